@@ -1,0 +1,2 @@
+export * from './situation.js';
+export * from './verdict.js';

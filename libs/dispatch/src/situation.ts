@@ -1,0 +1,150 @@
+/**
+ * Everything that one answer is computed from: one aircraft, one flight, one instant.
+ *
+ * A situation is made by the server from its tables, or read from a case file. It holds no rule: it only says what is
+ * known. What it does not say is unknown, and unknown is never yes.
+ */
+import type { Category, Role } from '#mel';
+
+/** A fact with where it came from. `value: null` means asked for and still unknown. Instants are ISO 8601 with offset. */
+export interface KnownFact {
+  value: string | number | boolean | null;
+  source?: string;
+  by?: string;
+  observedAt?: string;
+  validUntil?: string;
+}
+
+export interface AircraftFacts {
+  registration: string;
+  type: string;
+  /** Configuration codes fitted; null when not known. */
+  configuration: string[] | null;
+  serial: number | null;
+}
+
+/** How much of a counted interval has been used since the start, however the row changed. Minutes are integers. */
+export interface Used {
+  flights?: number;
+  flightDays?: number;
+  flightMinutes?: number;
+  cycles?: number;
+  engineMinutes?: number;
+}
+
+/** One open defect as it stands on the aircraft. */
+export interface OpenDefect {
+  id: string;
+  /** MEL entry number; null for a write-up that nobody has matched to an entry, or that stands on another basis. */
+  entry: string | null;
+  /** The failed unit, or several names when it is one of these and nobody knows which. */
+  units: string[];
+  /** The row recorded for it, or proposed for it when `signed` is false; null when none is chosen. */
+  row: string | null;
+  /** True when this row is the one signed for this unit. */
+  signed: boolean;
+  /** When it was written in the log: ISO 8601, with offset, or local to the base. */
+  recordedAt: string;
+  /** Where the stored legal deadline is known it is used instead of computing it anew. */
+  deadline?: { lastDay?: string; endsAt?: string; tzdb?: string };
+  used?: Used;
+  /** A basis other than an MEL row brings its own limits as conditions of the same shape. */
+  basis?: OtherBasis;
+}
+
+export interface OtherBasis {
+  kind: 'cdl' | 'nef' | 'approved-data' | 'design-approval' | 'permit' | 'authority-document';
+  reference: string;
+  limit: string;
+  conditions: import('#mel').Proviso[];
+}
+
+/** One planned flight. */
+export interface PlannedFlight {
+  id: string;
+  number?: string;
+  from: string;
+  to: string;
+  /** Planned off-block and on-block, ISO 8601 with offset. */
+  offBlockAt: string;
+  onBlockAt?: string;
+  /** Airborne minutes planned; used for hour limits counted at arrival. */
+  flightMinutes?: number;
+  facts?: Record<string, KnownFact | string | number | boolean | null>;
+}
+
+/** A procedure, placard or repeat that was done and signed, or that was found possible or impossible before the flight. */
+export interface WorkState {
+  /** `<entry>/<row>/<procedure id>` or `<entry>/<row>/placard`. */
+  work: string;
+  defect?: string;
+  doneAt?: string;
+  by?: string;
+  /** Still valid for this flight until; absent means as long as the row says. */
+  validUntil?: string;
+  /** The flight it was signed for, where it is owed for each departure. */
+  forFlight?: string;
+  /** Can it be done before this flight? Absent means yes; null means nobody knows. */
+  possible?: boolean | null;
+  because?: string;
+}
+
+/** A named person's recorded answer to a question that only a person can settle. */
+export interface RecordedJudgement {
+  /** `<entry>/<row>/<judgement id>`, or `combination`. */
+  judgement: string;
+  accepted: boolean;
+  by: string;
+  role: Role;
+  at: string;
+  validUntil?: string;
+  forFlight?: string;
+}
+
+/** An airworthiness directive that needs an item to work. */
+export interface Directive {
+  number: string;
+  entry: string;
+  units?: string[];
+}
+
+/** Conditions of the whole aircraft, outside any one row. */
+export interface Gates {
+  /** Write-ups without an answer: ids or short descriptions. */
+  unanswered: string[];
+  /** Work opened since the last release and not yet released. */
+  openWork: string[];
+  /** Things left altered on the aircraft that no open item, modification, directive or permit owns. */
+  orphans: string[];
+}
+
+export interface JudgeSettings {
+  /** UTC or one IANA zone. */
+  base: string;
+  expiryInFlight: 'departure-inside' | 'arrival-inside';
+  /** Whether a named person must accept the combination of open items. */
+  combinationNeedsAcceptance: boolean;
+  /** Search nodes, never time. */
+  budget: number;
+}
+
+export interface Situation {
+  at: string;
+  tzdb: string;
+  aircraft: AircraftFacts;
+  defects: OpenDefect[];
+  flight: PlannedFlight | null;
+  /** By fact key: `flight.icing`, or `flight.minimaNeed[22-10-01]` for a fact about one system. */
+  facts: Record<string, KnownFact>;
+  work: WorkState[];
+  judgements: RecordedJudgement[];
+  directives: Directive[];
+  gates: Gates;
+  settings: JudgeSettings;
+}
+
+/** Category and interval text of the row in use, as the interval condition reports it. */
+export interface RowClock {
+  category: Category;
+  interval: string;
+}
