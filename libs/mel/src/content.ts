@@ -53,14 +53,7 @@ export interface ConditionLeaf {
 
 /** The operators a MEL may use: those of json-rules-engine that compare a scalar or a list, no others. */
 export type Operator =
-  | 'equal'
-  | 'notEqual'
-  | 'lessThan'
-  | 'lessThanInclusive'
-  | 'greaterThan'
-  | 'greaterThanInclusive'
-  | 'in'
-  | 'notIn';
+  'equal' | 'notEqual' | 'lessThan' | 'lessThanInclusive' | 'greaterThan' | 'greaterThanInclusive' | 'in' | 'notIn';
 
 /** A condition tree as json-rules-engine reads it: exactly one of all / any / not, never empty, at most 20 deep. */
 export type Condition =
@@ -78,11 +71,7 @@ export interface Proviso {
 
 /** How often a procedure is owed while the item is open. */
 export type Repeat =
-  | 'once'
-  | 'each-departure'
-  | 'each-flight-day'
-  | { every: string }
-  | { afterFirstFlightThenEvery: string };
+  'once' | 'each-departure' | 'each-flight-day' | { every: string } | { afterFirstFlightThenEvery: string };
 
 /** Something a procedure leaves altered on the aircraft; it must be undone before the item may be closed. */
 export interface Leaves {
