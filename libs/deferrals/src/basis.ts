@@ -1,0 +1,64 @@
+/**
+ * What a deferral stands on. There is no deferral without one (M.A.403(b)(c); ORO.MLR.105; 14 CFR 121.628).
+ *
+ * An MEL row is judged by its provisos. Every other basis is a document with its own limit, which it brings along as
+ * conditions of the same shape. All of them share clock, limits, what is left on the aircraft, signatures and release.
+ */
+import type { Category, Placard, Procedure, Proviso } from '#mel';
+
+/** A row of the MEL, with what it demanded at signing: a later revision does not rewrite an open deferral. */
+export interface MelRowBasis {
+  kind: 'mel-row';
+  document: string;
+  revision: string;
+  entry: string;
+  subEntry: string;
+  row: string;
+  category: Category;
+  /** The interval that counts for this unit, e.g. "10 calendar-days" or "3 flights or 6 flight-hours". */
+  interval: string;
+  numberInstalled: number;
+  numberRequired: number;
+  /** Absent: any unit of the entry. */
+  covers?: string[];
+  procedures: Procedure[];
+  placard?: Placard;
+}
+
+/** The kinds of document other than the MEL that a deferral may stand on. */
+export type DocumentKind = 'cdl' | 'nef' | 'approved-data' | 'design-approval' | 'permit' | 'authority-document';
+
+/** A document other than the MEL. */
+export interface DocumentBasis {
+  kind: DocumentKind;
+  /** Number or manual reference, with revision. */
+  reference: string;
+  /** Who issued it, e.g. the authority of a permit. */
+  issuedBy: string;
+  /** The limit in the document's own terms, e.g. "dent depth at most 1.2 mm". */
+  limit: string;
+  conditions: Proviso[];
+  /** An interval that the document gives, in the words of the MEL ("10 calendar-days"). */
+  interval?: string;
+  /** The document's own last instant (exclusive), ISO 8601 with offset. */
+  until?: string;
+  placard?: Placard;
+  procedures?: Procedure[];
+}
+
+export type Basis = MelRowBasis | DocumentBasis;
+
+/** The basis in words, for a page or a release: "MEL 32-42-01 row 1 (C)", "permit PF-12". */
+export function basisInWords(basis: Basis): string {
+  if (basis.kind === 'mel-row') return `MEL ${basis.entry} row ${basis.row} (category ${basis.category})`;
+  return `${DOCUMENT_WORDS[basis.kind]} ${basis.reference}`;
+}
+
+const DOCUMENT_WORDS: Record<DocumentKind, string> = {
+  cdl: 'CDL',
+  nef: 'NEF',
+  'approved-data': 'approved data',
+  'design-approval': 'design approval',
+  permit: 'permit',
+  'authority-document': 'authority document',
+};

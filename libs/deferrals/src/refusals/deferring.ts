@@ -1,0 +1,121 @@
+import type { RefusalEntry } from './entry.js';
+
+/** Deferring a defect, keeping it deferred, and flying with it. */
+export const DEFERRING_REFUSALS = {
+  'no-basis': {
+    sentence: 'Defect {defect} cannot be deferred without a basis: {missing}.',
+    next: 'Name the MEL row, or the document with its reference and limit, or rectify the defect.',
+    paragraph: 'M.A.403(b)(c); ORO.MLR.105; 14 CFR 121.628',
+  },
+  'row-not-of-this-entry': {
+    sentence: 'Row {row} stands under entry {rowEntry}, but the item that failed is {entry}.',
+    next: 'Choose a row of entry {entry}, or identify the item again.',
+    paragraph: 'ORO.MLR.105',
+  },
+  'row-not-for-this-unit': {
+    sentence: 'Row {row} of entry {entry} relieves {covers}, not {unit}.',
+    next: 'Choose a row that covers {unit}; there is no relief by analogy.',
+    paragraph: 'ORO.MLR.105; 14 CFR 121.628',
+  },
+  'concurrence-missing': {
+    sentence: 'This deferral needs the concurrence of maintenance control, and there is none.',
+    next: 'Ask maintenance control to concur with a signature.',
+    paragraph: 'operator setting; 14 CFR 121.628',
+  },
+  'same-person-concurring': {
+    sentence: '{name} signed the deferral and cannot concur to it as well.',
+    next: 'Ask somebody else of maintenance control to concur.',
+    paragraph: 'common practice, no source',
+  },
+  'not-deferred': {
+    sentence: 'Defect {defect} is not deferred.',
+    next: 'Defer it first, or rectify it.',
+    paragraph: 'M.A.403(b)(c)',
+  },
+  'interval-over': {
+    sentence: 'The rectification interval of defect {defect} ended at {endedAt}.',
+    next: 'Rectify it before the next flight; another row does not lend new time.',
+    paragraph: 'ORO.MLR.105; 14 CFR 121.628',
+  },
+  'interval-used-up': {
+    sentence: 'Of {limit} {unit} allowed for defect {defect}, {used} are used.',
+    next: 'Rectify it before the next flight; another row does not lend new time.',
+    paragraph: 'ORO.MLR.105; 14 CFR 121.628',
+  },
+  'use-not-known': {
+    sentence: 'Nobody knows how many {unit} were used since defect {defect} was deferred.',
+    next: 'Enter the movements since then, then ask again.',
+    paragraph: 'ORO.MLR.105',
+  },
+  'clock-never-later': {
+    sentence: 'Defect {defect} is good to {endsAt} as signed; this would allow more ({asked}).',
+    next: 'Keep the earlier limit. Only an extension granted in time moves it.',
+    paragraph: 'ORO.MLR.105; M.A.403(c)',
+  },
+  'cause-not-closed': {
+    sentence:
+      'Defect {cause}, named as the cause of the stricter row, is not a closed defect of another unit of {entry}.',
+    next: 'Rectify and release {cause} first, or keep the earlier limit.',
+    paragraph: 'ORO.MLR.105',
+  },
+  'control-must-sign': {
+    sentence: '{name} signs as {role}; a later limit after the cause is gone is for maintenance control to sign.',
+    next: 'Ask maintenance control to sign the change of row.',
+    paragraph: 'common practice, no source',
+  },
+  'procedure-not-of-this-row': {
+    sentence: '{work} is no procedure of {basis}; it has {procedures}.',
+    next: 'Sign the procedure of the row that is in force.',
+    paragraph: 'ORO.MLR.105',
+  },
+  'procedure-leaves-more': {
+    sentence: 'Procedure {work} leaves things altered that are not named with a tag: {missing}.',
+    next: 'Enter each with place and tag number, so that nothing is left that nobody knows about.',
+    paragraph: '145.A.48',
+  },
+  'procedure-not-signed': {
+    sentence: 'Procedure {work} is not signed for this flight.',
+    next: 'Do it, sign it, then ask again.',
+    paragraph: 'ORO.MLR.105; 14 CFR 121.628',
+  },
+  'placard-not-fitted': {
+    sentence: 'The placard "{text}" at {position} is not fitted.',
+    next: 'Fit it and enter its number.',
+    paragraph: 'ORO.MLR.105; 14 CFR 121.628',
+  },
+  'no-placard-asked': {
+    sentence: 'There is no deferral of defect {defect} to which a placard could belong.',
+    next: 'Defer the defect first; a placard without a deferral tells the crew what is not so.',
+    paragraph: 'ORO.MLR.105',
+  },
+  'left-item-known': {
+    sentence: 'An item {item} is left on the aircraft under this defect already.',
+    next: 'Use the entry that exists, or give the new thing its own number.',
+    paragraph: '145.A.48',
+  },
+  'left-item-unknown': {
+    sentence: 'Nothing by the number {item} is left on the aircraft under defect {defect}. Left: {left}.',
+    next: 'Choose one of the things that are left.',
+    paragraph: '145.A.48',
+  },
+  'unit-not-of-this-defect': {
+    sentence: 'Unit {unit} is not the failed unit of defect {defect}: {units}.',
+    next: 'Name the unit that is failed now.',
+    paragraph: 'common practice, no source',
+  },
+  unanswered: {
+    sentence: 'Write-up {defect} is not answered.',
+    next: 'Rectify or defer it before the next flight.',
+    paragraph: '14 CFR 121.563',
+  },
+  'grant-does-not-cover': {
+    sentence: 'Defect {defect} may fly only under {document}, and that does not cover this flight: {because}.',
+    next: 'Rectify the defect, or ask the authority again.',
+    paragraph: '21.A.701; M.A.403(b)',
+  },
+  'grant-window-empty': {
+    sentence: 'Document {document} would end ({until}) before it begins ({from}).',
+    next: 'Read the dates again from the document.',
+    paragraph: '21.A.701',
+  },
+} as const satisfies Record<string, RefusalEntry>;

@@ -1,0 +1,77 @@
+import type { RefusalEntry } from './entry.js';
+
+/** Rectifying, testing, inspecting, releasing, and putting right what was written. */
+export const RELEASING_REFUSALS = {
+  'no-open-work': {
+    sentence: 'There is no open work on defect {defect}.',
+    next: 'Enter the rectification first.',
+    paragraph: '145.A.50(a)',
+  },
+  'open-work': {
+    sentence: 'Work on defect {defect} was begun at {openedAt} and is not released.',
+    next: 'Finish and release that work first.',
+    paragraph: '145.A.50(a)',
+  },
+  'work-not-complete': {
+    sentence: 'The work on defect {defect} is not complete: {missing}.',
+    next: 'Complete it, or release it as work that stays open and say what does.',
+    paragraph: '145.A.50(a)(e)',
+  },
+  'test-not-good': {
+    sentence: 'No good test follows the last work on defect {defect}.',
+    next: 'Test it and enter the result.',
+    paragraph: '145.A.50(a)',
+  },
+  'not-restored': {
+    sentence:
+      'Things were altered for the deferral of defect {defect}, and nobody signed that all is back to normal.',
+    next: 'Restore the system and sign it.',
+    paragraph: '145.A.48; 145.A.50(a)',
+  },
+  'still-left-on-the-aircraft': {
+    sentence: 'Still left on the aircraft under defect {defect}: {things}.',
+    next: 'Undo each of them and sign it: {things}.',
+    paragraph: '145.A.48; 145.A.50(a)',
+  },
+  'inspection-not-done': {
+    sentence: 'An independent inspection was asked for and none follows the last work on defect {defect}.',
+    next: 'Ask a second qualified person to inspect and sign.',
+    paragraph: '145.A.48; 14 CFR 121.371(c)',
+  },
+  'same-person-inspecting': {
+    sentence: '{name} did the work on defect {defect} and cannot inspect it.',
+    next: 'Ask a second qualified person to inspect and sign.',
+    paragraph: '145.A.48; 14 CFR 121.371(c)',
+  },
+  'only-own-work': {
+    sentence: '{name} releases as {scope} and did not perform all of the work on defect {defect}; {performers} did.',
+    next: 'Ask the performer, or somebody with a B1 or B2 licence, to release it.',
+    paragraph: '66.A.20(a)',
+  },
+  'stays-open-not-said': {
+    sentence:
+      'The work on defect {defect} is released with the defect left open, and it is not said what stays open.',
+    next: 'State the incomplete work in the release.',
+    paragraph: '145.A.50(e)',
+  },
+  'reset-test-not-good': {
+    sentence: 'The test after the reset was not good, so the defect {defect} is still there.',
+    next: 'Rectify or defer it.',
+    paragraph: 'common practice, no source',
+  },
+  'correction-of-nothing': {
+    sentence: 'There is nothing to correct: act {act} of defect {defect} has no {field} that reads "{was}".',
+    next: 'Read the history again and name the act, the field and what stands there now.',
+    paragraph: 'AMC M.A.305(e)',
+  },
+  'correction-moves-the-day': {
+    sentence: 'The log time of defect {defect} is {was}; a correction to {now} would move it forward.',
+    next: 'A correction may only make it earlier. Show the sheet to quality if the day in the log is wrong.',
+    paragraph: 'M.A.403(c); 14 CFR 121.563',
+  },
+  'second-look-missing': {
+    sentence: 'A correction of what is left on the aircraft needs a second person who looked.',
+    next: 'Ask somebody else to look at the aircraft and sign.',
+    paragraph: '145.A.48',
+  },
+} as const satisfies Record<string, RefusalEntry>;
