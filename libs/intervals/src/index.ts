@@ -1,0 +1,14 @@
+/** Category to window, counting of days, flights, hours and cycles, what is left, and extensions. Pure. */
+export { CATEGORY_DAYS, limitsOf, type Category } from './category.js';
+export type { CalendarClock, CountedClock, CountsFrom, RectificationClock } from './clock.js';
+export { countUsed, type CountOptions } from './count-used.js';
+export { IntervalInputError } from './interval-input-error.js';
+export { INTERVAL_UNITS, parseInterval, writeInterval, type IntervalUnit, type Limit } from './interval-text.js';
+export { hasFlown, type Leg } from './leg.js';
+export type { LimitAnswer, PlannedLeg } from './limit-answer.js';
+export { mayDepart, type DepartureAnswer } from './may-depart.js';
+export type { Preset, PresetName, Sourced, ValueMark, NoticeRule, ExtensionRules } from './presets/preset.js';
+export { DEFAULT_PRESET, PRESETS, presetOf } from './presets/presets.js';
+export { rectificationWindow, type WindowInput } from './rectification-window.js';
+export { countingSettings, type CountingSettings } from './settings.js';
+export type { CountedUse, Used } from './used.js';
