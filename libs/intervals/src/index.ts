@@ -12,3 +12,5 @@ export { DEFAULT_PRESET, PRESETS, presetOf } from './presets/presets.js';
 export { rectificationWindow, type WindowInput } from './rectification-window.js';
 export { countingSettings, type CountingSettings } from './settings.js';
 export type { CountedUse, Used } from './used.js';
+export { readInstant, writeInstant } from './instant.js';
+export { dayOf, minutesBetween } from './calendar-day.js';
