@@ -38,6 +38,8 @@ export interface ExplainedNode extends NowAfter {
   expected?: unknown;
   actual?: unknown;
   known?: boolean;
+  /** Why a leaf's value is not known, or was not used. */
+  because?: string;
   source?: string;
   observedAt?: string;
   validUntil?: string;
