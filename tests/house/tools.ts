@@ -14,12 +14,17 @@ interface LintReport {
   number_of_files: number;
 }
 
+interface Violation {
+  from: string;
+  to: string;
+  rule: { name: string };
+  /** The files of the circle, for a cycle. */
+  cycle?: { name: string }[];
+}
+
 interface CruiseReport {
   modules: { source: string }[];
-  summary: {
-    violations: { from: string; to: string; rule: { name: string } }[];
-    ruleSetUsed: { forbidden: { name: string }[] };
-  };
+  summary: { violations: Violation[]; ruleSetUsed: { forbidden: { name: string }[] } };
 }
 
 const FOLDERS = ['apps', 'libs', 'seed', 'tests'];
