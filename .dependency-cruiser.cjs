@@ -114,7 +114,7 @@ module.exports = {
       'web-uses-only-preact',
       'Every package here is downloaded by a technician at an aircraft. Write the few lines needed.',
       { path: '^apps/web/', pathNot: [SPEC, '^apps/web/[^/]+\\.config\\.ts$'] },
-      { dependencyTypes: [...NPM, 'core'], pathNot: inNodeModules(['preact', '@preact/[^/]+']) },
+      { dependencyTypes: [...NPM, 'core'], pathNot: inNodeModules(['preact', 'preact-iso', '@preact/[^/]+']) },
     ),
     rule(
       'server-knows-no-other-app',
