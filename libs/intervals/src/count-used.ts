@@ -2,10 +2,10 @@ import { Temporal } from 'temporal-polyfill';
 import { dayOf, minutesBetween } from './calendar-day.js';
 import type { CountsFrom, RectificationClock } from './clock.js';
 import { readInstant } from './instant.js';
-import { IntervalInputError } from './interval-input-error.js';
 import { hasFlown, type Leg } from './leg.js';
 import { countingSettings, type CountingSettings } from './settings.js';
 import type { CountedUse } from './used.js';
+import { checkWholeNumbers } from './whole-numbers.js';
 
 /** Settings of counting; `at` leaves out legs that leave the blocks after that instant. */
 export interface CountOptions extends Partial<CountingSettings> {
@@ -69,11 +69,7 @@ function flightDays(legs: ReadLeg[], clock: RectificationClock): string[] {
 }
 
 function readLeg(leg: Leg, index: number): ReadLeg {
-  for (const counter of ['blockMinutes', 'flightMinutes', 'cycles', 'landings'] as const) {
-    if (!Number.isSafeInteger(leg[counter]) || leg[counter] < 0) {
-      throw new IntervalInputError(`legs[${index}].${counter}`, leg[counter], 'is not a whole number from 0 up.');
-    }
-  }
+  checkWholeNumbers(`legs[${index}]`, leg, ['blockMinutes', 'flightMinutes', 'cycles', 'landings']);
   for (const time of ['airborneAt', 'landedAt', 'onBlockAt'] as const) {
     if (leg[time] !== undefined) readInstant(`legs[${index}].${time}`, leg[time]);
   }

@@ -1,8 +1,8 @@
 import { Temporal } from 'temporal-polyfill';
 import { minutesBetween, startOfDay } from './calendar-day.js';
 import { sayEnd, sayRecorded } from './calendar-window.js';
-import type { CountedClock, CountsFrom } from './clock.js';
-import { writeInstant } from './instant.js';
+import type { CountedClock, CountsFrom, RectificationClock } from './clock.js';
+import { readInstant, writeInstant } from './instant.js';
 import type { IntervalUnit, Limit } from './interval-text.js';
 import type { Recorded } from './recorded.js';
 
@@ -64,6 +64,18 @@ export function fixedEnd(limit: Limit, recorded: Pick<Recorded, 'instant' | 'day
   if (limit.unit !== 'calendar-days') return null;
   const lastDay = recorded.day.add({ days: limit.amount });
   return { limit, ends: startOfDay(lastDay.add({ days: 1 }), base), lastDay };
+}
+
+/** The end of a limit of this clock. A calendar clock keeps its own, which an extension may have moved. */
+export function endOf(limit: Limit, clock: RectificationClock): Temporal.Instant {
+  if (clock.kind === 'calendar') return readInstant('endsAt', clock.endsAt);
+  const recorded = {
+    instant: readInstant('recordedAt', clock.recordedAt),
+    day: Temporal.PlainDate.from(clock.dayOfDiscovery),
+  };
+  const end = fixedEnd(limit, recorded, clock.base);
+  if (!end) throw new Error(`${limit.unit} have no fixed end`);
+  return end.ends;
 }
 
 function isBefore(one: FixedEnd, other: FixedEnd): boolean {

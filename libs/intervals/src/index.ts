@@ -5,7 +5,16 @@ export { countUsed, type CountOptions } from './count-used.js';
 export { IntervalInputError } from './interval-input-error.js';
 export { INTERVAL_UNITS, parseInterval, writeInterval, type IntervalUnit, type Limit } from './interval-text.js';
 export { hasFlown, type Leg } from './leg.js';
+export {
+  extend,
+  type Extension,
+  type ExtensionAnswer,
+  type ExtensionInput,
+  type ExtensionRefused,
+} from './extend.js';
+export type { ExtensionRefusal } from './extension-rules.js';
 export type { LimitAnswer, PlannedLeg } from './limit-answer.js';
+export type { LimitLeft } from './limit-left.js';
 export { mayDepart, type DepartureAnswer } from './may-depart.js';
 export type { Preset, PresetName, Sourced, ValueMark, NoticeRule, ExtensionRules } from './presets/preset.js';
 export { DEFAULT_PRESET, PRESETS, presetOf } from './presets/presets.js';
@@ -14,3 +23,4 @@ export { countingSettings, type CountingSettings } from './settings.js';
 export type { CountedUse, Used } from './used.js';
 export { readInstant, writeInstant } from './instant.js';
 export { dayOf, minutesBetween } from './calendar-day.js';
+export { whatIsLeft, type WhatIsLeft } from './what-is-left.js';

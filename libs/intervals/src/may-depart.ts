@@ -1,16 +1,15 @@
-import { Temporal } from 'temporal-polyfill';
 import { dayOf } from './calendar-day.js';
 import type { RectificationClock } from './clock.js';
-import { fixedEnd } from './counted-clock.js';
+import { endOf } from './counted-clock.js';
 import { readInstant } from './instant.js';
-import { IntervalInputError } from './interval-input-error.js';
 import type { Limit } from './interval-text.js';
 import type { LimitAnswer, PlannedLeg } from './limit-answer.js';
 import { askFixedEnd } from './limits/fixed-end.js';
 import { askFlightDays } from './limits/flight-days.js';
 import { askHours, askNumber } from './limits/number-limit.js';
 import { countingSettings, type CountingSettings } from './settings.js';
-import type { Used } from './used.js';
+import { checkUsed, type Used } from './used.js';
+import { checkWholeNumbers } from './whole-numbers.js';
 
 /** Whether the interval lets a flight depart, with the arithmetic, limit by limit. */
 export interface DepartureAnswer {
@@ -32,8 +31,8 @@ export function mayDepart(
   used: Used = {},
   settings: Partial<CountingSettings> = {},
 ): DepartureAnswer {
-  checkNumbers('flight', flight, ['flightMinutes', 'blockMinutes', 'cycles']);
-  checkNumbers('used', used, ['flights', 'flightDays', 'flightMinutes', 'blockMinutes', 'cycles']);
+  checkWholeNumbers('flight', flight, ['flightMinutes', 'blockMinutes', 'cycles']);
+  checkUsed(used);
   const limits = clock.limits.map((limit) => ask(limit, clock, flight, used, countingSettings(undefined, settings)));
   const failing = limits.filter((limit) => limit.answer === 'fails');
   const open = limits.filter((limit) => limit.answer === 'unknown');
@@ -73,27 +72,5 @@ function ask(
         block ? flight.blockMinutes : flight.flightMinutes,
         settings.hoursCountedAt,
       );
-  }
-}
-
-/** A calendar clock keeps its end, which an extension may have moved; a counted one derives each limit's own. */
-function endOf(limit: Limit, clock: RectificationClock): Temporal.Instant {
-  if (clock.kind === 'calendar') return readInstant('endsAt', clock.endsAt);
-  const recorded = {
-    instant: readInstant('recordedAt', clock.recordedAt),
-    day: Temporal.PlainDate.from(clock.dayOfDiscovery),
-  };
-  const end = fixedEnd(limit, recorded, clock.base);
-  if (!end) throw new Error(`${limit.unit} have no fixed end`);
-  return end.ends;
-}
-
-function checkNumbers<T extends object>(what: string, holder: T, names: (keyof T & string)[]): void {
-  for (const name of names) {
-    const value = holder[name];
-    if (value === undefined) continue;
-    if (!Number.isSafeInteger(value) || Number(value) < 0) {
-      throw new IntervalInputError(`${what}.${name}`, value, 'is not a whole number from 0 up.');
-    }
   }
 }

@@ -1,3 +1,5 @@
+import { checkWholeNumbers } from './whole-numbers.js';
+
 /**
  * How much of an interval has been used since its start. A counter that is absent is not known, which is never zero.
  *
@@ -15,3 +17,8 @@ export interface Used {
 
 /** Every counter, as counted from a list of legs. */
 export type CountedUse = Required<Used>;
+
+/** Refuses counters that are no whole numbers from 0 up. Throws IntervalInputError. */
+export function checkUsed(used: Used): void {
+  checkWholeNumbers('used', used, ['flights', 'flightDays', 'flightMinutes', 'blockMinutes', 'cycles']);
+}

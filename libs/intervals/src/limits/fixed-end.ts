@@ -26,7 +26,7 @@ export function askFixedEnd(
       because: `The interval ${end}; off blocks ${sayLocal(offBlock, base)} is after it.`,
     };
   }
-  const leaves = `The interval ${end}; off blocks ${sayLocal(offBlock, base)} is inside it`;
+  const leaves = `The interval ${end}; off blocks ${sayLocal(offBlock, base)} is not after it`;
   if (settings.expiryInFlight === 'departure-inside') return { limit, answer: 'holds', because: `${leaves}.` };
   if (!onBlock) {
     return {
@@ -37,6 +37,6 @@ export function askFixedEnd(
   }
   const arrives = `and must also arrive inside; on blocks ${sayLocal(onBlock, base)}`;
   return isInside(onBlock)
-    ? { limit, answer: 'holds', because: `${leaves} ${arrives} is inside it.` }
+    ? { limit, answer: 'holds', because: `${leaves} ${arrives} is not after it.` }
     : { limit, answer: 'fails', because: `${leaves} ${arrives} is after it.` };
 }
