@@ -49,6 +49,7 @@ function build() {
     run('node_modules/vite/bin/vite.js', 'build', 'apps/web', '--logLevel', 'warn');
   }
   writeFileSync(stamp, from);
+  console.log('build: dist is made anew');
 }
 
 /** Takes the lock, waiting for a builder that lives and clearing away one that was killed. */
