@@ -8,3 +8,6 @@ export { loadMel, type LoadedMel } from './load-mel.js';
 export { readMel } from './read-mel.js';
 export { judgementsOf, leavesOf, Mel, workKey, worksOf } from './mel.js';
 export type { MelAircraft, SubEntryMatch, Unknown } from './match-sub-entry.js';
+export { CHAPTERS, JASC_SYSTEMS, systemOf, type JascSystem } from './jasc.js';
+export { searchEntries, type SearchHit } from './search-entries.js';
+export { checkMel, findingLine, type MelCheck } from './check-mel.js';

@@ -11,6 +11,7 @@ import { nameFindings } from './checks/names.js';
 import { numberFindings } from './checks/numbers.js';
 import { polarityFindings } from './checks/polarity.js';
 import { referenceFindings } from './checks/references.js';
+import { systemFindings } from './checks/systems.js';
 import type { MelContent } from './content.js';
 import { Mel } from './mel.js';
 import { errorsOf, type Finding, type MelError } from './mel-error.js';
@@ -22,6 +23,7 @@ export type LoadedMel = { mel: Mel } | { errors: MelError[] };
 const CHECKS: readonly ((content: MelContent) => Finding[])[] = [
   nameFindings,
   numberFindings,
+  systemFindings,
   intervalFindings,
   configurationFindings,
   referenceFindings,
