@@ -1,0 +1,39 @@
+import { dataSource } from './data-source.js';
+
+/** Any number that nothing else in the database locks on. */
+const migrating = 7_110_001;
+
+/**
+ * Brings the database to this program's schema. Several at once wait for each other, and the later ones find nothing
+ * to do.
+ * @param ownerUrl signs in as the role that owns the tables
+ * @returns the names of the migrations that ran
+ */
+export async function migrate(ownerUrl: string): Promise<string[]> {
+  return locked(ownerUrl, async (source) => {
+    const ran = await source.runMigrations();
+    return ran.map(({ name }) => name);
+  });
+}
+
+/** Undoes the newest migrations: all of them, or as many as asked. For tests and for developers. */
+export async function unmigrate(ownerUrl: string, steps = Number.POSITIVE_INFINITY): Promise<void> {
+  await locked(ownerUrl, async (source) => {
+    const [row] = await source.query<{ count: string }[]>('select count(*) from migration');
+    for (let left = Math.min(steps, Number(row?.count)); left > 0; left -= 1) await source.undoLastMigration();
+  });
+}
+
+/** The lock is held by a connection of its own, for as long as that connection lives. */
+async function locked<T>(url: string, work: (source: ReturnType<typeof dataSource>) => Promise<T>): Promise<T> {
+  const source = await dataSource(url, { connections: 3 }).initialize();
+  const holder = source.createQueryRunner();
+  try {
+    await holder.query('select pg_advisory_lock($1)', [migrating]);
+    return await work(source);
+  } finally {
+    await holder.query('select pg_advisory_unlock($1)', [migrating]).catch(() => undefined);
+    await holder.release();
+    await source.destroy();
+  }
+}

@@ -1,0 +1,22 @@
+import { Guards1795590000000 } from './1795590000000-guards.js';
+import { OperatorsAndPeople1795590100000 } from './1795590100000-operators-and-people.js';
+import { SignIn1795590200000 } from './1795590200000-sign-in.js';
+import { Fleet1795590300000 } from './1795590300000-fleet.js';
+import { Mel1795590400000 } from './1795590400000-mel.js';
+import { Record1795590500000 } from './1795590500000-record.js';
+import { Defects1795590600000 } from './1795590600000-defects.js';
+import { SignaturesAndAnswers1795590700000 } from './1795590700000-signatures-and-answers.js';
+import { Idempotency1795590800000 } from './1795590800000-idempotency.js';
+
+/** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
+export const migrations = [
+  Guards1795590000000,
+  OperatorsAndPeople1795590100000,
+  SignIn1795590200000,
+  Fleet1795590300000,
+  Mel1795590400000,
+  Record1795590500000,
+  Defects1795590600000,
+  SignaturesAndAnswers1795590700000,
+  Idempotency1795590800000,
+];

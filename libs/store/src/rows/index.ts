@@ -1,0 +1,49 @@
+import { AircraftTable } from './aircraft.row.js';
+import { AuthorisationTable } from './authorisation.row.js';
+import { CredentialTable } from './credential.row.js';
+import { DefectActTable } from './defect-act.row.js';
+import { DefectTable } from './defect.row.js';
+import { DirectiveTable } from './directive.row.js';
+import { FactTable } from './fact.row.js';
+import { FlightTable } from './flight.row.js';
+import { IdempotencyTable } from './idempotency.row.js';
+import { JudgementTable } from './judgement.row.js';
+import { LeftItemTable } from './left-item.row.js';
+import { MelRevisionTable } from './mel-revision.row.js';
+import { MembershipTable } from './membership.row.js';
+import { OperatorTable } from './operator.row.js';
+import { OrganisationTable } from './organisation.row.js';
+import { PersonTable } from './person.row.js';
+import { RecordEntryTable, RecordSealedTable, TreeFrontierTable, TreeHeadTable } from './record.row.js';
+import { SessionTable } from './session.row.js';
+import { SignatureTable } from './signature.row.js';
+import { StationTable } from './station.row.js';
+import { VerdictTable } from './verdict.row.js';
+
+/** Every table that is read and written through TypeORM. Only the sealer's own waiting list is not among them. */
+export const tables = [
+  AircraftTable,
+  AuthorisationTable,
+  CredentialTable,
+  DefectActTable,
+  DefectTable,
+  DirectiveTable,
+  FactTable,
+  FlightTable,
+  IdempotencyTable,
+  JudgementTable,
+  LeftItemTable,
+  MelRevisionTable,
+  MembershipTable,
+  OperatorTable,
+  OrganisationTable,
+  PersonTable,
+  RecordEntryTable,
+  RecordSealedTable,
+  SessionTable,
+  SignatureTable,
+  StationTable,
+  TreeFrontierTable,
+  TreeHeadTable,
+  VerdictTable,
+];
