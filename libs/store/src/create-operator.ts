@@ -1,0 +1,34 @@
+import { dataSource } from './data-source.js';
+import { newId } from './ids.js';
+import { OperatorTable, type OperatorRow } from './rows/operator.row.js';
+
+/**
+ * Enters an operator. It is done as the owner, beside the server: the server's own role cannot make one.
+ * @returns its key
+ */
+export async function createOperator(
+  ownerUrl: string,
+  operator: Omit<OperatorRow, 'id' | 'version'> & { id?: string },
+): Promise<string> {
+  const id = operator.id ?? newId();
+  const source = await dataSource(ownerUrl, { connections: 1 }).initialize();
+  try {
+    await source.transaction(async (manager) => {
+      await manager.query("select set_config('app.operator', $1, true)", [id]);
+      await manager.insert(OperatorTable, { ...operator, id } as object);
+    });
+  } finally {
+    await source.destroy();
+  }
+  return id;
+}
+
+/** All operators, by code. As the owner. */
+export async function listOperators(ownerUrl: string): Promise<OperatorRow[]> {
+  const source = await dataSource(ownerUrl, { connections: 1 }).initialize();
+  try {
+    return await source.getRepository(OperatorTable).find({ order: { code: 'ASC' } });
+  } finally {
+    await source.destroy();
+  }
+}

@@ -1,0 +1,41 @@
+import { AircraftTable, type AircraftRow } from '../rows/aircraft.row.js';
+import type { Fresh } from '../rows/fresh.js';
+import type { Transaction } from '../transaction.js';
+
+export class Fleet {
+  constructor(private readonly tx: Transaction) {}
+
+  add(aircraft: Fresh<AircraftRow>): Promise<string> {
+    return this.tx.insert(AircraftTable, aircraft);
+  }
+
+  get(id: string): Promise<AircraftRow | null> {
+    return this.tx.manager.findOneBy(AircraftTable, { operatorId: this.tx.operatorId, id });
+  }
+
+  byRegistration(registration: string): Promise<AircraftRow | null> {
+    return this.tx.manager.findOneBy(AircraftTable, { operatorId: this.tx.operatorId, registration });
+  }
+
+  list(): Promise<AircraftRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(AircraftTable, { where: { operatorId }, order: { registration: 'ASC' } });
+  }
+
+  /** Holds the aircraft for the rest of the transaction; see `lockAircraft`. */
+  lock(id: string): Promise<AircraftRow | null> {
+    const where = { operatorId: this.tx.operatorId, id };
+    return this.tx.manager.findOne(AircraftTable, { where, lock: { mode: 'pessimistic_write' } });
+  }
+
+  /** @throws StaleVersion */
+  change(id: string, seen: number, changes: Partial<AircraftRow>): Promise<void> {
+    return this.tx.change(AircraftTable, id, seen, changes);
+  }
+
+  /** Puts the version one up without another change: something on this aircraft is no longer as it was. */
+  async touch({ id, version }: Pick<AircraftRow, 'id' | 'version'>): Promise<number> {
+    await this.tx.change(AircraftTable, id, version, {});
+    return version + 1;
+  }
+}

@@ -1,0 +1,41 @@
+import { IsNull } from 'typeorm';
+import { DefectTable, type DefectRow } from '../rows/defect.row.js';
+import type { Fresh } from '../rows/fresh.js';
+import type { Transaction } from '../transaction.js';
+
+export class Defects {
+  constructor(private readonly tx: Transaction) {}
+
+  /** Gives the defect the next number of its aircraft. Lock the aircraft first, or two may be given the same. */
+  async add(defect: Fresh<DefectRow, 'number' | 'units' | 'signed'>): Promise<{ id: string; number: number }> {
+    const [last] = await this.tx.query<{ number: number }>(
+      'select coalesce(max(number), 0) as number from defect where operator_id = $1 and aircraft_id = $2',
+      [this.tx.operatorId, defect.aircraftId],
+    );
+    const number = (last?.number ?? 0) + 1;
+    return { id: await this.tx.insert(DefectTable, { ...defect, number }), number };
+  }
+
+  get(id: string): Promise<DefectRow | null> {
+    return this.tx.manager.findOneBy(DefectTable, { operatorId: this.tx.operatorId, id });
+  }
+
+  ofAircraft(aircraftId: string): Promise<DefectRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(DefectTable, { where: { operatorId, aircraftId }, order: { number: 'ASC' } });
+  }
+
+  /** Not yet closed, of one aircraft or of the whole fleet. */
+  open(aircraftId?: string): Promise<DefectRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(DefectTable, {
+      where: { operatorId, closedAt: IsNull(), ...(aircraftId === undefined ? {} : { aircraftId }) },
+      order: { aircraftId: 'ASC', number: 'ASC' },
+    });
+  }
+
+  /** @throws StaleVersion */
+  change(id: string, seen: number, changes: Partial<DefectRow>): Promise<void> {
+    return this.tx.change(DefectTable, id, seen, changes);
+  }
+}

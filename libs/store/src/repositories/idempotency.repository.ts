@@ -1,0 +1,66 @@
+import { IdempotencyTable } from '../rows/idempotency.row.js';
+import type { Transaction } from '../transaction.js';
+
+/** A response as it was sent. */
+export interface KeptResponse {
+  status: number;
+  headers: Record<string, string>;
+  body: string;
+}
+
+export type Claim =
+  /** Never seen: do the work, then `keep` the response in this same transaction. */
+  | { state: 'new' }
+  /** Done before: send the kept response again and do nothing. */
+  | { state: 'done'; response: KeptResponse }
+  /** The same key, another request. */
+  | { state: 'other-request' }
+  /** The same request is being worked on at this moment. */
+  | { state: 'under-way' };
+
+/** A request sent twice under one key of its sender is done once. */
+export class Idempotency {
+  constructor(private readonly tx: Transaction) {}
+
+  /**
+   * Claims a key for the rest of the transaction. It never waits: two requests with one key are a client's mistake or
+   * its impatience, and the second is told so.
+   * @param fingerprint says what the request asks for; equal requests have equal ones
+   */
+  async claim(key: string, fingerprint: string): Promise<Claim> {
+    const { operatorId } = this.tx;
+    const personId = this.person();
+    const [lock] = await this.tx.query<{ got: boolean }>(
+      'select pg_try_advisory_xact_lock(hashtextextended($1, 0)) as got',
+      [JSON.stringify(['idempotency', operatorId, personId, key])],
+    );
+    if (!lock?.got) return { state: 'under-way' };
+    const kept = await this.tx.manager.findOneBy(IdempotencyTable, { operatorId, personId, key });
+    if (!kept) return { state: 'new' };
+    if (kept.fingerprint !== fingerprint) return { state: 'other-request' };
+    const { status, headers, body } = kept;
+    return { state: 'done', response: { status, headers, body } };
+  }
+
+  async keep(key: string, fingerprint: string, { status, headers, body }: KeptResponse): Promise<void> {
+    await this.tx.query(
+      `insert into idempotency (operator_id, person_id, key, fingerprint, status, headers, body)
+       values ($1, $2, $3, $4, $5, $6, $7)`,
+      [this.tx.operatorId, this.person(), key, fingerprint, status, JSON.stringify(headers), body],
+    );
+  }
+
+  /** Forgets what was kept before an instant. @returns how many */
+  async forget(before: string): Promise<number> {
+    const gone = await this.tx.query(
+      'with gone as (delete from idempotency where operator_id = $1 and created_at < $2 returning 1) select from gone',
+      [this.tx.operatorId, before],
+    );
+    return gone.length;
+  }
+
+  private person(): string {
+    if (this.tx.personId === null) throw new Error('A key belongs to a person; the program itself has none.');
+    return this.tx.personId;
+  }
+}

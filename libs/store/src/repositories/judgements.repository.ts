@@ -1,0 +1,17 @@
+import type { Fresh } from '../rows/fresh.js';
+import { JudgementTable, type JudgementRow } from '../rows/judgement.row.js';
+import type { Transaction } from '../transaction.js';
+
+export class Judgements {
+  constructor(private readonly tx: Transaction) {}
+
+  add(judgement: Fresh<JudgementRow, 'covers'>): Promise<string> {
+    return this.tx.insert(JudgementTable, judgement);
+  }
+
+  /** The newest last. */
+  ofAircraft(aircraftId: string): Promise<JudgementRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(JudgementTable, { where: { operatorId, aircraftId }, order: { at: 'ASC', id: 'ASC' } });
+  }
+}

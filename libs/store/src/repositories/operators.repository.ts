@@ -1,0 +1,30 @@
+import { OperatorTable, type OperatorRow } from '../rows/operator.row.js';
+import { StationTable, type StationRow } from '../rows/station.row.js';
+import type { Fresh } from '../rows/fresh.js';
+import { StaleVersion } from '../stale-version.js';
+import type { Transaction } from '../transaction.js';
+
+/** The operator itself and the stations it flies to. */
+export class Operators {
+  constructor(private readonly tx: Transaction) {}
+
+  current(): Promise<OperatorRow> {
+    return this.tx.manager.findOneByOrFail(OperatorTable, { id: this.tx.operatorId });
+  }
+
+  /** @throws StaleVersion */
+  async changeSettings(seen: number, settings: Record<string, unknown>): Promise<void> {
+    const { manager, operatorId } = this.tx;
+    const next = { settings: settings as object, version: seen + 1 };
+    const { affected } = await manager.update(OperatorTable, { id: operatorId, version: seen }, next);
+    if (affected !== 1) throw new StaleVersion('operator', operatorId, seen);
+  }
+
+  stations(): Promise<StationRow[]> {
+    return this.tx.manager.find(StationTable, { where: { operatorId: this.tx.operatorId }, order: { code: 'ASC' } });
+  }
+
+  async addStation(station: Fresh<StationRow>): Promise<void> {
+    await this.tx.manager.insert(StationTable, { ...station, operatorId: this.tx.operatorId });
+  }
+}

@@ -1,0 +1,145 @@
+import { randomBytes } from 'node:crypto';
+import { personReference } from '#record';
+import { newId } from '../ids.js';
+import { AuthorisationTable, type AuthorisationRow } from '../rows/authorisation.row.js';
+import { CredentialTable } from '../rows/credential.row.js';
+import type { Fresh } from '../rows/fresh.js';
+import { MembershipTable, type MembershipRow } from '../rows/membership.row.js';
+import { OrganisationTable, type OrganisationRow } from '../rows/organisation.row.js';
+import { PersonTable, type PersonRow } from '../rows/person.row.js';
+import type { Transaction } from '../transaction.js';
+
+export type Member = MembershipRow & Pick<PersonRow, 'name' | 'licenceNumber' | 'reference'>;
+export type Authorised = AuthorisationRow & { organisationName: string; approvalNumber: string };
+
+/** People as this operator sees them: its members, the organisations they come from, and what they may do. */
+export class People {
+  constructor(private readonly tx: Transaction) {}
+
+  /** Enters a person who is nowhere yet. The person is not seen here before having joined. */
+  async add(person: { id?: string; name: string; licenceNumber?: string | null }): Promise<{
+    id: string;
+    reference: string;
+  }> {
+    const id = person.id ?? newId();
+    const salt = randomBytes(32);
+    const reference = personReference(salt, id);
+    await this.tx.query(
+      'insert into person (id, name, licence_number, salt, reference) values ($1, $2, $3, $4, $5)',
+      [id, person.name, person.licenceNumber ?? null, salt, reference],
+    );
+    return { id, reference };
+  }
+
+  /** Makes a person a member of this operator. */
+  async join(membership: Fresh<MembershipRow>): Promise<void> {
+    await this.tx.manager.insert(MembershipTable, { ...membership, operatorId: this.tx.operatorId });
+  }
+
+  /** The hash, never the secret. A credential is entered once; afterwards only its owner changes it. */
+  async giveCredential(personId: string, signInName: string, hash: string): Promise<void> {
+    await this.tx.query('insert into credential (person_id, sign_in_name, hash) values ($1, $2, $3)', [
+      personId,
+      signInName,
+      hash,
+    ]);
+  }
+
+  get(id: string): Promise<PersonRow | null> {
+    return this.tx.manager.findOneBy(PersonTable, { id });
+  }
+
+  /** @throws Error when no member of this operator has this id */
+  async referenceOf(id: string): Promise<string> {
+    const person = await this.get(id);
+    if (!person) throw new Error(`No person ${id} works for this operator.`);
+    return person.reference;
+  }
+
+  /** Names for the references that stand in the record; one that was erased is missing. */
+  async namesOf(references: readonly string[]): Promise<Map<string, string>> {
+    const rows = await this.tx.query<{ reference: string; name: string }>(
+      'select reference, name from person where reference = any($1)',
+      [references],
+    );
+    return new Map(rows.map(({ reference, name }) => [reference, name]));
+  }
+
+  async member(personId: string): Promise<Member | null> {
+    const [found] = await this.select(personId);
+    return found ?? null;
+  }
+
+  members(): Promise<Member[]> {
+    return this.select(null);
+  }
+
+  /** @throws StaleVersion */
+  changeMembership(personId: string, seen: number, changes: Partial<MembershipRow>): Promise<void> {
+    return this.tx.change(MembershipTable, personId, seen, changes, 'personId');
+  }
+
+  addOrganisation(organisation: Fresh<OrganisationRow>): Promise<string> {
+    return this.tx.insert(OrganisationTable, organisation);
+  }
+
+  organisations(): Promise<OrganisationRow[]> {
+    return this.tx.manager.find(OrganisationTable, {
+      where: { operatorId: this.tx.operatorId },
+      order: { name: 'ASC' },
+    });
+  }
+
+  authorise(authorisation: Fresh<AuthorisationRow>): Promise<string> {
+    return this.tx.insert(AuthorisationTable, authorisation);
+  }
+
+  /** All that were ever given, valid or not: whether one covers an act is for the domain to say. */
+  async authorisationsOf(personId: string): Promise<Authorised[]> {
+    const { operatorId, manager } = this.tx;
+    const given = await manager.find(AuthorisationTable, {
+      where: { operatorId, personId },
+      order: { number: 'ASC' },
+    });
+    const organisations = await this.organisations();
+    return given.map((authorisation) => {
+      const from = organisations.find(({ id }) => id === authorisation.organisationId);
+      return {
+        ...authorisation,
+        organisationName: from?.name ?? '',
+        approvalNumber: from?.approvalNumber ?? '',
+      };
+    });
+  }
+
+  /** @throws StaleVersion */
+  revoke(authorisationId: string, seen: number, revokedAt: string): Promise<void> {
+    return this.tx.change(AuthorisationTable, authorisationId, seen, { revokedAt });
+  }
+
+  /** The hash of the acting person's own secret, to be proved again at signing; null when there is none. */
+  async ownCredential(): Promise<{ signInName: string; hash: string } | null> {
+    if (this.tx.personId === null) return null;
+    return this.tx.manager.findOneBy(CredentialTable, { personId: this.tx.personId });
+  }
+
+  private async select(personId: string | null): Promise<Member[]> {
+    const members = await this.tx.manager.find(MembershipTable, {
+      where: { operatorId: this.tx.operatorId, ...(personId === null ? {} : { personId }) },
+    });
+    const ids = members.map((member) => member.personId);
+    const people = await this.tx.query<PersonRow>(
+      'select id, name, licence_number as "licenceNumber", reference from person where id = any($1)',
+      [ids],
+    );
+    const byId = new Map(people.map((person) => [person.id, person]));
+    return members
+      .flatMap((member) => {
+        const person = byId.get(member.personId);
+        if (!person) return [];
+        const { name, licenceNumber, reference } = person;
+        return [{ ...member, name, licenceNumber, reference }];
+      })
+      .sort((one, other) => (one.name < other.name ? -1 : 1));
+  }
+}

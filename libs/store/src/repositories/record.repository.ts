@@ -1,0 +1,129 @@
+import { hexOf, leafHash, recordBytes, type Head } from '#record';
+import { newId } from '../ids.js';
+import { isoText } from '../rows/column.js';
+import type { Transaction } from '../transaction.js';
+
+/** What is to be recorded. Instants are ISO 8601 with offset; persons stand in `payload` by reference only. */
+export interface EntryToAppend {
+  /** The person's id; null when the program itself acted. The entry holds the reference. */
+  who: string | null;
+  /** Id of the authorisation under which it was done. */
+  authorisation: string | null;
+  /** For which organisation it was done. */
+  organisation: { name: string; approval: string } | null;
+  /** What was done, e.g. `defect.deferred`. */
+  what: string;
+  aircraft: { id: string; registration: string } | null;
+  times: { occurredAt?: string; recordedAt?: string; enteredAt: string };
+  /** The result, not the request: row, last day, end and zone data rather than "three days". */
+  payload: object;
+}
+
+/** An entry as its bytes give it. */
+export interface RecordedEntry extends Omit<EntryToAppend, 'payload'> {
+  format: 'proviso-record/1';
+  id: string;
+  operator: string;
+  payload: Record<string, unknown>;
+}
+
+export interface Recorded {
+  entry: RecordedEntry;
+  /** The leaf hash, 64 hex digits. */
+  leaf: string;
+  /** Null until sealed, a fraction of a second after it was written. */
+  number: number | null;
+  sealedAt: string | null;
+}
+
+interface Found {
+  canonical: Buffer;
+  leaf: Buffer;
+  number: string | null;
+  sealedAt: Date | null;
+}
+
+/** The record of one operator: what was done is appended with the doing, and nothing is ever altered. */
+export class RecordOfOperator {
+  constructor(
+    private readonly tx: Transaction,
+    private readonly references: Map<string, string>,
+  ) {}
+
+  /**
+   * Appends one entry in this transaction: it stands if and only if everything else done in it does.
+   * @throws Unrecordable when the payload has no canonical form
+   */
+  async append(entry: EntryToAppend): Promise<{ id: string; leaf: string }> {
+    const { operatorId } = this.tx;
+    const id = newId();
+    const who = entry.who === null ? null : await this.referenceOf(entry.who);
+    const { authorisation, organisation, what, times, payload } = entry;
+    const aircraft = entry.aircraft && { id: entry.aircraft.id, registration: entry.aircraft.registration };
+    const content = { format: 'proviso-record/1', id, operator: operatorId, who, authorisation, organisation, what };
+    const canonical = Buffer.from(recordBytes({ ...content, aircraft, times, payload }));
+    if (entry.who !== null && canonical.includes(entry.who)) {
+      throw new Error('The record names persons by reference; this entry holds the id of the acting person.');
+    }
+    const leaf = leafHash(canonical);
+    await this.tx.query(
+      `insert into record_entry (operator_id, id, aircraft_id, who, what, entered_at, canonical, leaf)
+       values ($1, $2, $3, $4, $5, $6, $7, $8)`,
+      [operatorId, id, aircraft?.id ?? null, who, what, times.enteredAt, canonical, leaf],
+    );
+    return { id, leaf: hexOf(leaf) };
+  }
+
+  async get(id: string): Promise<Recorded | null> {
+    const [found] = await this.select('e.id = $2', 'e.seq', [id]);
+    return found ?? null;
+  }
+
+  /** The history of one aircraft in the order it was written. */
+  ofAircraft(aircraftId: string, limit = 1000): Promise<Recorded[]> {
+    return this.select('e.aircraft_id = $2', 'e.seq limit $3', [aircraftId, limit]);
+  }
+
+  /** What was sealed after a number, in order: nothing can ever appear before a number already given. */
+  sealedAfter(number: number, limit: number): Promise<Recorded[]> {
+    return this.select('s.number > $2', 's.number limit $3', [number, limit]);
+  }
+
+  /** The newest head; size 0 before anything was sealed. */
+  async head(): Promise<Head | null> {
+    const [found] = await this.tx.query<{ size: string; root: string }>(
+      'select size, root from tree_head where operator_id = $1 order by size desc limit 1',
+      [this.tx.operatorId],
+    );
+    return found ? { size: Number(found.size), root: found.root } : null;
+  }
+
+  private async select(where: string, order: string, values: unknown[]): Promise<Recorded[]> {
+    const rows = await this.tx.query<Found>(
+      `select e.canonical, e.leaf, s.number, s.sealed_at as "sealedAt"
+       from record_entry e
+       left join record_sealed s on s.operator_id = e.operator_id and s.entry_id = e.id
+       where e.operator_id = $1 and ${where} order by ${order}`,
+      [this.tx.operatorId, ...values],
+    );
+    return rows.map(({ canonical, leaf, number, sealedAt }) => ({
+      entry: JSON.parse(canonical.toString('utf8')) as RecordedEntry,
+      leaf: hexOf(leaf),
+      number: number === null ? null : Number(number),
+      sealedAt: isoText(sealedAt),
+    }));
+  }
+
+  /** A reference never changes, so it is asked for once; only of members, whom row-level security shows. */
+  private async referenceOf(personId: string): Promise<string> {
+    const key = `${this.tx.operatorId}/${personId}`;
+    const known = this.references.get(key);
+    if (known !== undefined) return known;
+    const [person] = await this.tx.query<{ reference: string }>('select reference from person where id = $1', [
+      personId,
+    ]);
+    if (!person) throw new Error(`No person ${personId} works for this operator.`);
+    this.references.set(key, person.reference);
+    return person.reference;
+  }
+}

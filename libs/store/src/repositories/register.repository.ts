@@ -1,0 +1,31 @@
+import { IsNull } from 'typeorm';
+import type { Fresh } from '../rows/fresh.js';
+import { LeftItemTable, type LeftItemRow } from '../rows/left-item.row.js';
+import type { Transaction } from '../transaction.js';
+
+/** What is left altered on each aircraft. */
+export class Register {
+  constructor(private readonly tx: Transaction) {}
+
+  add(item: Fresh<LeftItemRow>): Promise<string> {
+    return this.tx.insert(LeftItemTable, item);
+  }
+
+  get(id: string): Promise<LeftItemRow | null> {
+    return this.tx.manager.findOneBy(LeftItemTable, { operatorId: this.tx.operatorId, id });
+  }
+
+  /** What is fitted now, or with `removed` everything that ever was. */
+  ofAircraft(aircraftId: string, { removed = false } = {}): Promise<LeftItemRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(LeftItemTable, {
+      where: { operatorId, aircraftId, ...(removed ? {} : { removedAt: IsNull() }) },
+      order: { fittedAt: 'ASC', id: 'ASC' },
+    });
+  }
+
+  /** @throws StaleVersion */
+  change(id: string, seen: number, changes: Partial<LeftItemRow>): Promise<void> {
+    return this.tx.change(LeftItemTable, id, seen, changes);
+  }
+}

@@ -1,0 +1,99 @@
+import type { DataSource, EntityManager } from 'typeorm';
+import { dataSource, type PoolOptions } from './data-source.js';
+import { Identity } from './identity.js';
+import { Acts } from './repositories/acts.repository.js';
+import { Fleet } from './repositories/aircraft.repository.js';
+import { Defects } from './repositories/defects.repository.js';
+import { Facts } from './repositories/facts.repository.js';
+import { Flights } from './repositories/flights.repository.js';
+import { Idempotency } from './repositories/idempotency.repository.js';
+import { Judgements } from './repositories/judgements.repository.js';
+import { MelRevisions } from './repositories/mel.repository.js';
+import { Operators } from './repositories/operators.repository.js';
+import { People } from './repositories/people.repository.js';
+import { RecordOfOperator } from './repositories/record.repository.js';
+import { Register } from './repositories/register.repository.js';
+import { Signatures } from './repositories/signatures.repository.js';
+import { Verdicts } from './repositories/verdicts.repository.js';
+import type { AircraftRow } from './rows/aircraft.row.js';
+import { Transaction } from './transaction.js';
+
+/** One transaction for one operator: one repository for each noun, all on the same connection. */
+export class Tx extends Transaction {
+  readonly operators = new Operators(this);
+  readonly people = new People(this);
+  readonly aircraft = new Fleet(this);
+  readonly mel = new MelRevisions(this);
+  readonly flights = new Flights(this);
+  readonly facts = new Facts(this);
+  readonly defects = new Defects(this);
+  readonly acts = new Acts(this);
+  readonly register = new Register(this);
+  readonly judgements = new Judgements(this);
+  readonly signatures = new Signatures(this);
+  readonly verdicts = new Verdicts(this);
+  readonly idempotency = new Idempotency(this);
+  readonly record: RecordOfOperator;
+
+  constructor(manager: EntityManager, operatorId: string, personId: string | null, references: Map<string, string>) {
+    super(manager, operatorId, personId);
+    this.record = new RecordOfOperator(this, references);
+  }
+}
+
+const uuid = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
+
+/** The database as the server sees it. Open one for the whole process. */
+export class Store {
+  readonly identity: Identity;
+  private readonly references = new Map<string, string>();
+
+  constructor(private readonly source: DataSource) {
+    this.identity = new Identity(source);
+  }
+
+  /**
+   * Runs `work` in one transaction in which the database shows the rows of this operator alone. It commits when `work`
+   * returns and leaves nothing behind when it throws; the connection goes back to the pool knowing neither operator
+   * nor person.
+   * @param personId who acts; null when the program itself does
+   */
+  withOperator<T>(operatorId: string, personId: string | null, work: (tx: Tx) => Promise<T>): Promise<T> {
+    for (const id of [operatorId, personId]) {
+      if (id !== null && !uuid.test(id)) return Promise.reject(new TypeError(`${JSON.stringify(id)} is not a key.`));
+    }
+    return this.source.transaction(async (manager) => {
+      await manager.query("select set_config('app.operator', $1, true), set_config('app.person', $2, true)", [
+        operatorId,
+        personId ?? '',
+      ]);
+      return work(new Tx(manager, operatorId, personId, this.references));
+    });
+  }
+
+  /** Whether the database answers. */
+  async isUp(): Promise<boolean> {
+    return this.source.query('select 1').then(
+      () => true,
+      () => false,
+    );
+  }
+
+  close(): Promise<void> {
+    return this.source.destroy();
+  }
+}
+
+/** @param appUrl signs in as `proviso_app` */
+export async function openStore(appUrl: string, options: PoolOptions = {}): Promise<Store> {
+  return new Store(await dataSource(appUrl, options).initialize());
+}
+
+/**
+ * Takes the aircraft for the rest of the transaction. Every act that can change what may be flown with it does this
+ * first: two different defects deferred at once would otherwise each be judged without the other.
+ * @returns the aircraft as it stands now that it is ours; null when this operator has none such
+ */
+export function lockAircraft(tx: Tx, aircraftId: string): Promise<AircraftRow | null> {
+  return tx.aircraft.lock(aircraftId);
+}

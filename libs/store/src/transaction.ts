@@ -1,0 +1,46 @@
+import type { EntityManager, EntitySchema, ObjectLiteral, QueryDeepPartialEntity } from 'typeorm';
+import { newId } from './ids.js';
+import { StaleVersion } from './stale-version.js';
+
+/**
+ * What every repository stands on: one open transaction, in which the database shows the rows of one operator.
+ * Repositories name the operator in every question all the same; the database's own rule is the second lock.
+ */
+export class Transaction {
+  constructor(
+    readonly manager: EntityManager,
+    readonly operatorId: string,
+    /** Who acts; null when the program itself does. */
+    readonly personId: string | null,
+  ) {}
+
+  query<Row>(sql: string, values: readonly unknown[] = []): Promise<Row[]> {
+    return this.manager.query<Row[]>(sql, [...values]);
+  }
+
+  /** Inserts a row of this operator and gives its key. */
+  async insert<Row extends ObjectLiteral>(table: EntitySchema<Row>, row: object): Promise<string> {
+    const id = (row as { id?: string }).id ?? newId();
+    const whole = { ...row, id, operatorId: this.operatorId };
+    await this.manager.insert(table, whole as unknown as QueryDeepPartialEntity<Row>);
+    return id;
+  }
+
+  /**
+   * Changes a row only if it still stands at the version that was seen, and puts it one up. Rows are never saved whole:
+   * that would write back whatever somebody else changed meanwhile.
+   * @throws StaleVersion
+   */
+  async change<Row extends ObjectLiteral & { version: number }>(
+    table: EntitySchema<Row>,
+    id: string,
+    seen: number,
+    changes: Partial<Row>,
+    key: 'id' | 'personId' = 'id',
+  ): Promise<void> {
+    const at = { operatorId: this.operatorId, [key]: id, version: seen };
+    const next = { ...changes, version: seen + 1 } as unknown as QueryDeepPartialEntity<Row>;
+    const { affected } = await this.manager.update(table, at as object, next);
+    if (affected !== 1) throw new StaleVersion(table.options.name, id, seen);
+  }
+}
