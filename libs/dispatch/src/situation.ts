@@ -4,7 +4,8 @@
  * A situation is made by the server from its tables, or read from a case file. It holds no rule: it only says what is
  * known. What it does not say is unknown, and unknown is never yes.
  */
-import type { Category, Role } from '#mel';
+import type { CountingSettings } from '#intervals';
+import type { Proviso, Role } from '#mel';
 
 /** A fact with where it came from. `value: null` means asked for and still unknown. Instants are ISO 8601 with offset. */
 export interface KnownFact {
@@ -27,7 +28,10 @@ export interface AircraftFacts {
 export interface Used {
   flights?: number;
   flightDays?: number;
+  /** The last day counted as a flight-day, YYYY-MM-DD in the base; null when there was none. */
+  lastFlightDayOn?: string | null;
   flightMinutes?: number;
+  blockMinutes?: number;
   cycles?: number;
   engineMinutes?: number;
 }
@@ -56,7 +60,7 @@ export interface OtherBasis {
   kind: 'cdl' | 'nef' | 'approved-data' | 'design-approval' | 'permit' | 'authority-document';
   reference: string;
   limit: string;
-  conditions: import('#mel').Proviso[];
+  conditions: Proviso[];
 }
 
 /** One planned flight. */
@@ -70,6 +74,8 @@ export interface PlannedFlight {
   onBlockAt?: string;
   /** Airborne minutes planned; used for hour limits counted at arrival. */
   flightMinutes?: number;
+  /** Block minutes planned, for operators whose hours are block hours. */
+  blockMinutes?: number;
   facts?: Record<string, KnownFact | string | number | boolean | null>;
 }
 
@@ -84,6 +90,8 @@ export interface WorkState {
   validUntil?: string;
   /** The flight it was signed for, where it is owed for each departure. */
   forFlight?: string;
+  /** What was flown since it was done, for work owed again after so many hours, flights or cycles. */
+  usedSince?: Used;
   /** Can it be done before this flight? Absent means yes; null means nobody knows. */
   possible?: boolean | null;
   because?: string;
@@ -126,6 +134,8 @@ export interface JudgeSettings {
   combinationNeedsAcceptance: boolean;
   /** Search nodes, never time. */
   budget: number;
+  /** What else the operator settled about counting hours; the preset's own values when absent. */
+  counting?: Partial<Omit<CountingSettings, 'expiryInFlight'>>;
 }
 
 export interface Situation {
@@ -141,10 +151,4 @@ export interface Situation {
   directives: Directive[];
   gates: Gates;
   settings: JudgeSettings;
-}
-
-/** Category and interval text of the row in use, as the interval condition reports it. */
-export interface RowClock {
-  category: Category;
-  interval: string;
 }

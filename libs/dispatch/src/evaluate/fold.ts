@@ -8,7 +8,7 @@
 import { allOfPairs, anyOfPairs, FF, notPair, TT, UU } from '../kleene.js';
 import type { ExplainedNode, NowAfter } from '../verdict.js';
 import { comparesAll } from './compare.js';
-import { Possible, Unknown, type FactLookup } from './marker.js';
+import { Possible, Unknown, type FactLookup, type FactValue } from './marker.js';
 import type { LeafPlan, NodePlan } from './plan.js';
 
 /** The part of the engine's result that is read: its condition tree, with results filled in. */
@@ -52,7 +52,6 @@ function leafPair(plan: LeafPlan, { factResult, valueResult, result }: EngineNod
 
 function explainLeaf(plan: LeafPlan, pair: NowAfter, lookup: FactLookup): ExplainedNode {
   const view = lookup(plan.key);
-  const known = !(view.value instanceof Unknown);
   const node: ExplainedNode = {
     node: 'leaf',
     text: plan.text,
@@ -62,7 +61,7 @@ function explainLeaf(plan: LeafPlan, pair: NowAfter, lookup: FactLookup): Explai
     operator: plan.operator,
     expected: plan.expected,
     actual: actualOf(view.value),
-    known,
+    known: isKnown(view.value),
   };
   if (view.value instanceof Unknown) node.because = view.value.reason;
   if (view.source !== undefined) node.source = view.source;
@@ -75,8 +74,13 @@ function explainLeaf(plan: LeafPlan, pair: NowAfter, lookup: FactLookup): Explai
   return node;
 }
 
+function isKnown(value: FactValue): boolean {
+  if (value instanceof Possible) return value.now.length === 1 && value.after.length === 1;
+  return !(value instanceof Unknown);
+}
+
 /** What the explanation shows as the value: nothing, the one value, or those that are possible now. */
-function actualOf(value: ReturnType<FactLookup>['value']): unknown {
+function actualOf(value: FactValue): unknown {
   if (value instanceof Unknown) return null;
   if (!(value instanceof Possible)) return value;
   return value.now.length === 1 ? value.now[0] : value.now;

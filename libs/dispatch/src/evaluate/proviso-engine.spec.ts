@@ -12,7 +12,7 @@ const UNKNOWN = new Unknown('nobody has said');
 const ICING = ['none', 'forecast', 'known'];
 
 // One leaf per kind of fact; values are drawn from small domains so that both answers are common.
-const level = fc.record({
+const level: fc.Arbitrary<ConditionLeaf> = fc.record({
   fact: fc.constant('flight.level'),
   operator: fc.constantFrom<Operator>(
     'equal',
@@ -23,7 +23,7 @@ const level = fc.record({
   ),
   value: fc.constantFrom(1, 2, 3),
 });
-const icing = fc.oneof<fc.Arbitrary<ConditionLeaf>[]>(
+const icing: fc.Arbitrary<ConditionLeaf> = fc.oneof(
   fc.record({
     fact: fc.constant('flight.icing'),
     operator: fc.constantFrom<Operator>('equal', 'notEqual'),
@@ -35,24 +35,24 @@ const icing = fc.oneof<fc.Arbitrary<ConditionLeaf>[]>(
     value: fc.subarray(ICING, { minLength: 1 }),
   }),
 );
-const rvsm = fc.record({
+const rvsm: fc.Arbitrary<ConditionLeaf> = fc.record({
   fact: fc.constant('flight.rvsm'),
   operator: fc.constantFrom<Operator>('equal', 'notEqual'),
   value: fc.boolean(),
 });
-const up = fc.record({
+const up: fc.Arbitrary<ConditionLeaf> = fc.record({
   fact: fc.constant('entry.up'),
   operator: fc.constant<Operator>('greaterThanInclusive'),
   value: fc.constantFrom(1, 2),
   params: fc.constantFrom({ entry: '32-42' }, { entry: '32-42', units: ['2', '1'] }),
 });
-const work = fc.record({
+const work: fc.Arbitrary<ConditionLeaf> = fc.record({
   fact: fc.constant('work.done'),
   operator: fc.constant<Operator>('equal'),
   value: fc.constant(true),
   params: fc.constant({ work: '32-42/1/M1' }),
 });
-const leaf = fc.oneof<fc.Arbitrary<ConditionLeaf>[]>(level, icing, rvsm, up, work);
+const leaf = fc.oneof(level, icing, rvsm, up, work);
 const { tree } = fc.letrec<{ tree: Condition }>((tie) => ({
   tree: fc.oneof(
     { depthSize: 'small', withCrossShrink: true },

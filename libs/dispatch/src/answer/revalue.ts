@@ -1,0 +1,52 @@
+/**
+ * Computes a choice's value anew under supposed facts, from the explained trees alone. Used to find out which questions
+ * can still change the answer; never for an answer itself.
+ */
+import type { Group, JudgedChoice } from '../choice.js';
+import { valueOf } from '../choice.js';
+import type { Judged } from '../conditions/item.js';
+import { compares, type Scalar } from '../evaluate/compare.js';
+import type { JudgedGate } from '../gates.js';
+import { allOfPairs, anyOfPairs, FF, FT, notPair, TT } from '../kleene.js';
+import type { ConditionAnswer, ExplainedNode, NowAfter } from '../verdict.js';
+import type { Operator } from '#mel';
+
+/** Supposed values by fact key; a fact that is not in it stays as it is. */
+export type Supposed = ReadonlyMap<string, Scalar>;
+
+export function revalue(choice: JudgedChoice, gates: readonly JudgedGate[], supposed: Supposed): NowAfter {
+  return allOfPairs([
+    ...choice.groups.map((group) => valueOf(regroup(group, supposed))),
+    ...gates.map(({ answer, tree }) => (tree === undefined ? answer : retree(tree, supposed))),
+  ]);
+}
+
+function regroup({ counts, items }: Group, supposed: Supposed): Group {
+  return {
+    counts,
+    items: items.map((one) => {
+      const value = allOfPairs(one.judged.map(({ answer }: Judged) => recondition(answer, supposed)));
+      return { ...one, answer: { ...one.answer, now: value.now, after: value.after } };
+    }),
+  };
+}
+
+function recondition(answer: ConditionAnswer, supposed: Supposed): NowAfter {
+  return answer.tree === undefined ? answer : retree(answer.tree, supposed);
+}
+
+export function retree(node: ExplainedNode, supposed: Supposed): NowAfter {
+  if (node.node === 'leaf') return releaf(node, supposed);
+  const children = (node.children ?? []).map((child) => retree(child, supposed));
+  if (node.node === 'not') return children[0] === undefined ? node : notPair(children[0]);
+  return node.node === 'all' ? allOfPairs(children) : anyOfPairs(children);
+}
+
+/** A leaf that waits for work turns on whether the work can be done; every other one on its fact. */
+function releaf(leaf: ExplainedNode, supposed: Supposed): NowAfter {
+  const value = leaf.fact === undefined ? undefined : supposed.get(leaf.fact);
+  if (value === undefined || (leaf.now !== 'U' && leaf.after !== 'U')) return leaf;
+  if (leaf.now === 'F') return value === true ? FT : FF;
+  if (leaf.after === 'T') return value === true ? TT : FT;
+  return compares(value, leaf.operator as Operator, leaf.expected as Scalar) ? TT : FF;
+}

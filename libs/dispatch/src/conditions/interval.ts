@@ -1,0 +1,73 @@
+import { mayDepart, rectificationWindow, type DepartureAnswer, type RectificationClock } from '#intervals';
+import type { Frame } from '../frame/frame.js';
+import { dayIn, millisOf } from '../frame/moment.js';
+import type { OpenDefect } from '../situation.js';
+import type { Truth } from '../verdict.js';
+import { judged, partOf, type FixedRule, type RowItem } from './item.js';
+
+type Said = Pick<DepartureAnswer, 'answer' | 'because'>;
+
+const TRUTH: Record<DepartureAnswer['answer'], Truth> = { holds: 'T', fails: 'F', unknown: 'U' };
+
+/**
+ * The rectification interval is not over at this flight. It counts from the record of this unit's defect, whatever row
+ * came later; a unit that is only considered inoperative has no clock of its own.
+ */
+export const interval: FixedRule = (item, frame) => {
+  const { defect, row } = item;
+  if (defect === null) return [];
+  const clock = clockOf(item, defect, frame);
+  const { answer, because } = departure(clock, defect, frame);
+  const text = `category ${row.category}, ${clock.interval}, recorded ${defect.recordedAt}`;
+  const truth = TRUTH[answer];
+  const endsAt = defect.deadline?.endsAt ?? clock.endsAt;
+  const untils =
+    endsAt === null ? [] : [{ at: endsAt, because: `the interval of ${item.entry.title} ${item.unit} ends` }];
+  return [judged('interval', partOf(item, 'interval'), text, { now: truth, after: truth }, because, { untils })];
+};
+
+function clockOf({ row, unit }: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {
+  const text = row.intervalByUnit?.[unit] ?? row.interval;
+  const { tzdb, settings } = frame.situation;
+  return rectificationWindow({
+    category: row.category,
+    recordedAt: defect.recordedAt,
+    base: settings.base,
+    tzdb,
+    ...(text === undefined ? {} : { interval: text }),
+  });
+}
+
+/** The stored end is the legal truth where there is one; what is counted from use is asked beside it. */
+function departure(clock: RectificationClock, defect: OpenDefect, frame: Frame): Said {
+  const { deadline, used = {} } = defect;
+  if (deadline?.endsAt === undefined && deadline?.lastDay === undefined) {
+    return mayDepart(clock, frame.leg, used, frame.counting);
+  }
+  const fixed = beforeStoredEnd(deadline, frame);
+  const counted = clock.limits.filter(({ unit }) => unit !== 'calendar-days' && unit !== 'hours');
+  if (counted.length === 0) return fixed;
+  const rest = mayDepart({ ...clock, limits: counted }, frame.leg, used, frame.counting);
+  const order = ['fails', 'unknown', 'holds'] as const;
+  const answer = order.find((one) => one === fixed.answer || one === rest.answer) ?? 'unknown';
+  const said = [fixed, rest].filter((one) => one.answer === answer).map(({ because }) => because);
+  return { answer, because: said.join(' ') };
+}
+
+/** The end itself is outside, as in every window; a last day is inside to its end. */
+function beforeStoredEnd({ endsAt, lastDay }: NonNullable<OpenDefect['deadline']>, { leg, situation }: Frame): Said {
+  const { base, expiryInFlight } = situation.settings;
+  const arrival = expiryInFlight === 'arrival-inside';
+  const must = arrival ? leg.onBlockAt : leg.offBlockAt;
+  const end = lastDay === undefined ? `The interval ends ${endsAt}` : `The last day is ${lastDay} (${base})`;
+  if (must === undefined) return { answer: 'unknown', because: `${end}, and when the flight arrives is not known.` };
+  const inside =
+    endsAt === undefined
+      ? dayIn(base, 'flight', must) <= (lastDay ?? '')
+      : millisOf('flight', must) < millisOf('deadline.endsAt', endsAt);
+  const what = arrival ? 'on blocks' : 'off blocks';
+  return {
+    answer: inside ? 'holds' : 'fails',
+    because: `${end}; ${what} ${must} is ${inside ? 'inside' : 'after'} it.`,
+  };
+}

@@ -1,0 +1,80 @@
+/** Rule 5: the value of a unit under a row is the least of all conditions of that row. */
+import type { Frame } from '../frame/frame.js';
+import { allOfPairs, UU } from '../kleene.js';
+import type { DownState } from '../units/down-state.js';
+import type { ItemAnswer, NowAfter } from '../verdict.js';
+import { configuration } from './configuration.js';
+import { covers } from './covers.js';
+import { directive } from './directive.js';
+import { interval } from './interval.js';
+import { judged, type FixedRule, type Item, type Judged, type RowItem, type Rule } from './item.js';
+import { judgements } from './judgement.js';
+import { needsDown } from './needs-down.js';
+import { numberRequired } from './number-required.js';
+import { provisos } from './proviso.js';
+import { noBasis, otherBasis } from './recorded-basis.js';
+import { signedRow } from './signed-row.js';
+import { textComplete } from './text-complete.js';
+import { placard, procedures } from './work.js';
+
+/** In the order in which they are read out. */
+const FIRST: readonly FixedRule[] = [configuration, covers, directive, textComplete, interval];
+const OF_OTHERS: readonly Rule[] = [numberRequired, needsDown, provisos];
+const LAST: readonly FixedRule[] = [judgements, procedures, placard, signedRow];
+
+export interface JudgedItem {
+  item: Item;
+  answer: ItemAnswer;
+  judged: readonly Judged[];
+}
+
+export async function judgeItem(item: Item, frame: Frame, state: DownState): Promise<JudgedItem> {
+  const judged = await conditionsOf(item, frame, state);
+  const value: NowAfter = allOfPairs(judged.map(({ answer }) => answer));
+  return {
+    item,
+    judged,
+    answer: {
+      entry: item.entry?.number ?? '',
+      title: item.entry?.title ?? item.defect?.basis?.reference ?? '',
+      unit: item.unit,
+      perhaps: item.perhaps,
+      cause: item.cause,
+      row: item.row?.id ?? null,
+      conditions: judged.map(({ answer }) => answer),
+      now: value.now,
+      after: value.after,
+    },
+  };
+}
+
+async function conditionsOf(item: Item, frame: Frame, state: DownState): Promise<Judged[]> {
+  const { defect } = item;
+  if (defect?.basis !== undefined) return otherBasis(defect, defect.basis, frame, state);
+  if (isOnRow(item)) {
+    const ofOthers = await Promise.all(OF_OTHERS.map((rule) => rule(item, frame, state)));
+    return [
+      ...FIRST.flatMap((rule) => rule(item, frame)),
+      ...ofOthers.flat(),
+      ...LAST.flatMap((rule) => rule(item, frame)),
+    ];
+  }
+  const unknownConfiguration = defect === null && !item.configurationKnown && item.entry !== null;
+  return [unknownConfiguration ? rowNotKnown(item) : noBasis(item)];
+}
+
+function isOnRow(item: Item): item is RowItem {
+  return item.entry !== null && item.subEntry !== null && item.row !== null;
+}
+
+/** Which rows there are for a considered-inoperative unit hangs on a configuration that nobody knows. */
+function rowNotKnown({ entry, unit }: Item): Judged {
+  const name = `${entry?.number ?? ''} ${entry?.title ?? ''} ${unit}`;
+  return judged(
+    'configuration',
+    `${entry?.number ?? ''}/${unit}/configuration`,
+    `a row of ${name} fits this aircraft`,
+    UU,
+    `which rows ${name} has is not known, since the aircraft's configuration is not known`,
+  );
+}

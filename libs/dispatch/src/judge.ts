@@ -1,0 +1,52 @@
+/**
+ * May this aircraft fly this flight, with the rows that are recorded?
+ *
+ * The one way to an answer that may be recorded or signed: every proviso runs through the rules engine.
+ */
+import type { Mel } from '#mel';
+import { NOT_LOOKED_AT } from './answer/not-looked-at.js';
+import { questionsOf } from './answer/questions.js';
+import { reasonsOf } from './answer/reasons.js';
+import { refusedRows } from './answer/refused-rows.js';
+import { validityOf } from './answer/validity.js';
+import { earliestOffBlock, minutesOf, workOf } from './answer/work-list.js';
+import { verdictOf } from './bounds.js';
+import { Frame } from './frame/frame.js';
+import { inUtc } from './frame/moment.js';
+import { judgeGates } from './gates.js';
+import { search } from './search.js';
+import type { Situation } from './situation.js';
+import { VERDICT_WORDS, type Verdict, type VerdictCode } from './verdict.js';
+
+/** Throws IntervalInputError when an instant or a stored interval of the situation cannot be read. */
+export async function judge(mel: Mel, situation: Situation): Promise<Verdict> {
+  const frame = new Frame(mel, situation);
+  const gates = judgeGates(frame);
+  const found = await search(frame, gates);
+  const { best, lo, hi } = found;
+  const nothingOpen = situation.defects.length === 0 && gates.every(({ answer }) => answer.now === 'T');
+  const verdict: VerdictCode = nothingOpen ? 'nothing-open' : verdictOf(lo, hi);
+  const work = best === null || hi === 'may-not-fly' ? [] : workOf(best);
+  const workMinutes = minutesOf(work);
+  return {
+    verdict,
+    words: VERDICT_WORDS[verdict],
+    lo,
+    hi,
+    at: inUtc('at', situation.at),
+    aircraft: situation.aircraft.registration,
+    flight: situation.flight?.id ?? null,
+    mel: { document: mel.content.document, revision: mel.content.revision },
+    items: (best?.groups ?? []).flatMap(({ items }) => items.map(({ answer }) => answer)),
+    gates: gates.map(({ answer }) => answer),
+    reasons: reasonsOf(verdict, found, gates),
+    refusedRows: await refusedRows(frame, best),
+    work,
+    workMinutes,
+    earliestOffBlockAt: hi === 'may-not-fly' ? null : earliestOffBlock(situation, workMinutes),
+    questions: questionsOf(found, gates),
+    validUntil: validityOf(best, gates),
+    notLookedAt: [...NOT_LOOKED_AT],
+    evaluator: 'json-rules-engine',
+  };
+}
