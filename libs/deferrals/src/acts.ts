@@ -7,8 +7,8 @@
  */
 import type { Leaves } from '#mel';
 import type { Basis } from './basis.js';
-import type { Deadline } from './deadline.js';
 import type { Actor, Signature } from './people.js';
+import type { SignedLimit } from './signed-limit.js';
 
 /**
  * The three times of an act, ISO 8601 with the offset as written. `recordedAt` is the log's: it alone sets the day of
@@ -53,13 +53,12 @@ export interface LeftItem {
   undo: string;
 }
 
-/** What failed: one unit, or one of several when nobody knows which. */
+/** What failed. `units` names one unit, or several when it is one of these and nobody knows which. */
 export interface FailedItem {
+  /** MEL entry number and sub-entry; null when the MEL lists no such item. */
   entry: string | null;
   subEntry: string | null;
   units: string[];
-  /** True when it is only one of `units`, not all of them. */
-  oneOf: boolean;
 }
 
 export interface WrittenUp extends ActBase<'written-up', Actor | Signature> {
@@ -80,7 +79,8 @@ export interface Identified extends ActBase<'identified', Actor | Signature> {
 export interface Deferred extends ActBase<'deferred'> {
   basis: Basis;
   item: FailedItem;
-  deadline: Deadline;
+  /** One for each interval that counts; all of them must hold. */
+  limits: SignedLimit[];
   concurrence: Signature | null;
 }
 
@@ -115,7 +115,8 @@ export interface Undone extends ActBase<'undone'> {
 export interface RowChanged extends ActBase<'row-changed'> {
   basis: Basis;
   item: FailedItem;
-  deadline: Deadline;
+  /** One for each interval that counts; all of them must hold. */
+  limits: SignedLimit[];
   reason: string;
   concurrence: Signature | null;
   /** The closed defect of another unit that had forced the stricter row; only then may the deadline move back. */
@@ -139,7 +140,12 @@ export interface Extended extends ActBase<'extended'> {
   request: ExtensionRequest;
   /** The operator's approved procedure under which it is granted. */
   procedure: string;
-  deadline: Deadline;
+  /** The authority's agreement, where the rules ask for one beforehand. */
+  agreement: string | null;
+  /** How often the rules in force let the operator extend; null where they set no number. */
+  timesAllowed: number | null;
+  /** The limits in force from now on, in the order in which they were signed. */
+  limits: SignedLimit[];
   /** When the authority must have been told, ISO 8601; null when the setting names no such time. */
   noticeDueAt: string | null;
 }
@@ -242,8 +248,8 @@ export interface Corrected extends ActBase<'corrected'> {
   reason: string;
   /** A second person who looked: needed for things left on the aircraft. */
   secondLook: Signature | null;
-  /** The deadline after an earlier day of discovery; null when the clock is not touched. */
-  deadline: Deadline | null;
+  /** The limits counted anew from an earlier log time; null when the clock is not touched. */
+  limits: SignedLimit[] | null;
 }
 
 export type Act =

@@ -15,12 +15,11 @@ export interface MelRowBasis {
   subEntry: string;
   row: string;
   category: Category;
-  /** The interval that counts for this unit, e.g. "10 calendar-days" or "3 flights or 6 flight-hours". */
-  interval: string;
+  /** What counts, e.g. "10 calendar-days"; several when the row's interval differs between the units that may be failed. */
+  intervals: string[];
   numberInstalled: number;
   numberRequired: number;
-  /** Absent: any unit of the entry. */
-  covers?: string[];
+  covers: string[];
   procedures: Procedure[];
   placard?: Placard;
 }

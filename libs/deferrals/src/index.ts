@@ -1,7 +1,52 @@
+/** The life of a defect: acts, refusals, one decision for each act, replay, standing, and what keeps the aircraft down. */
 export * from './acts.js';
 export * from './basis.js';
-export * from './deadline.js';
 export * from './people.js';
+export {
+  DEFAULT_SETTINGS,
+  type BasisContext,
+  type Command,
+  type Context,
+  type DeferralSettings,
+  type RowOffered,
+} from './context.js';
+export type { Closing, DefectLife, Deferral, OpenWork } from './defect-life.js';
+export { deadlineOf, type Deadline, type SignedLimit } from './signed-limit.js';
+
 export { reason, Refusal, type FactValue, type Reason } from './refusal.js';
 export { REFUSALS, type RefusalCode, type RefusalFacts } from './refusals.js';
 export type { RefusalEntry } from './refusals/entry.js';
+
+export { lifeAsKnownAt, proceed, replay } from './replay.js';
+export { standing, stateOf, type Standing, type State } from './standing.js';
+export { mayDispatch, type DispatchAnswer, type FlightPlanned, type UseBefore } from './flying/may-dispatch.js';
+export { aircraftGates, type Gates, type RegisterEntry, type WorkOrder } from './flying/aircraft-gates.js';
+export { workOwed } from './flying/work-owed.js';
+export { proceduresOwed, type ProcedureOwed } from './deferring/procedures-owed.js';
+export { placardsFitted } from './leaving/fit-placard.js';
+export { admitSignature } from './signing/admit-signature.js';
+
+export { writeUp, type WriteUp } from './writing-up/write-up.js';
+export { identify, itemInWords, type Identify } from './writing-up/identify.js';
+export { reEnter, type ReEnter } from './writing-up/re-enter.js';
+export { handOver, type HandOver } from './writing-up/hand-over.js';
+export { findNoFault, type FindNoFault } from './answering/find-no-fault.js';
+export { raiseInError, type RaiseInError } from './answering/raise-in-error.js';
+export { resetAndWatch, type ResetAndWatchCommand } from './answering/reset-and-watch.js';
+export type { BasisAsked } from './deferring/choose-basis.js';
+export { defer, type Defer } from './deferring/defer.js';
+export { changeRow, type ChangeRow } from './deferring/change-row.js';
+export { signProcedure, type SignProcedure } from './deferring/sign-procedure.js';
+export { transfer, type Transfer } from './deferring/transfer.js';
+export { extendInterval, type Extend } from './extending/extend.js';
+export { enterGrant, type EnterGrant } from './extending/enter-grant.js';
+export { fitPlacard, type FitPlacard } from './leaving/fit-placard.js';
+export { removePlacard, type RemovePlacard } from './leaving/remove-placard.js';
+export { leaveOnAircraft, type LeaveOnAircraft } from './leaving/leave.js';
+export { undoLeft, type UndoLeft } from './leaving/undo.js';
+export { rectify, type Rectify } from './rectifying/rectify.js';
+export { recordTest, type RecordTest } from './rectifying/record-test.js';
+export { inspect, type Inspect } from './rectifying/inspect.js';
+export { restore, type Restore } from './rectifying/restore.js';
+export { release, type Release } from './rectifying/release.js';
+export { correct, type Correct } from './correcting/correct.js';

@@ -38,8 +38,13 @@ export const DEFERRING_REFUSALS = {
     paragraph: 'ORO.MLR.105; 14 CFR 121.628',
   },
   'interval-used-up': {
-    sentence: 'Of {limit} {unit} allowed for defect {defect}, {used} are used.',
+    sentence: 'The interval of defect {defect} is used up: {left}.',
     next: 'Rectify it before the next flight; another row does not lend new time.',
+    paragraph: 'ORO.MLR.105; 14 CFR 121.628',
+  },
+  'past-the-deadline': {
+    sentence: 'This flight is not inside the interval of defect {defect}. {because}',
+    next: 'Rectify it before this flight, or plan the flight inside the interval.',
     paragraph: 'ORO.MLR.105; 14 CFR 121.628',
   },
   'use-not-known': {
@@ -47,15 +52,15 @@ export const DEFERRING_REFUSALS = {
     next: 'Enter the movements since then, then ask again.',
     paragraph: 'ORO.MLR.105',
   },
-  'clock-never-later': {
-    sentence: 'Defect {defect} is good to {endsAt} as signed; this would allow more ({asked}).',
-    next: 'Keep the earlier limit. Only an extension granted in time moves it.',
+  'clock-restarted': {
+    sentence: 'Defect {defect} counts from {recordedAt}; a limit counted from {asked} would restart its clock.',
+    next: 'Count from {recordedAt}. Re-entry, change of row, transfer and hand-over do not restart the clock.',
     paragraph: 'ORO.MLR.105; M.A.403(c)',
   },
   'cause-not-closed': {
     sentence:
-      'Defect {cause}, named as the cause of the stricter row, is not a closed defect of another unit of {entry}.',
-    next: 'Rectify and release {cause} first, or keep the earlier limit.',
+      'The cause of the stricter row is not gone: {cause} is no closed defect of {entry}, or another unit is still down.',
+    next: 'Rectify and release the other units first, or keep the earlier limit.',
     paragraph: 'ORO.MLR.105',
   },
   'control-must-sign': {
@@ -82,11 +87,6 @@ export const DEFERRING_REFUSALS = {
     sentence: 'The placard "{text}" at {position} is not fitted.',
     next: 'Fit it and enter its number.',
     paragraph: 'ORO.MLR.105; 14 CFR 121.628',
-  },
-  'no-placard-asked': {
-    sentence: 'There is no deferral of defect {defect} to which a placard could belong.',
-    next: 'Defer the defect first; a placard without a deferral tells the crew what is not so.',
-    paragraph: 'ORO.MLR.105',
   },
   'left-item-known': {
     sentence: 'An item {item} is left on the aircraft under this defect already.',

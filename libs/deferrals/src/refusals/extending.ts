@@ -42,10 +42,15 @@ export const EXTENDING_REFUSALS = {
     next: 'Ask another named person who may extend.',
     paragraph: 'AMC1 ORO.MLR.105(f)',
   },
-  'nothing-to-extend': {
-    sentence: 'The deferral of defect {defect} has no last day that could be moved.',
-    next: 'Read what its basis says.',
+  'extension-too-long': {
+    sentence: 'The extension is not possible as asked: {because}',
+    next: 'Ask for at most the interval of the row.',
     paragraph: 'ORO.MLR.105(f)',
+  },
+  'extension-needs-agreement': {
+    sentence: 'The authority must agree to this extension beforehand, and no reference of its agreement is given.',
+    next: 'Ask the authority and enter the reference of its agreement.',
+    paragraph: 'Transport Canada alert of 2022 on extensions',
   },
   'extension-asked-after-grant': {
     sentence: 'The extension was asked for at {requestedAt}, after it was granted at {grantedAt}.',

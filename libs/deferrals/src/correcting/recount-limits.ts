@@ -1,0 +1,19 @@
+/**
+ * The limits counted anew from an earlier log time. An extension that was granted on the later one falls away with it:
+ * nobody knows whether it would have been granted in time. M.A.403(c).
+ */
+import { rectificationWindow } from '#intervals';
+import type { DeferralSettings } from '../context.js';
+import { readingIntervals } from '../deferring/reading-intervals.js';
+import type { DefectLife } from '../defect-life.js';
+import type { SignedLimit } from '../signed-limit.js';
+
+export function recountLimits(life: DefectLife, recordedAt: string, settings: DeferralSettings): SignedLimit[] {
+  const { tzdb, preset } = settings;
+  return life.limits.map((limit) => {
+    if (limit.clock === null || limit.pair) return limit;
+    const { category, interval, base } = limit.clock;
+    const clock = readingIntervals(() => rectificationWindow({ category, interval, base, recordedAt, tzdb, preset }));
+    return { ...limit, clock };
+  });
+}

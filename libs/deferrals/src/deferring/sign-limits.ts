@@ -1,0 +1,60 @@
+/**
+ * The limits that a basis brings, counted from the day the defect was recorded in the log and from nothing else.
+ *
+ * A row that relieves several units at once counts from the record of the last one down (or the first, by setting);
+ * every other row from its own unit's record. ORO.MLR.105; 14 CFR 121.628; FAA MMEL Policy Letter 25.
+ */
+import { rectificationWindow } from '#intervals';
+import type { Basis, MelRowBasis } from '../basis.js';
+import type { BasisContext, DeferralSettings } from '../context.js';
+import type { DefectLife } from '../defect-life.js';
+import { earliest, latest } from '../instant.js';
+import type { SignedLimit } from '../signed-limit.js';
+import { readingIntervals } from './reading-intervals.js';
+
+/** Throws Refusal `interval-cannot-be-computed`. */
+export function signLimits(
+  life: DefectLife,
+  basis: Basis,
+  { settings, others }: Pick<BasisContext, 'settings' | 'others'>,
+): SignedLimit[] {
+  if (basis.kind !== 'mel-row') {
+    const clock = basis.interval === undefined ? null : clockOf('A', basis.interval, life.recordedAt, settings);
+    return [{ clock, until: basis.until ?? null, pair: false }];
+  }
+  const pair = relievesSeveral(basis);
+  const start = pair ? pairStart(life, basis, others, settings) : life.recordedAt;
+  return basis.intervals.map((interval) => ({
+    clock: clockOf(basis.category, interval, start, settings),
+    until: null,
+    pair,
+  }));
+}
+
+/** True when the row allows more than one unit to be down. */
+function relievesSeveral({ numberInstalled, numberRequired }: MelRowBasis): boolean {
+  return numberRequired < numberInstalled - 1;
+}
+
+/** The log time from which the row of a pair counts. */
+function pairStart(
+  life: DefectLife,
+  { entry }: MelRowBasis,
+  others: readonly DefectLife[],
+  { pairDayZero }: DeferralSettings,
+): string {
+  const down = others.filter((other) => other.closed === null && other.item?.entry === entry);
+  const records = down.map(({ recordedAt }) => recordedAt);
+  return pairDayZero === 'last-record'
+    ? latest(life.recordedAt, ...records)
+    : (earliest([life.recordedAt, ...records]) ?? life.recordedAt);
+}
+
+function clockOf(
+  category: MelRowBasis['category'],
+  interval: string,
+  recordedAt: string,
+  { base, tzdb, preset }: DeferralSettings,
+): SignedLimit['clock'] {
+  return readingIntervals(() => rectificationWindow({ category, interval, recordedAt, base, tzdb, preset }));
+}

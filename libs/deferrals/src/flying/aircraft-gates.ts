@@ -1,0 +1,64 @@
+/**
+ * What keeps the whole aircraft on the ground, whatever its rows say: a write-up without an answer, work opened since the
+ * last release, and anything left altered that nobody owns. 14 CFR 121.563; 145.A.48; 145.A.50(a).
+ */
+import type { LeftItem } from '../acts.js';
+import type { DefectLife } from '../defect-life.js';
+import { thingsInWords } from '../leaving/left-items.js';
+
+/** A line of the aircraft's register of what is left altered on it, and who owns it. */
+export interface RegisterEntry extends LeftItem {
+  owner:
+    { kind: 'defect'; defect: string } | { kind: 'modification' | 'directive' | 'permit'; reference: string } | null;
+  undone: boolean;
+}
+
+/** Work on the aircraft that belongs to no write-up. */
+export interface WorkOrder {
+  id: string;
+  description: string;
+  released: boolean;
+}
+
+/** The lists that dispatch reads; each must be empty for the aircraft to fly. */
+export interface Gates {
+  unanswered: string[];
+  openWork: string[];
+  orphans: string[];
+}
+
+/** `lives`: every defect of the aircraft that is not closed, and those that own something in the register. */
+export function aircraftGates(
+  lives: readonly DefectLife[],
+  register: readonly RegisterEntry[],
+  openWork: readonly WorkOrder[],
+): Gates {
+  const open = lives.filter(({ closed }) => closed === null);
+  return {
+    unanswered: open.filter(({ deferral, work }) => deferral === null && work === null).map(inWords),
+    openWork: [
+      ...open.filter(({ work }) => work !== null).map(inWords),
+      ...openWork.filter(({ released }) => !released).map(({ id, description }) => `${id}: ${description}`),
+    ],
+    orphans: thingsOf([
+      ...register.filter((entry) => !entry.undone && !isOwned(entry, open)),
+      ...lives.flatMap(({ closed, left }) => (closed === null ? [] : left)),
+    ]),
+  };
+}
+
+/** A defect owns what its history says is left under it, and only while it is open. */
+function isOwned({ id, owner }: RegisterEntry, open: readonly DefectLife[]): boolean {
+  if (owner === null) return false;
+  if (owner.kind !== 'defect') return owner.reference.trim() !== '';
+  return open.some(({ defect, left }) => defect === owner.defect && left.some((item) => item.id === id));
+}
+
+function thingsOf(items: readonly LeftItem[]): string[] {
+  const byId = new Map(items.map((item) => [item.id, item]));
+  return byId.size === 0 ? [] : thingsInWords([...byId.values()]);
+}
+
+function inWords({ defect, description }: DefectLife): string {
+  return `${defect}: ${description.length > 80 ? `${description.slice(0, 80)}...` : description}`;
+}
