@@ -4,6 +4,8 @@ import { sayDay, sayDays, sayLocal } from './explain-time.js';
 import { writeInstant } from './instant.js';
 import type { Recorded } from './recorded.js';
 
+const DAY_MINUTES = 24 * 60;
+
 /** The days after the day of discovery, and the half-open stretch of time that they cover. */
 export interface CalendarWindow {
   firstDay: string;
@@ -61,7 +63,10 @@ export function sayEnd(ends: Temporal.Instant, base: string): string {
   return `ends ${sayLocal(lastSecond, base)} = ${lastSecond.toString()}`;
 }
 
+/** A zone leaves out a day rarely, and then the window is nearly a day short: only such a window is searched. */
 function absentDays(first: Temporal.PlainDate, count: number, base: string): Temporal.PlainDate[] {
+  const length = minutesBetween(startOfDay(first, base), startOfDay(first.add({ days: count }), base));
+  if (length > count * DAY_MINUTES - DAY_MINUTES / 2) return [];
   const days = Array.from({ length: count }, (_, index) => first.add({ days: index }));
   return days.filter((day) => !dayExists(day, base));
 }

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import { countingSettings, PRESETS, type Sourced } from '../index.js';
+
+const sourcedIn = (holder: object): Sourced<unknown>[] =>
+  Object.values(holder).flatMap((value: unknown) => {
+    if (typeof value !== 'object' || value === null) return [];
+    return 'mark' in value ? [value as Sourced<unknown>] : sourcedIn(value);
+  });
+
+describe.each(Object.entries(PRESETS))('the preset %s', (name, preset) => {
+  it('carries its own name, and a source and a mark beside every value', () => {
+    expect(preset.name).toBe(name);
+    const values = sourcedIn(preset);
+    expect(values).toHaveLength(10);
+    for (const { source, mark } of values) {
+      expect(source.length).toBeGreaterThan(5);
+      expect(mark).toMatch(/^(SEEN|SEEN-Q|SEEN-2|DERIVED|FROM MEMORY|COMMON PRACTICE)$/);
+    }
+  });
+});
+
+it('a setting of the operator beats the preset, the others stay', () => {
+  expect(countingSettings('faa', { hourClock: 'block' })).toEqual({
+    expiryInFlight: 'departure-inside',
+    hourClock: 'block',
+    hoursCountedAt: 'arrival',
+    rampReturnMakesFlightDay: false,
+  });
+});
