@@ -1,9 +1,7 @@
-/** What the published schema has against a value, in words. */
+/** What a published schema has against a value, in words. */
 import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
 import { MEL_SCHEMA } from './mel-schema.js';
 import { MOST_ERRORS, type Finding } from './mel-error.js';
-
-const validate = new Ajv2020({ allErrors: true, strict: true, strictRequired: false }).compile(MEL_SCHEMA);
 
 const SAID_BY_ANOTHER = new Set(['if', 'anyOf']);
 
@@ -33,14 +31,19 @@ const pathOf = (pointer: string): string[] =>
     .slice(1)
     .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'));
 
-/** Every deviation from the schema, in document order of discovery; empty when it fits. */
-export const schemaFindings = (value: unknown): Finding[] => {
-  if (validate(value)) return [];
-  const errors = (validate.errors ?? []).slice(0, MOST_ERRORS * 10);
-  // `if` and `anyOf` only repeat what their branches say, unless they say it alone.
-  const telling = errors.filter((error) => !SAID_BY_ANOTHER.has(error.keyword));
-  return (telling.length > 0 ? telling : errors).map((error) => ({
-    path: pathOf(error.instancePath),
-    reason: reasonOf(error),
-  }));
+/** Reads values against one schema: every deviation, in document order of discovery; empty when the value fits. */
+export const findingsAgainst = (schema: object): ((value: unknown) => Finding[]) => {
+  const validate = new Ajv2020({ allErrors: true, strict: true, strictRequired: false }).compile(schema);
+  return (value) => {
+    if (validate(value)) return [];
+    const errors = (validate.errors ?? []).slice(0, MOST_ERRORS * 10);
+    // `if` and `anyOf` only repeat what their branches say, unless they say it alone.
+    const telling = errors.filter((error) => !SAID_BY_ANOTHER.has(error.keyword));
+    return (telling.length > 0 ? telling : errors).map((error) => ({
+      path: pathOf(error.instancePath),
+      reason: reasonOf(error),
+    }));
+  };
 };
+
+export const schemaFindings = findingsAgainst(MEL_SCHEMA);
