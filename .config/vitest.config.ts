@@ -12,6 +12,7 @@ export default defineConfig({
   ssr: { resolve: { conditions: ['development'], externalConditions: ['development'] } },
   test: {
     include: ['libs/**/*.spec.ts', 'apps/**/*.spec.{ts,tsx}', 'tests/**/*.spec.ts', 'seed/**/*.spec.ts'],
+    globalSetup: ['tests/support/postgres.global.ts'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
     reporters: ['default', ['json', { outputFile: '.test-output/report.json' }], new UsedReporter()],
