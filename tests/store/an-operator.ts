@@ -1,0 +1,77 @@
+import { createOperator, openStore, type AircraftRow, type EntryToAppend, type Store, type Tx } from '#store';
+import type { FreshDatabase } from '../support/postgres.js';
+
+/** An operator with one person, one organisation and one aircraft, ready to be worked for. */
+export interface AnOperator {
+  id: string;
+  person: string;
+  reference: string;
+  organisation: string;
+  aircraft: string;
+}
+
+export const someInstant = '2026-03-01T08:00:00.000Z';
+
+export async function openedStore(database: FreshDatabase, connections = 10): Promise<Store> {
+  return openStore(database.appUrl, { connections });
+}
+
+export async function anOperator(database: FreshDatabase, store: Store, code: string): Promise<AnOperator> {
+  const id = await createOperator(database.ownerUrl, {
+    code,
+    name: `Operator ${code}`,
+    invented: true,
+    base: 'UTC',
+    settings: {},
+  });
+  return store.withOperator(id, null, async (tx) => {
+    const organisation = await tx.people.addOrganisation({
+      name: `Works of ${code}`,
+      approvalNumber: `Q.145.${code}`,
+    });
+    const { id: person, reference } = await tx.people.add({ name: `Person of ${code}`, licenceNumber: `L-${code}` });
+    await tx.people.join({
+      personId: person,
+      organisationId: organisation,
+      roles: ['technician'],
+      validFrom: someInstant,
+    });
+    const aircraft = await tx.aircraft.add({ registration: `Q-${code}`, type: 'T1', serial: 1, configuration: [] });
+    return { id, person, reference, organisation, aircraft };
+  });
+}
+
+export function anEntry(of: AnOperator, changes: Partial<EntryToAppend> = {}): EntryToAppend {
+  return {
+    who: of.person,
+    authorisation: null,
+    organisation: null,
+    what: 'test.noted',
+    aircraft: null,
+    times: { enteredAt: someInstant },
+    payload: { note: 'pump replaced' },
+    ...changes,
+  };
+}
+
+/** A write-up on an aircraft that the transaction holds, with its act and its record entry. */
+export async function writeUp(tx: Tx, of: AnOperator, aircraft: Pick<AircraftRow, 'id' | 'registration'>) {
+  const entry = await tx.record.append(anEntry(of, { what: 'defect.written-up', aircraft }));
+  const defect = await tx.defects.add({
+    aircraftId: aircraft.id,
+    description: 'Pump pressure low',
+    raisedBy: of.person,
+    recordedAt: someInstant,
+    enteredAt: someInstant,
+    state: 'unanswered',
+  });
+  await tx.acts.add({
+    defectId: defect.id,
+    kind: 'written-up',
+    at: someInstant,
+    personId: of.person,
+    payload: { kind: 'written-up' },
+    entryId: entry.id,
+  });
+  return { ...defect, entryId: entry.id };
+}

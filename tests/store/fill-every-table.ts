@@ -1,0 +1,94 @@
+import type { Store } from '#store';
+import type { FreshDatabase } from '../support/postgres.js';
+import { withClient } from '../support/with-client.js';
+import { someInstant, writeUp, type AnOperator } from './an-operator.js';
+
+/** At least one row of this operator in every table that holds rows of operators. */
+export async function fillEveryTable(database: FreshDatabase, store: Store, of: AnOperator): Promise<void> {
+  await store.withOperator(of.id, of.person, async (tx) => {
+    const aircraft = await tx.aircraft.lock(of.aircraft);
+    if (!aircraft) throw new Error('no aircraft');
+    await tx.operators.addStation({ code: 'QQA', name: 'Somewhere', zone: 'UTC' });
+    const flightId = await tx.flights.add({
+      aircraftId: of.aircraft,
+      number: '100',
+      fromStation: 'QQA',
+      toStation: 'QQA',
+      offBlockAt: someInstant,
+    });
+    await tx.facts.add({
+      aircraftId: of.aircraft,
+      key: 'flight.icing',
+      value: true,
+      observedAt: someInstant,
+      enteredAt: someInstant,
+    });
+    const defect = await writeUp(tx, of, aircraft);
+    await tx.people.authorise({
+      personId: of.person,
+      organisationId: of.organisation,
+      number: 'A1',
+      aircraftTypes: ['T1'],
+      licenceCategories: ['B1'],
+      privileges: ['defer'],
+      validFrom: someInstant,
+    });
+    await tx.mel.add({
+      aircraftType: 'T1',
+      document: 'MEL',
+      revision: '1',
+      effectiveOn: '2026-01-01',
+      content: '{}',
+      sha256: 'a'.repeat(64),
+      loadedAt: someInstant,
+    });
+    await tx.mel.addDirective({ aircraftType: 'T1', number: 'AD 1', entry: '29-11-01' });
+    await tx.register.add({
+      aircraftId: of.aircraft,
+      defectId: defect.id,
+      kind: 'breaker',
+      place: 'P5',
+      undo: 'reset',
+      fittedBy: of.person,
+      fittedAt: someInstant,
+    });
+    const { entryId } = defect;
+    await tx.signatures.add({
+      personId: of.person,
+      statement: 'I certify',
+      contentSha256: 'b'.repeat(64),
+      authorisation: {},
+      method: 'password',
+      evidence: 'session',
+      signedAt: someInstant,
+      entryId,
+    });
+    await tx.judgements.add({
+      aircraftId: of.aircraft,
+      judgement: 'combination',
+      accepted: true,
+      personId: of.person,
+      role: 'maintenance-control',
+      at: someInstant,
+      entryId,
+    });
+    await tx.verdicts.add({
+      aircraftId: of.aircraft,
+      flightId,
+      verdict: 'may-fly',
+      situationSha256: 'c'.repeat(64),
+      answer: {},
+      at: someInstant,
+      entryId,
+    });
+    await tx.idempotency.keep('k', 'f', { status: 201, headers: {}, body: '{}' });
+  });
+  await withClient(database.adminUrl, async (client) => {
+    await client.query(
+      'insert into record_sealed (operator_id, number, entry_id, leaf) select operator_id, 1, id, leaf from record_entry where operator_id = $1',
+      [of.id],
+    );
+    await client.query('insert into tree_head (operator_id, size, root) values ($1, 1, $2)', [of.id, 'd'.repeat(64)]);
+    await client.query('insert into tree_frontier values ($1, 1, $2)', [of.id, ['d'.repeat(64)]]);
+  });
+}
