@@ -41,6 +41,17 @@ export class Identity {
     return row ? { ...row, lockedUntil: isoText(row.lockedUntil) } : null;
   }
 
+  /** The credential of a person who is already known; null when there is none. */
+  async credentialOf(personId: string): Promise<CredentialRow | null> {
+    const [row] = await this.asPerson<Omit<CredentialRow, 'lockedUntil'> & { lockedUntil: Date | null }>(
+      personId,
+      `select person_id as "personId", sign_in_name as "signInName", hash, failed_count as "failedCount",
+         locked_until as "lockedUntil" from credential where person_id = $1`,
+      [personId],
+    );
+    return row ? { ...row, lockedUntil: isoText(row.lockedUntil) } : null;
+  }
+
   /** Counts a wrong secret and, from the caller's rule, locks. @returns how many there were in a row */
   async failed(personId: string, lockedUntil: string | null): Promise<number> {
     const [row] = await this.asPerson<{ count: number }>(

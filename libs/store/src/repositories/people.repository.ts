@@ -65,6 +65,15 @@ export class People {
     return new Map(rows.map(({ reference, name }) => [reference, name]));
   }
 
+  /** Name, licence and reference of each of these people that this operator may see; one that was erased is missing. */
+  async known(ids: readonly string[]): Promise<Map<string, PersonRow>> {
+    const rows = await this.tx.query<PersonRow>(
+      'select id, name, licence_number as "licenceNumber", reference from person where id = any($1)',
+      [ids],
+    );
+    return new Map(rows.map((person) => [person.id, person]));
+  }
+
   async member(personId: string): Promise<Member | null> {
     const [found] = await this.select(personId);
     return found ?? null;
@@ -127,15 +136,10 @@ export class People {
     const members = await this.tx.manager.find(MembershipTable, {
       where: { operatorId: this.tx.operatorId, ...(personId === null ? {} : { personId }) },
     });
-    const ids = members.map((member) => member.personId);
-    const people = await this.tx.query<PersonRow>(
-      'select id, name, licence_number as "licenceNumber", reference from person where id = any($1)',
-      [ids],
-    );
-    const byId = new Map(people.map((person) => [person.id, person]));
+    const people = await this.known(members.map((member) => member.personId));
     return members
       .flatMap((member) => {
-        const person = byId.get(member.personId);
+        const person = people.get(member.personId);
         if (!person) return [];
         const { name, licenceNumber, reference } = person;
         return [{ ...member, name, licenceNumber, reference }];
