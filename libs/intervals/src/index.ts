@@ -24,3 +24,4 @@ export type { CountedUse, Used } from './used.js';
 export { readInstant, writeInstant } from './instant.js';
 export { dayOf, minutesBetween } from './calendar-day.js';
 export { whatIsLeft, type WhatIsLeft } from './what-is-left.js';
+export { baseZone } from './base-zone.js';
