@@ -68,6 +68,8 @@ const cases = read<IntervalCase>('intervals.yaml');
 const extensions = read<ExtensionCase>('intervals.extensions.yaml');
 const zones = read<{ zone: string; day: string; trap: string; startsAt: string }>('intervals.zones.yaml');
 
+const title = ({ id, what, source, mark }: Sourced): string => `${id}: ${what} (${mark}; ${source})`;
+
 const legOf = ({ off, airborne, landed, minutes, block, cycles = 1 }: ShortLeg): Leg => ({
   offBlockAt: off,
   ...(airborne === undefined ? {} : { airborneAt: airborne }),
@@ -96,7 +98,7 @@ function flyWhatMay(one: IntervalCase, clock: RectificationClock, legs: Leg[]): 
 }
 
 describe('the published rows of rectification intervals', () => {
-  it.each(cases)('$id: $what ($mark; $source)', (one) => {
+  it.each(cases.map((one) => [title(one), one] as const))('%s', (_, one) => {
     const settings = countingSettings(one.clock.preset, one.settings);
     const clock = rectificationWindow({ ...one.clock, tzdb });
     const legs = (one.legs ?? []).map(legOf);
@@ -120,40 +122,43 @@ describe('the published rows of rectification intervals', () => {
 
 describe('the published rows of extensions', () => {
   const asked = extensions.flatMap((one) =>
-    (one.presets ?? [one.extend.preset ?? 'easa']).map((preset) => ({ ...one, preset })),
+    (one.presets ?? [one.extend.preset ?? 'easa']).map((preset) => [title(one), preset, one] as const),
   );
 
-  it.each(asked)('$id under $preset: $what ($mark; $source)', (one) => {
+  it.each(asked)('%s, under %s', (_, preset, one) => {
     const window = rectificationWindow({ ...one.clock, tzdb });
-    const answer = extend({ ...one.extend, preset: one.preset, window });
+    const answer = extend({ ...one.extend, preset, window });
     expect(answer).toMatchObject(one.expect);
     expect('refused' in answer).toBe('refused' in one.expect);
-    expect(answer.paragraph).toBe(PRESETS[one.preset].extension.paragraph);
+    expect(answer.paragraph).toBe(PRESETS[preset].extension.paragraph);
   });
 });
 
 describe('the first instant of a local day', () => {
-  it.each(zones)('$zone $day: $trap, it begins at $startsAt', ({ zone, day, startsAt }) => {
-    const date = Temporal.PlainDate.from(day);
-    if (zone === 'America/Coyhaique' && tzdb < '2025b') {
-      const tooEarly = { category: 'B', recordedAt: `${day}T12:00`, base: zone, tzdb } as const;
-      return expect(() => rectificationWindow(tooEarly)).toThrow('nor the name of a time zone');
-    }
-    const first = rectificationWindow({
-      category: 'B',
-      recordedAt: `${date.subtract({ days: 1 }).toString()}T12:00`,
-      base: zone,
-      tzdb,
-    });
-    expect(first).toMatchObject({ firstDay: day, startsAt, tzdb });
-    const last = rectificationWindow({
-      category: 'C',
-      recordedAt: `${date.subtract({ days: 11 }).toString()}T12:00`,
-      base: zone,
-      tzdb,
-    });
-    expect(last.endsAt).toBe(startsAt);
-  });
+  it.each(zones.map((one) => [one.zone, one.day, one.trap, one.startsAt] as const))(
+    '%s %s: %s, it begins at %s',
+    (zone, day, _, startsAt) => {
+      const date = Temporal.PlainDate.from(day);
+      if (zone === 'America/Coyhaique' && tzdb < '2025b') {
+        const tooEarly = { category: 'B', recordedAt: `${day}T12:00`, base: zone, tzdb } as const;
+        return expect(() => rectificationWindow(tooEarly)).toThrow('nor the name of a time zone');
+      }
+      const first = rectificationWindow({
+        category: 'B',
+        recordedAt: `${date.subtract({ days: 1 }).toString()}T12:00`,
+        base: zone,
+        tzdb,
+      });
+      expect(first).toMatchObject({ firstDay: day, startsAt, tzdb });
+      const last = rectificationWindow({
+        category: 'C',
+        recordedAt: `${date.subtract({ days: 11 }).toString()}T12:00`,
+        base: zone,
+        tzdb,
+      });
+      expect(last.endsAt).toBe(startsAt);
+    },
+  );
 });
 
 it('every case names its source and a known mark', () => {

@@ -1,4 +1,4 @@
-import { Temporal } from 'temporal-polyfill';
+import type { Temporal } from 'temporal-polyfill';
 
 /**
  * The first instant of a calendar day in a zone. Not always 00:00: some zones skip midnight when clocks go forward, and

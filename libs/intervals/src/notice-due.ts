@@ -1,4 +1,4 @@
-import { Temporal } from 'temporal-polyfill';
+import type { Temporal } from 'temporal-polyfill';
 import { startOfDay } from './calendar-day.js';
 import type { NoticeRule } from './presets/preset.js';
 

@@ -1,4 +1,4 @@
-import { Temporal } from 'temporal-polyfill';
+import type { Temporal } from 'temporal-polyfill';
 import { dayOf } from './calendar-day.js';
 import { readTime } from './instant.js';
 import { IntervalInputError } from './interval-input-error.js';
