@@ -129,7 +129,7 @@ describe('the published columns', () => {
       mel.entries
         .filter(({ subEntries }) => subEntries.some(({ rows }) => rows.some((row) => row.incomplete !== undefined)))
         .map(({ number }) => number);
-    expect(partly(t1)).toEqual(['29-25-01', '32-42-04', '78-30-01']);
+    expect(partly(t1)).toEqual(['29-25-01', '32-42-04', '78-30-01', '34-ADSB-IN', '34-GROUND-PROXIMITY']);
     expect(partly(t2)).toEqual([]);
   });
 });

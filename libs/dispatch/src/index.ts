@@ -5,3 +5,7 @@ export { judge } from './judge.js';
 export { compileAll } from './frame/compiled-mel.js';
 export { compileProviso, type CompiledProviso } from './evaluate/proviso-engine.js';
 export { Possible, Unknown, type FactLookup, type FactValue, type FactView } from './evaluate/marker.js';
+export { readCase, type ReadCase } from './case-file/read-case.js';
+export { readConditions } from './case-file/conditions.js';
+export { CASE_SCHEMA } from './case-file/schema.js';
+export type { CaseError } from './case-file/case-file.js';

@@ -134,6 +134,11 @@ export interface JudgeSettings {
   combinationNeedsAcceptance: boolean;
   /** Search nodes, never time. */
   budget: number;
+  /**
+   * From when a row counts that allows more than one unit down: the record of the last unit (default), or of the first.
+   * All other rows count from the record of their own unit.
+   */
+  pairCountsFrom?: 'last-record' | 'first-record';
   /** What else the operator settled about counting hours; the preset's own values when absent. */
   counting?: Partial<Omit<CountingSettings, 'expiryInFlight'>>;
 }

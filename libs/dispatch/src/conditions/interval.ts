@@ -11,14 +11,15 @@ const TRUTH: Record<DepartureAnswer['answer'], Truth> = { holds: 'T', fails: 'F'
 
 /**
  * The rectification interval is not over at this flight. It counts from the record of this unit's defect, whatever row
- * came later; a unit that is only considered inoperative has no clock of its own.
+ * came later; a row that allows more than one unit down counts from the record of the last of them (or of the first, as
+ * the operator settled). A unit that is only considered inoperative has no clock of its own.
  */
 export const interval: FixedRule = (item, frame) => {
   const { defect, row } = item;
   if (defect === null) return [];
   const clock = clockOf(item, defect, frame);
   const { answer, because } = departure(clock, defect, frame);
-  const text = `category ${row.category}, ${clock.interval}, recorded ${defect.recordedAt}`;
+  const text = `category ${row.category}, ${clock.interval}, recorded ${clock.recordedAt}`;
   const truth = TRUTH[answer];
   const endsAt = defect.deadline?.endsAt ?? clock.endsAt;
   const untils =
@@ -26,16 +27,23 @@ export const interval: FixedRule = (item, frame) => {
   return [judged('interval', partOf(item, 'interval'), text, { now: truth, after: truth }, because, { untils })];
 };
 
-function clockOf({ row, unit }: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {
-  const text = row.intervalByUnit?.[unit] ?? row.interval;
-  const { tzdb, settings } = frame.situation;
-  return rectificationWindow({
-    category: row.category,
-    recordedAt: defect.recordedAt,
-    base: settings.base,
-    tzdb,
-    ...(text === undefined ? {} : { interval: text }),
-  });
+function clockOf(item: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {
+  const { row, subEntry, entry } = item;
+  const own = clockFrom(item, defect, frame);
+  if (row.numberRequired >= subEntry.units.length - 1) return own;
+  const records = frame.defects
+    .filter((one) => one.entry === entry.number)
+    .map((one) => clockFrom(item, one, frame))
+    .sort((a, b) => millisOf('recordedAt', a.recordedAt) - millisOf('recordedAt', b.recordedAt));
+  const first = frame.situation.settings.pairCountsFrom === 'first-record';
+  return (first ? records[0] : records.at(-1)) ?? own;
+}
+
+function clockFrom({ row, unit }: RowItem, { recordedAt }: OpenDefect, { situation }: Frame): RectificationClock {
+  const interval = row.intervalByUnit?.[unit] ?? row.interval;
+  const { tzdb, settings } = situation;
+  const window = { category: row.category, recordedAt, base: settings.base, tzdb };
+  return rectificationWindow(interval === undefined ? window : { ...window, interval });
 }
 
 /** The stored end is the legal truth where there is one; what is counted from use is asked beside it. */

@@ -1,5 +1,6 @@
 import { becauseOf } from '../answer/sentence.js';
 import type { Frame } from '../frame/frame.js';
+import { treeOf } from '../frame/trees.js';
 import type { Until } from '../frame/until.js';
 import type { DownState } from '../units/down-state.js';
 import type { ExplainedNode } from '../verdict.js';
@@ -13,7 +14,7 @@ export const provisos: Rule = (item, frame, state) =>
   );
 
 export async function judgedProviso(proviso: Proviso, id: string, frame: Frame, state: DownState): Promise<Judged> {
-  const tree = await frame.tree(proviso, state);
+  const tree = await treeOf(frame, proviso, state);
   return judged('proviso', id, proviso.text, tree, becauseOf(frame.mel, tree), { tree, untils: untilsOf(tree) });
 }
 

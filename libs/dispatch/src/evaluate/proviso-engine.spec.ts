@@ -179,7 +179,7 @@ describe('the engine of one proviso', () => {
   it('looks at its rule even when runs of the same engine overlap', async () => {
     const compiled = compileProviso(proviso({ fact: 'flight.rvsm', operator: 'equal', value: true }));
     const runAfter = async (turns: number, value: boolean) => {
-      for (let turn = 0; turn < turns; turn++) await null;
+      for (let turn = 0; turn < turns; turn++) await Promise.resolve();
       return (await compiled.judge(() => ({ value }))).now;
     };
     for (let turns = 0; turns < 60; turns++) {

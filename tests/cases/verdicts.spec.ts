@@ -1,0 +1,81 @@
+/**
+ * Every published verdict and row that one flight and recorded rows can decide, through the door that `proviso judge`
+ * uses: a case file, a MEL file, the rules engine.
+ */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { judge, readCase, type Situation, type VerdictCode } from '#dispatch';
+import { readMel, type Mel } from '#mel';
+
+interface VerdictCase {
+  id: string;
+  mel: string;
+  source: string;
+  mark: string;
+  basis: string;
+  expect: VerdictCode;
+  says?: string[];
+  asks?: string[];
+  down?: string[];
+  defects?: { recordedAt?: string }[];
+  [part: string]: unknown;
+}
+
+const text = (file: string): string => readFileSync(new URL(file, import.meta.url), 'utf8');
+
+const { defaults, cases } = parse(text('verdicts.yaml'), { merge: true }) as {
+  defaults: { recordedAt: string; [part: string]: unknown };
+  cases: VerdictCase[];
+};
+
+const mels = new Map(
+  ['t1', 't2', 'stand-ins'].map((name): [string, Mel] => {
+    const file = `published-rows-${name}.yaml`;
+    const loaded = readMel(text(file), file);
+    if ('errors' in loaded) throw new Error(JSON.stringify(loaded.errors));
+    return [name, loaded.mel];
+  }),
+);
+
+function situationOf({
+  id,
+  mel,
+  source,
+  mark,
+  basis,
+  expect: _,
+  says,
+  asks,
+  down,
+  ...given
+}: VerdictCase): Situation {
+  if ([source, mark, basis].some((part) => typeof part !== 'string'))
+    throw new Error(`${id} lacks source, mark or basis`);
+  const { recordedAt, ...rest } = defaults;
+  const defects = (given.defects ?? []).map((defect) => ({ recordedAt, ...defect }));
+  const read = readCase({ ...rest, ...given, defects }, id, mels.get(mel)!, '2026a');
+  if ('errors' in read) throw new Error(JSON.stringify(read.errors));
+  return read.situation;
+}
+
+describe('the published verdicts', () => {
+  it('are each told once', () => {
+    expect(cases.map(({ id }) => id)).toEqual([...new Set(cases.map(({ id }) => id))]);
+    expect(cases.length).toBeGreaterThan(80);
+  });
+
+  it.each(cases.map((one) => [one.id, one] as const))('%s', async (_id, one) => {
+    const verdict = await judge(mels.get(one.mel)!, situationOf(one));
+    expect(verdict.verdict, verdict.reasons.join('\n')).toBe(one.expect);
+    const words = [
+      ...verdict.reasons,
+      ...verdict.refusedRows.flatMap(({ because }) => because),
+      ...verdict.work.map((work) => work.text),
+    ].join('\n');
+    for (const said of one.says ?? []) expect(words).toContain(said);
+    if (one.asks !== undefined) expect(verdict.questions.map(({ fact }) => fact)).toEqual(one.asks);
+    const items = verdict.items.map(({ entry, unit }) => `${entry}/${unit}`);
+    expect(items).toEqual(expect.arrayContaining(one.down ?? []));
+  });
+});
