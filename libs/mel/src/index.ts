@@ -5,6 +5,7 @@ export { misfitOf } from './fact-value.js';
 export { MEL_SCHEMA } from './mel-schema.js';
 export type { MelError } from './mel-error.js';
 export { loadMel, type LoadedMel } from './load-mel.js';
+export { readPlainYaml, type PlainYaml } from './plain-yaml.js';
 export { readMel } from './read-mel.js';
 export { judgementsOf, leavesOf, Mel, workKey, worksOf } from './mel.js';
 export type { MelAircraft, SubEntryMatch, Unknown } from './match-sub-entry.js';
