@@ -28,7 +28,10 @@ export interface Deadline {
   counted: Limit[];
 }
 
-const FIXED = ['calendar-days', 'hours'];
+/** True for what is counted from the use of the aircraft, and not read from a calendar or a clock. */
+export function isCounted({ unit }: Limit): boolean {
+  return unit !== 'calendar-days' && unit !== 'hours';
+}
 
 /** The earliest fixed end of all limits, or null when none has one. */
 export function earliestEnd(limits: readonly SignedLimit[]): string | null {
@@ -37,7 +40,7 @@ export function earliestEnd(limits: readonly SignedLimit[]): string | null {
 
 /** Every limit that is counted from the use of the aircraft. */
 export function countedLimits(limits: readonly SignedLimit[]): Limit[] {
-  return limits.flatMap(({ clock }) => clock?.limits ?? []).filter(({ unit }) => !FIXED.includes(unit));
+  return limits.flatMap(({ clock }) => clock?.limits ?? []).filter(isCounted);
 }
 
 export function deadlineOf(limits: readonly SignedLimit[]): Deadline {

@@ -2,7 +2,7 @@
 import { whatIsLeft } from '#intervals';
 import type { BasisContext } from '../context.js';
 import { Refusal } from '../refusal.js';
-import type { SignedLimit } from '../signed-limit.js';
+import { isCounted, type SignedLimit } from '../signed-limit.js';
 import { readingIntervals } from './reading-intervals.js';
 
 /** Throws Refusal `interval-used-up`, or `use-not-known` when the counter that matters is not there. */
@@ -14,7 +14,7 @@ export function admitUse(
   for (const { clock } of limits) {
     if (clock === null) continue;
     const { limits: left } = readingIntervals(() => whatIsLeft(clock, now, used, settings.counting));
-    for (const { limit, isOver, text } of left) {
+    for (const { limit, isOver, text } of left.filter((one) => isCounted(one.limit))) {
       if (isOver === null) throw new Refusal('use-not-known', { defect, unit: limit.unit });
       if (isOver) throw new Refusal('interval-used-up', { defect, left: text });
     }

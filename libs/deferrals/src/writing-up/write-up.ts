@@ -5,7 +5,7 @@
 import type { Aircraft, WrittenUp } from '../acts.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
-import type { Actor, Signature } from '../people.js';
+import { isSignature, type Actor, type Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
 import { admitSignature } from '../signing/admit-signature.js';
 import { admitTimes } from './admit-times.js';
@@ -46,7 +46,7 @@ export function begin(act: WrittenUp): DefectLife {
   needText('the description of the defect', act.description);
   admitTimes(act);
   const { aircraft, enteredAt } = act;
-  admitSignature(act.by, null, { aircraft, enteredAt, act: act.kind });
+  admitSignature(act.by, isSignature(act.by) ? 'write-up' : null, { aircraft, enteredAt, act: act.kind });
   return {
     defect: act.defect,
     aircraft,

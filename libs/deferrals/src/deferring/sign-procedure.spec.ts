@@ -1,0 +1,95 @@
+import type { Procedure } from '#mel';
+import { describe, expect, it } from 'vitest';
+import type { LeftItem } from '../acts.js';
+import { context, deferredAs, refused, signed, writtenUp } from '../invented.fixture.js';
+import { proceed } from '../replay.js';
+import { signProcedure, type SignProcedure } from './sign-procedure.js';
+import { transfer } from './transfer.js';
+
+const at = '2026-01-27T10:00Z';
+const deactivate: Procedure = {
+  id: 'M1',
+  kind: 'M',
+  text: 'Deactivate the servo.',
+  leaves: [
+    { kind: 'breaker', where: 'P11-C4', undo: 'push in' },
+    { kind: 'lock-pin', where: 'servo 1', undo: 'remove the pin' },
+  ],
+};
+const life = deferredAs({ procedures: [deactivate] }, '2026-01-26T10:00Z');
+const item = (id: string, kind: LeftItem['kind'], where: string): LeftItem => ({
+  id,
+  kind,
+  where,
+  tag: id,
+  undo: 'undo',
+});
+const leaves = [item('b1', 'breaker', 'P11-C4'), item('p1', 'lock-pin', 'servo 1')];
+const command = (over: Partial<SignProcedure> = {}): SignProcedure => ({
+  id: 'm1',
+  by: signed('tech', at),
+  work: '22-10-01/1/M1',
+  leaves,
+  ...over,
+});
+
+describe('signing a procedure of the row', () => {
+  it('keeps when it was done, for which flight, until when, and what it leaves', () => {
+    const done = proceed(
+      life,
+      signProcedure(life, command({ forFlight: 'F1', validUntil: '2026-01-28T00:00Z' }), context(at)),
+    );
+    expect(done.procedures[0]).toMatchObject({ doneAt: at, forFlight: 'F1', validUntil: '2026-01-28T00:00Z' });
+    expect(done.left).toEqual(leaves);
+  });
+
+  it('is refused when it names not everything that the procedure leaves', () => {
+    const refusal = refused('procedure-leaves-more', () =>
+      signProcedure(life, command({ leaves: leaves.slice(1) }), context(at)),
+    );
+    expect(refusal.facts).toMatchObject({ missing: ['breaker at P11-C4'] });
+    refused('procedure-leaves-more', () => signProcedure(life, command({ leaves: [] }), context(at)));
+  });
+
+  it('needs no second collar when it is repeated with everything still in place', () => {
+    const once = proceed(life, signProcedure(life, command(), context(at)));
+    expect(signProcedure(once, command({ id: 'm2', leaves: [] }), context(at))).toHaveLength(1);
+  });
+
+  it('is refused for a procedure of another row, without a deferral, and when it would be done in the future', () => {
+    refused('procedure-not-of-this-row', () => signProcedure(life, command({ work: '22-10-01/2/M1' }), context(at)));
+    refused('not-deferred', () => signProcedure(writtenUp('2026-01-26T10:00Z'), command(), context(at)));
+    refused('recorded-in-the-future', () =>
+      signProcedure(life, command({ doneAt: '2026-01-27T10:01Z' }), context(at)),
+    );
+  });
+});
+
+describe('swapping the failed part to another position', () => {
+  const swap = {
+    id: 't1',
+    by: signed('tech', at),
+    fromUnit: '1',
+    toUnit: '2',
+    parts: [],
+    reason: 'to keep autopilot 1',
+    installed: ['1', '2'],
+  };
+  const moved = proceed(life, transfer(life, swap, context(at)));
+
+  it('moves the unit and keeps the clock, the basis and what is left on the aircraft', () => {
+    expect(moved.item?.units).toEqual(['2']);
+    expect([moved.limits, moved.deferral, moved.left, moved.recordedAt]).toEqual([
+      life.limits,
+      life.deferral,
+      life.left,
+      life.recordedAt,
+    ]);
+  });
+
+  it('is refused from a unit that is not failed and to one that is not installed', () => {
+    refused('unit-not-of-this-defect', () => transfer(moved, { ...swap, id: 't2' }, context(at)));
+    refused('unit-not-installed', () => transfer(life, { ...swap, toUnit: '3' }, context(at)));
+    refused('item-not-identified', () => transfer(writtenUp('2026-01-26T10:00Z'), swap, context(at)));
+  });
+});

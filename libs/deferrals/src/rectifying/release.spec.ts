@@ -1,0 +1,167 @@
+import { describe, expect, it } from 'vitest';
+import type { LeftItem } from '../acts.js';
+import type { DefectLife } from '../defect-life.js';
+import { context, deferredAs, refused, signed, writtenUp } from '../invented.fixture.js';
+import { leaveOnAircraft } from '../leaving/leave.js';
+import { undoLeft } from '../leaving/undo.js';
+import type { Signature } from '../people.js';
+import { proceed } from '../replay.js';
+import { stateOf } from '../standing.js';
+import { inspect } from './inspect.js';
+import { recordTest } from './record-test.js';
+import { rectify, type Rectify } from './rectify.js';
+import { release, type Release } from './release.js';
+import { restore } from './restore.js';
+
+const at = '2026-01-27T10:00Z';
+const given = context(at);
+const tech = signed('tech', at);
+const deferred = deferredAs({}, '2026-01-26T10:00Z');
+
+let count = 0;
+const id = (): string => `act-${(count += 1)}`;
+
+const work = (life: DefectLife, over: Partial<Rectify> = {}): DefectLife => {
+  const done = { id: id(), by: tech, workDone: 'computer replaced', reference: 'AMM 22-10 rev 4', complete: true };
+  return proceed(life, rectify(life, { ...done, ...over }, given));
+};
+const out = (life: DefectLife, over: Partial<Release> = {}) =>
+  release(life, { id: id(), by: tech, outcome: 'closed', ...over }, given);
+const test = (life: DefectLife, result: 'good' | 'not-good'): DefectLife =>
+  proceed(life, recordTest(life, { id: id(), by: tech, test: 'AP test', result }, given));
+const look = (life: DefectLife, by: Signature): DefectLife =>
+  proceed(life, inspect(life, { id: id(), by, findings: 'no findings' }, given));
+
+describe('releasing work to service', () => {
+  it('closes the defect, with who released it', () => {
+    const closed = proceed(deferred, [...work(deferred).acts.slice(-1), ...out(work(deferred))]);
+    expect(closed.closed).toMatchObject({ how: 'rectified and released', at, by: { person: 'tech' } });
+    expect(stateOf(closed)).toBe('closed');
+  });
+
+  it('is refused without work, and while the work is not complete', () => {
+    refused('no-open-work', () => out(deferred));
+    refused('work-not-complete', () => out(work(deferred, { complete: false })));
+  });
+
+  it('leaves the defect as it was when it says what stays open', () => {
+    const half = work(deferred, { complete: false });
+    refused('stays-open-not-said', () => out(half, { outcome: 'stays-open' }));
+    const said = proceed(half, out(half, { outcome: 'stays-open', staysOpen: ['servo still to be replaced'] }));
+    expect([stateOf(said), said.work, said.deferral]).toEqual(['open under deferral', null, deferred.deferral]);
+    const unanswered = work(writtenUp('2026-01-26T10:00Z'));
+    const open = proceed(unanswered, out(unanswered, { outcome: 'stays-open', staysOpen: ['all of it'] }));
+    expect(stateOf(open)).toBe('unanswered');
+  });
+
+  it('is refused when a test was asked for and none is good since the last work', () => {
+    const asked = work(deferred, { testAsked: true });
+    refused('test-not-good', () => out(asked));
+    refused('test-not-good', () => out(test(asked, 'not-good')));
+    expect(out(test(test(asked, 'not-good'), 'good'))).toHaveLength(1);
+    refused('test-not-good', () => out(work(test(asked, 'good'))));
+    refused('test-not-good', () => out(test(work(deferred), 'not-good')));
+  });
+
+  it('is refused while anything of the deferral is left on the aircraft, and names each thing', () => {
+    const item = (name: string, kind: LeftItem['kind'], where: string): LeftItem => ({
+      id: name,
+      kind,
+      where,
+      tag: name,
+      undo: 'undo it',
+    });
+    const items = [item('c22', 'breaker', 'P11-C4'), item('pin7', 'lock-pin', 'servo 1')];
+    const left = proceed(deferred, leaveOnAircraft(deferred, { id: id(), by: tech, items }, given));
+    const refusal = refused('still-left-on-the-aircraft', () => out(work(left)));
+    expect(refusal.facts).toEqual({
+      defect: 'D1',
+      things: ['breaker at P11-C4 (c22)', 'lock-pin at servo 1 (pin7)'],
+    });
+    refused('still-left-on-the-aircraft', () => restore(work(left), { id: id(), by: tech, reference: 'AMM' }, given));
+  });
+
+  it('is refused until somebody signs that all is back to normal, when anything was altered', () => {
+    const breaker: LeftItem = { id: 'b', kind: 'breaker', where: 'P11-C4', tag: '22', undo: 'push in' };
+    const left = proceed(deferred, leaveOnAircraft(deferred, { id: id(), by: tech, items: [breaker] }, given));
+    const undone = work(proceed(left, undoLeft(left, { id: id(), by: tech, items: ['b'] }, given)));
+    refused('not-restored', () => out(undone));
+    const asked = { id: id(), by: tech, reference: 'AMM 22-10 rev 4' };
+    const normal = proceed(undone, restore(undone, asked, given));
+    expect(out(normal)).toHaveLength(1);
+    refused('not-restored', () => out(work(normal)));
+    const again = proceed(normal, leaveOnAircraft(normal, { id: id(), by: tech, items: [breaker] }, given));
+    const undoneAgain = proceed(again, undoLeft(again, { id: id(), by: tech, items: ['b'] }, given));
+    refused('not-restored', () => out(undoneAgain));
+    refused('no-open-work', () => restore(deferred, { ...asked, id: id() }, given));
+  });
+});
+
+describe('the independent inspection', () => {
+  const asked = work(deferred, { inspectionAsked: true });
+
+  it('is by another person than any who did the work (E-16, DERIVED)', () => {
+    refused('inspection-not-done', () => out(asked));
+    refused('same-person-inspecting', () => look(asked, tech));
+    const two = work(asked, { by: signed('second', at) });
+    refused('same-person-inspecting', () => look(two, tech));
+    refused('same-person-inspecting', () => look(two, signed('second', at)));
+    expect(out(look(asked, signed('second', at)))).toHaveLength(1);
+  });
+
+  it('follows the last work', () => {
+    refused('inspection-not-done', () => out(work(look(asked, signed('second', at)))));
+  });
+
+  it('is needed as well when the defect stays open after the work', () => {
+    refused('inspection-not-done', () => out(asked, { outcome: 'stays-open', staysOpen: ['the servo'] }));
+  });
+
+  it('needs the privilege to inspect', () => {
+    const by = signed('second', at, { scope: { privileges: ['release'] } });
+    refused('authorisation-does-not-cover', () => look(asked, by));
+    refused('no-open-work', () => look(deferred, signed('second', at)));
+  });
+});
+
+describe('who may release', () => {
+  const mechanic = (over: object = {}) => signed('mechanic', at, { scope: { licenceCategories: ['A'], ...over } });
+
+  it('is a holder whose authorisation covers it at that moment', () => {
+    const done = work(deferred);
+    refused('authorisation-does-not-cover', () =>
+      out(done, { by: signed('tech', at, { scope: { privileges: ['sign-procedure'] } }) }),
+    );
+    refused('authorisation-not-valid-then', () =>
+      out(done, { by: signed('tech', at, { scope: { revokedAt: '2026-01-27T09:59Z' } }) }),
+    );
+  });
+
+  it('with category A only for work that the signer performed (66.A.20)', () => {
+    const refusal = refused('only-own-work', () => out(work(deferred), { by: mechanic() }));
+    expect(refusal.message).toContain('Person tech did');
+    const own = work(deferred, { by: mechanic() });
+    expect(out(own, { by: mechanic() })).toHaveLength(1);
+    refused('only-own-work', () => out(work(own), { by: mechanic() }));
+  });
+
+  it('with B2 for a minor task only for own work, otherwise for that of others', () => {
+    const b2 = signed('avionics', at, { scope: { licenceCategories: ['B2'] } });
+    expect(out(work(deferred), { by: b2 })).toHaveLength(1);
+    refused('only-own-work', () => out(work(deferred), { by: b2, asMinorTask: true }));
+  });
+});
+
+describe('rectifying', () => {
+  it('opens work that is on the aircraft until it is released', () => {
+    expect(stateOf(work(deferred, { complete: false }))).toBe('being rectified');
+    expect(stateOf(work(deferred))).toBe('rectified, not released');
+    expect(work(work(deferred)).work).toMatchObject({ openedAt: at });
+  });
+
+  it('is refused without saying what was done and by which manual', () => {
+    refused('text-missing', () => work(deferred, { workDone: '' }));
+    refused('text-missing', () => work(deferred, { reference: '' }));
+    refused('no-open-work', () => test(deferred, 'good'));
+  });
+});
