@@ -7,6 +7,7 @@ export { newId } from './ids.js';
 export { migrate, unmigrate } from './migrate.js';
 export { startSealer, type Sealer, type SealerOptions } from './record/sealer.js';
 export { verifyRecord, type RecordFinding } from './record/verify.js';
+export type { Misfit } from './record/waiting.js';
 export { appRole, ensureAppRole } from './roles/app-role.js';
 export { createOwner } from './roles/create-owner.js';
 export type { Claim, KeptResponse } from './repositories/idempotency.repository.js';

@@ -1,3 +1,5 @@
+import type { Misfit } from './waiting.js';
+
 /** A sealed entry's columns, which repeat parts of its bytes so that it can be found. */
 export interface Columns {
   number: string;
@@ -8,12 +10,6 @@ export interface Columns {
   who: string | null;
   what: string | null;
   entered_at: Date | null;
-}
-
-export interface Copied {
-  number: number;
-  kind: 'column' | 'missing';
-  sentence: string;
 }
 
 interface Said {
@@ -29,7 +25,7 @@ interface Said {
  * The first column that says other than the bytes, or null. Altered bytes that are no longer JSON are left to their
  * leaf hash, which says so better.
  */
-export function copiesOf(row: Columns): Copied | null {
+export function differingCopy(row: Columns): Misfit | null {
   const number = Number(row.number);
   if (row.canonical === null) {
     return { number, kind: 'missing', sentence: `Entry ${number} was sealed and is no longer there.` };

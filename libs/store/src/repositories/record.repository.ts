@@ -84,6 +84,15 @@ export class RecordOfOperator {
     return this.select('e.aircraft_id = $2', 'e.seq limit $3', [aircraftId, limit]);
   }
 
+  /** The numbers of these entries; one that is not sealed yet is missing. */
+  async numbersOf(entryIds: readonly string[]): Promise<Map<string, number>> {
+    const rows = await this.tx.query<{ id: string; number: string }>(
+      'select entry_id as id, number from record_sealed where operator_id = $1 and entry_id = any($2)',
+      [this.tx.operatorId, entryIds],
+    );
+    return new Map(rows.map(({ id, number }) => [id, Number(number)]));
+  }
+
   /** What was sealed after a number, in order: nothing can ever appear before a number already given. */
   sealedAfter(number: number, limit: number): Promise<Recorded[]> {
     return this.select('s.number > $2', 's.number limit $3', [number, limit]);
