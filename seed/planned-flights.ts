@@ -1,5 +1,5 @@
 /** Turns the week of flights into instants and facts, from the day it is loaded. */
-import { Temporal } from 'temporal-polyfill';
+import { readInstant, rectificationWindow, writeInstant } from '#intervals';
 import type { FactSet, FlightData, RouteData, Seed, SeedTime } from './seed-files.js';
 
 /** A flight with its times as instants (UTC) and every fact that the files give it. */
@@ -16,12 +16,23 @@ export interface SeedFlight {
   facts: FactSet;
 }
 
-/** The instant of a seed time (UTC); `dayZero` is YYYY-MM-DD. A time that the zone skips is read as the one after. */
+const MINUTE = 60_000;
+const DAY = 24 * 60 * MINUTE;
+
+/**
+ * The instant of a seed time (UTC); `dayZero` is YYYY-MM-DD. A clock reading is read as a record in the log is: local to
+ * its zone, the earlier of two, and the nearest on that day where the clocks left it out.
+ */
 export const instantOf = ({ day, time, station }: SeedTime, dayZero: string, seed: Seed): string => {
-  const zone = found(seed.operator.stations, ({ code }) => code === station, `station ${station}`).zone;
-  const date = Temporal.PlainDate.from(dayZero).add({ days: day });
-  return date.toZonedDateTime({ timeZone: zone, plainTime: time }).toInstant().toString();
+  const { zone } = found(seed.operator.stations, ({ code }) => code === station, `station ${station}`);
+  const on = new Date(Date.parse(`${dayZero}T00:00Z`) + day * DAY).toISOString().slice(0, 10);
+  // No length of any interval is asked, so the version of the zone data is no matter.
+  const { recordedAt } = rectificationWindow({ category: 'B', recordedAt: `${on}T${time}`, base: zone, tzdb: 'any' });
+  return writeInstant(readInstant('recordedAt', recordedAt));
 };
+
+const later = (instant: string, minutes: number): string =>
+  `${new Date(Date.parse(instant) + minutes * MINUTE).toISOString().slice(0, 19)}Z`;
 
 /** Every flight of every rotation, in the order of the file. */
 export const plannedFlights = (seed: Seed, dayZero: string): SeedFlight[] =>
@@ -33,7 +44,7 @@ function plannedFlight(seed: Seed, dayZero: string, aircraft: string, flight: Fl
   const { id, number, day, off, route: routeId } = flight;
   const route = found(seed.flights.routes, (one) => one.id === routeId, `route ${routeId}`);
   const offBlockAt = instantOf({ day, time: off, station: route.from }, dayZero, seed);
-  const onBlockAt = Temporal.Instant.from(offBlockAt).add({ minutes: route.blockMinutes }).toString();
+  const onBlockAt = later(offBlockAt, route.blockMinutes);
   const { from, to, flightMinutes } = route;
   const facts = factsOf(seed, aircraft, flight, route);
   return { id, number, aircraft, from, to, offBlockAt, onBlockAt, flightMinutes, facts };
