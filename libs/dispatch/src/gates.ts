@@ -19,26 +19,24 @@ const COMBINATION_QUESTION = 'Is the combination of open items acceptable for th
 
 export function judgeGates(frame: Frame): JudgedGate[] {
   const { gates } = frame.situation;
+  const unanswered = [...gates.unanswered, ...withoutBasis(frame)];
   return [
-    ...listGate('unanswered-write-up', 'every write-up is answered', 'not answered', [
-      ...gates.unanswered,
-      ...withoutBasis(frame),
-    ]),
-    ...listGate('open-work', 'all work since the last release is released', 'not released', gates.openWork),
-    ...listGate(
+    listGate('unanswered-write-up', 'every write-up is answered', 'not every write-up is answered', unanswered),
+    listGate('open-work', 'all work is released', 'work is open that is not released', gates.openWork),
+    listGate(
       'left-on-the-aircraft',
       'nothing is left altered on the aircraft that no open item owns',
-      'owned by no open item',
+      'left altered on the aircraft, and owned by no open item',
       gates.orphans,
     ),
     ...combinationGate(frame),
   ];
 }
 
-function listGate(gate: GateAnswer['gate'], text: string, fault: string, found: readonly string[]): JudgedGate[] {
+function listGate(gate: GateAnswer['gate'], text: string, fault: string, found: readonly string[]): JudgedGate {
   const names = [...found].sort(byCode);
-  const because = names.length === 0 ? 'there is none' : `${fault}: ${names.join('; ')}`;
-  return [{ answer: { gate, text, ...(names.length === 0 ? TT : FF), because }, untils: [] }];
+  const because = names.length === 0 ? text : `${fault}: ${names.join('; ')}`;
+  return { answer: { gate, text, ...(names.length === 0 ? TT : FF), because }, untils: [] };
 }
 
 /** A defect on no row and no other basis is a write-up that nobody has answered. */
@@ -53,9 +51,10 @@ function combinationGate(frame: Frame): JudgedGate[] {
   if (!settings.combinationNeedsAcceptance || interacting.length < 2) return [];
   const answer = personsAnswer(frame, COMBINATION, WHO_JUDGES_COMBINATIONS);
   const text = `the combination of ${interacting.length} open items is accepted by a named person`;
+  const because = `the combination of ${interacting.length} open items: ${answer.because}`;
   return [
     {
-      answer: { gate: 'combination', text, now: answer.now, after: answer.after, because: answer.because },
+      answer: { gate: 'combination', text, now: answer.now, after: answer.after, because },
       untils: answer.until === undefined ? [] : [answer.until],
       tree: judgementLeaf(COMBINATION, COMBINATION_QUESTION, WHO_JUDGES_COMBINATIONS, answer),
     },

@@ -7,8 +7,11 @@ import type { JudgedChoice } from '../choice.js';
 import type { Scalar } from '../evaluate/compare.js';
 import type { JudgedGate } from '../gates.js';
 import type { Found } from '../search.js';
-import type { Question } from '../verdict.js';
-import { openFacts, type OpenFact } from './open-facts.js';
+import { byCode } from '../units/unit.js';
+import type { ConditionAnswer, ExplainedNode, Question } from '../verdict.js';
+import { isOpen, type OpenFact } from './open-fact.js';
+import { openLeaves } from './open-leaves.js';
+import { openReadings } from './open-readings.js';
 import { revalue } from './revalue.js';
 
 /** Above these the exact test gives way to listing every fact that keeps a condition open. */
@@ -17,11 +20,32 @@ const MOST_CASES = 4096;
 
 export function questionsOf(found: Found, gates: readonly JudgedGate[]): Question[] {
   if (found.lo === found.hi) return [];
-  const facts = openFacts(found.kept, gates);
+  const facts = [...openLeaves(found.kept, gates), ...openReadings(found.kept)].sort((a, b) => byCode(a.key, b.key));
   const cases = facts.reduce((count, { cells }) => count * (cells.length + 1), 1);
   const exact = found.keptAll && found.stopped === null && facts.length <= MOST_FACTS && cases <= MOST_CASES;
-  const asked = exact ? facts.filter((fact) => matters(fact, facts, found.kept, gates)) : facts;
+  const asked = exact
+    ? facts.filter((fact) => (fact.aboutUnits && unitsAreOpen(found.kept)) || matters(fact, facts, found.kept, gates))
+    : facts;
   return asked.map(({ key, question, mayAnswer, neededBy }) => ({ fact: key, question, mayAnswer, neededBy }));
+}
+
+/** Does some condition hang on which units are down? What it would become then is not computed here. */
+function unitsAreOpen(choices: readonly JudgedChoice[]): boolean {
+  const items = choices.flatMap(({ groups }) => groups.flatMap((group) => group.items));
+  return items.some(
+    ({ item, answer }) =>
+      (item.defect === null && item.perhaps) ||
+      answer.conditions.some(
+        (one) => isOpen(one) && (one.tree === undefined ? aboutNumbers(one) : hasOpenUnits(one.tree)),
+      ),
+  );
+}
+
+const aboutNumbers = ({ kind }: ConditionAnswer): boolean => kind === 'number-required' || kind === 'needs-down';
+
+function hasOpenUnits(node: ExplainedNode): boolean {
+  if (node.node !== 'leaf') return (node.children ?? []).some(hasOpenUnits);
+  return isOpen(node) && node.fact?.startsWith('entry.') === true;
 }
 
 /** Is there a state of the other facts, each known or not, in which learning this one changes the verdict? */

@@ -1,67 +1,56 @@
 /** The answer in plain words: what decides it first, then what else is open. */
-import type { JudgedChoice } from '../choice.js';
 import type { JudgedItem } from '../conditions/judge-item.js';
 import type { JudgedGate } from '../gates.js';
 import type { Found } from '../search.js';
 import type { NowAfter, VerdictCode } from '../verdict.js';
-import { conditionSaid, itemName, withoutStop } from './words.js';
+import { conditionSaid, itemName, sentence } from './words.js';
 
 const STOPPED = {
-  budget: 'The search for the best rows was given up at its budget, so a better answer may exist.',
+  budget: 'The search for rows was given up at its budget of steps, so a better answer may exist.',
   readings:
-    'The open defects can be read in too many ways (which unit failed, which configuration) to judge them all: budget.',
+    'The open defects can be read in too many ways (which unit failed, which configuration) to judge them all, so the search was given up at its budget.',
 };
 
+/** A kind of state that a condition can be in, and how it is said. */
+interface State {
+  is: (pair: NowAfter) => boolean;
+  says: string;
+}
+const REFUSED: State = { is: ({ after }) => after === 'F', says: 'is refused' };
+const OPEN: State = {
+  is: ({ now, after }) => after === 'U' || (now === 'U' && after === 'T'),
+  says: 'is not settled',
+};
+const WAITING: State = { is: ({ now, after }) => now === 'F' && after === 'T', says: 'waits for work' };
+
 export function reasonsOf(verdict: VerdictCode, found: Found, gates: readonly JudgedGate[]): string[] {
-  const refusing = said(found.best, gates, isRefused, 'does not hold');
-  const open = said(found.best, gates, isOpen, 'not settled');
-  const waiting = said(found.best, gates, isWaiting, 'after work');
+  const items = found.best?.groups.flatMap((group) => group.items) ?? [];
+  const all = (state: State): string[] => [
+    ...gates.filter(({ answer }) => state.is(answer)).map(({ answer }) => sentence(answer.because)),
+    ...items.flatMap((one) => saidOf(one, state)),
+  ];
   const stopped = found.stopped === null ? [] : [STOPPED[found.stopped]];
   switch (verdict) {
     case 'nothing-open':
       return ['No defect is open, and nothing else keeps the aircraft on the ground.'];
     case 'may-fly':
-      return [...allHold(found.best), ...stopped];
+      return [...items.map(holds), ...stopped];
     case 'after-work':
-      return [...waiting, ...open, ...stopped];
+      return [...all(WAITING), ...all(OPEN), ...stopped];
     case 'not-settled':
-      return [...stopped, ...open, ...waiting, ...refusing];
+      return [...stopped, ...all(OPEN), ...all(WAITING), ...all(REFUSED)];
     case 'may-not-fly':
-      return [...refusing, ...stopped, ...open, ...waiting];
+      return [...all(REFUSED), ...stopped, ...all(OPEN), ...all(WAITING)];
   }
 }
 
-const isRefused = ({ after }: NowAfter): boolean => after === 'F';
-const isOpen = ({ now, after }: NowAfter): boolean => after === 'U' || (now === 'U' && after === 'T');
-const isWaiting = ({ now, after }: NowAfter): boolean => now === 'F' && after === 'T';
-
-function said(
-  choice: JudgedChoice | null,
-  gates: readonly JudgedGate[],
-  wanted: (pair: NowAfter) => boolean,
-  label: string,
-): string[] {
-  const ofGates = gates
-    .filter(({ answer }) => wanted(answer))
-    .map(({ answer }) => sentence(`${answer.text}: ${label} - ${answer.because}`));
-  const items = choice?.groups.flatMap((group) => group.items) ?? [];
-  return [...ofGates, ...items.flatMap((one) => saidOfItem(one, wanted, label))];
-}
-
-function saidOfItem(one: JudgedItem, wanted: (pair: NowAfter) => boolean, label: string): string[] {
-  const perhaps = one.item.perhaps ? ' (if it is this one)' : '';
+function saidOf(one: JudgedItem, { is, says }: State): string[] {
+  const perhaps = one.item.perhaps ? ', if it is this one,' : '';
   return one.answer.conditions
-    .filter(wanted)
-    .map((condition) => sentence(`${itemName(one)}${perhaps}: ${label}: ${conditionSaid(condition)}`));
+    .filter(is)
+    .map((condition) => sentence(`${itemName(one)}${perhaps} ${says}: ${conditionSaid(condition)}`));
 }
 
-function allHold(choice: JudgedChoice | null): string[] {
-  return (choice?.groups ?? [])
-    .flatMap(({ items }) => items)
-    .map((one) => sentence(`${itemName(one)}: every condition holds and all its work is done`));
-}
-
-function sentence(text: string): string {
-  const whole = withoutStop(text);
-  return `${whole.charAt(0).toUpperCase()}${whole.slice(1)}.`;
+function holds(one: JudgedItem): string {
+  return sentence(`${itemName(one)}: every condition holds, and all its work is done and signed`);
 }

@@ -1,21 +1,35 @@
 /** Names of items and conditions as they are read aloud. */
 import type { JudgedItem } from '../conditions/judge-item.js';
-import type { ConditionAnswer } from '../verdict.js';
+import type { ConditionAnswer, ConditionKind } from '../verdict.js';
 
-/** e.g. "32-42-01 Main wheel brake 2, row 1". */
+/** e.g. "Main wheel brake 2 (32-42-01, row 1)". */
 export function itemName({ item, answer }: JudgedItem): string {
-  const row = answer.row === null ? '' : `, row ${answer.row}`;
   const basis = item.defect?.basis;
-  if (basis !== undefined) return `defect ${item.defect?.id ?? ''} on ${basis.reference}`;
-  if (item.entry === null) return `defect ${item.defect?.id ?? ''}`;
-  return `${answer.entry} ${answer.title} ${answer.unit}${row}`;
+  if (basis !== undefined) return `Defect ${item.defect?.id ?? ''} (${basis.reference})`;
+  if (item.entry === null) return `Defect ${item.defect?.id ?? ''}`;
+  const row = answer.row === null ? '' : `, row ${answer.row}`;
+  return `${answer.title} ${answer.unit} (${answer.entry}${row})`;
 }
 
-/** e.g. "the runways are at least 45 m wide: width of the narrowest runway: 40 metres". */
-export function conditionSaid({ text, because }: ConditionAnswer): string {
-  return `${withoutStop(text)} - ${withoutStop(because)}`;
+/** Conditions whose own text is what the reader needs; the others say everything in their reason. */
+const QUOTED: Partial<Record<ConditionKind, (text: string) => string>> = {
+  proviso: (text) => `needed is "${text}" - `,
+  procedure: (text) => `${text}: `,
+  placard: (text) => `${text}: `,
+  judgement: (text) => `${text} - `,
+};
+
+/** e.g. `needed is "The runway is at least 45 m wide" - width of the narrowest runway: 44 metres`. */
+export function conditionSaid({ kind, text, because }: ConditionAnswer): string {
+  return `${QUOTED[kind]?.(withoutStop(text)) ?? ''}${withoutStop(because)}`;
 }
 
 export function withoutStop(text: string): string {
   return text.trim().replace(/[.\s]+$/, '');
+}
+
+/** One sentence: a capital, and one full stop. */
+export function sentence(text: string): string {
+  const whole = withoutStop(text);
+  return `${whole.charAt(0).toUpperCase()}${whole.slice(1)}${whole.endsWith('?') ? '' : '.'}`;
 }

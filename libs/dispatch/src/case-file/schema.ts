@@ -21,7 +21,9 @@ const sentence = { type: 'string', minLength: 1, maxLength: 4000 };
 const instant = { type: 'string', minLength: 16, maxLength: 40 };
 const day = { type: 'string', pattern: '^\\d{4}-\\d{2}-\\d{2}$' };
 const whole = { type: 'integer', minimum: 0, maximum: 10_000_000 };
-const scalar = { anyOf: [{ type: 'string', maxLength: 200 }, { type: 'number' }, { type: 'boolean' }, { type: 'null' }] };
+const scalar = {
+  anyOf: [{ type: 'string', maxLength: 200 }, { type: 'number' }, { type: 'boolean' }, { type: 'null' }],
+};
 
 const list = (items: object, maxItems = 200, minItems = 0) => ({ type: 'array', minItems, maxItems, items });
 const closed = (required: string[], properties: Record<string, object>) => ({

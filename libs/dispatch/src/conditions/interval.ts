@@ -2,7 +2,8 @@ import { mayDepart, rectificationWindow, type DepartureAnswer, type Rectificatio
 import type { Frame } from '../frame/frame.js';
 import { dayIn, millisOf } from '../frame/moment.js';
 import type { OpenDefect } from '../situation.js';
-import type { Truth } from '../verdict.js';
+import { UU } from '../kleene.js';
+import type { ExplainedNode, Truth } from '../verdict.js';
 import { judged, partOf, type FixedRule, type RowItem } from './item.js';
 
 type Said = Pick<DepartureAnswer, 'answer' | 'because'>;
@@ -24,7 +25,9 @@ export const interval: FixedRule = (item, frame) => {
   const endsAt = defect.deadline?.endsAt ?? clock.endsAt;
   const untils =
     endsAt === null ? [] : [{ at: endsAt, because: `the interval of ${item.entry.title} ${item.unit} ends` }];
-  return [judged('interval', partOf(item, 'interval'), text, { now: truth, after: truth }, because, { untils })];
+  const tree = truth === 'U' ? { tree: usedLeaf(defect, text, because) } : {};
+  const pair = { now: truth, after: truth };
+  return [judged('interval', partOf(item, 'interval'), text, pair, because, { untils, ...tree })];
 };
 
 function clockOf(item: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {
@@ -77,5 +80,22 @@ function beforeStoredEnd({ endsAt, lastDay }: NonNullable<OpenDefect['deadline']
   return {
     answer: inside ? 'holds' : 'fails',
     because: `${end}; ${what} ${must} is ${inside ? 'inside' : 'after'} it.`,
+  };
+}
+
+/** What was used of the interval is not known: the question to ask, as a tree of one leaf. */
+function usedLeaf({ id }: OpenDefect, text: string, because: string): ExplainedNode {
+  return {
+    node: 'leaf',
+    text,
+    ...UU,
+    fact: `defect.used[${id}]`,
+    operator: 'equal',
+    expected: true,
+    actual: null,
+    known: false,
+    because,
+    mayAnswer: ['maintenance-control', 'engineer'],
+    question: `What has been used of the interval of defect ${id} (${text}), and what will the flight use?`,
   };
 }

@@ -19,7 +19,7 @@ export function personsAnswer(frame: Frame, judgement: string, role: Role | null
     .sort(byTimeThenRefusal)
     .at(-1);
   if (latest === undefined) {
-    return { ...UU, because: `nobody${role === null ? '' : ` of ${role}`} has answered it for this flight` };
+    return { ...UU, because: `no answer for this flight is recorded${role === null ? '' : `; ask ${role}`}` };
   }
   const because = `${latest.by} (${latest.role}) ${latest.accepted ? 'accepted' : 'did not accept'} it ${latest.at}`;
   const { validUntil } = latest;

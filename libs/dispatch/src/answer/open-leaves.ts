@@ -1,43 +1,35 @@
-/** The facts that are not known and stand in some condition, with the values that would make a difference. */
-import { readFactKey, type Role } from '#mel';
+/**
+ * The facts, pieces of work and judgements that are not known, from the leaves of the explained trees. How many units
+ * are up is asked of nobody: it follows from the defects.
+ */
+import { readFactKey } from '#mel';
 import type { JudgedChoice } from '../choice.js';
 import type { Scalar } from '../evaluate/compare.js';
 import type { JudgedGate } from '../gates.js';
 import { byCode } from '../units/unit.js';
 import type { ExplainedNode } from '../verdict.js';
+import { isOpen, type OpenFact } from './open-fact.js';
 
-export interface OpenFact {
-  key: string;
-  question: string;
-  mayAnswer: Role[];
-  /** One value from each part of the domain that the conditions tell apart. */
-  cells: Scalar[];
-  neededBy: string[];
-}
-
-/** By key. Facts about units are left out: nobody is asked how many are up, it follows from the defects. */
-export function openFacts(choices: readonly JudgedChoice[], gates: readonly JudgedGate[]): OpenFact[] {
+export function openLeaves(choices: readonly JudgedChoice[], gates: readonly JudgedGate[]): OpenFact[] {
   const leaves = new Map<string, { leaf: ExplainedNode; expected: unknown[]; neededBy: Set<string> }>();
   for (const { id, tree } of treesOf(choices, gates)) {
     for (const leaf of leavesOf(tree)) {
       const { fact = '' } = leaf;
-      if ((leaf.now !== 'U' && leaf.after !== 'U') || leaf.question === undefined || fact.startsWith('entry.'))
-        continue;
+      if (!isOpen(leaf) || leaf.question === undefined || fact.startsWith('entry.')) continue;
       const seen = leaves.get(fact) ?? { leaf, expected: [], neededBy: new Set<string>() };
       seen.expected.push(...(Array.isArray(leaf.expected) ? leaf.expected : [leaf.expected]));
       seen.neededBy.add(id);
       leaves.set(fact, seen);
     }
   }
-  return [...leaves]
-    .map(([key, { leaf, expected, neededBy }]) => ({
-      key,
-      question: leaf.question ?? '',
-      mayAnswer: leaf.mayAnswer ?? [],
-      cells: cellsOf(key, expected),
-      neededBy: [...neededBy].sort(byCode),
-    }))
-    .sort((a, b) => byCode(a.key, b.key));
+  return [...leaves].map(([key, { leaf, expected, neededBy }]) => ({
+    key,
+    question: leaf.question ?? '',
+    mayAnswer: leaf.mayAnswer ?? [],
+    cells: cellsOf(key, expected),
+    neededBy: [...neededBy].sort(byCode),
+    aboutUnits: false,
+  }));
 }
 
 function treesOf(
@@ -53,7 +45,7 @@ function treesOf(
   ];
 }
 
-export function leavesOf(node: ExplainedNode): ExplainedNode[] {
+function leavesOf(node: ExplainedNode): ExplainedNode[] {
   return node.node === 'leaf' ? [node] : (node.children ?? []).flatMap(leavesOf);
 }
 
