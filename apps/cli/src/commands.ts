@@ -1,0 +1,25 @@
+import type { Command } from './command.js';
+import { deadline } from './commands/deadline.js';
+import { judge } from './commands/judge.js';
+import { melAgainst } from './commands/mel-against.js';
+import { melCheck } from './commands/mel-check.js';
+import { melCompare } from './commands/mel-compare.js';
+import { migrate } from './commands/migrate.js';
+import { movementsRead } from './commands/movements-read.js';
+import { recordVerify } from './commands/record-verify.js';
+import { seed } from './commands/seed.js';
+import { start } from './commands/start.js';
+
+/** Every command, in the order of `proviso help`. A new one is a file in commands/ and a line here. */
+export const COMMANDS: readonly Command[] = [
+  judge,
+  deadline,
+  melCheck,
+  melCompare,
+  melAgainst,
+  movementsRead,
+  recordVerify,
+  migrate,
+  seed,
+  start,
+];

@@ -1,0 +1,35 @@
+import type { RecordFinding } from '#store';
+import type { Command } from '../command.js';
+import { withDatabase } from '../database.js';
+import { filesOf, readGiven } from '../options.js';
+import { count } from '../words/say-time.js';
+
+export const recordVerify: Command = {
+  name: 'record verify',
+  takes: '[--database URL]',
+  summary: 'whether anything in the record was altered, lost or put in; exit 1 if so',
+  async run(args) {
+    const given = readGiven(args, ['database']);
+    filesOf(given);
+    const operators = await withDatabase(given.options.get('database'), async ({ ownerUrl }) => {
+      const { verifyRecord } = await import('#store');
+      return verifyRecord(ownerUrl);
+    });
+    const fits = operators.every(({ misfit }) => misfit === null);
+    return { value: { fits, operators }, words: words(operators), exit: fits ? 0 : 1 };
+  },
+};
+
+function words(operators: readonly RecordFinding[]): string {
+  if (operators.length === 0) return 'The database holds no operator, and so no record.';
+  return operators.map(operatorWords).join('\n');
+}
+
+function operatorWords({ operatorCode, entries, head, waiting, misfit }: RecordFinding): string {
+  const open = waiting === 0 ? '' : ` ${count(waiting, 'entry', 'entries')} written and not yet sealed.`;
+  if (misfit !== null) {
+    const place = misfit.number === null ? '' : ` at entry ${misfit.number}`;
+    return `${operatorCode}: the record does not fit${place} (${misfit.kind}): ${misfit.sentence}${open}`;
+  }
+  return `${operatorCode}: ${count(entries, 'entry', 'entries')}, all fit. Head ${head.size} ${head.root}.${open}`;
+}

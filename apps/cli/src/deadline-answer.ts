@@ -1,0 +1,11 @@
+import type { Extension, ExtensionRefused, RectificationClock } from '#intervals';
+import type { Remaining } from './remaining.js';
+
+/** The end of a rectification interval, with the arithmetic; `endsAt` is exclusive. */
+export interface Deadline extends Pick<
+  RectificationClock,
+  'firstDay' | 'lastDay' | 'startsAt' | 'endsAt' | 'lengthHours' | 'base' | 'tzdb' | 'explanation'
+> {
+  remaining?: Remaining;
+  extension?: Omit<Extension, 'window'> | ExtensionRefused;
+}
