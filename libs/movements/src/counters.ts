@@ -1,0 +1,60 @@
+import { hasFlown } from '#intervals';
+import { Temporal } from 'temporal-polyfill';
+import type { FlownLeg } from './flown-leg.js';
+import type { ReadingSettings } from './settings.js';
+
+/** What a set of legs used. Minutes are integers, so that three legs of 0:20 make 1:00. */
+export interface UsageCounters {
+  /** Legs on which the aircraft left the ground. */
+  flights: number;
+  /** Days in the base on which such a leg began; several aircraft on one day count each. */
+  flightDays: number;
+  blockMinutes: number;
+  /** Off the ground to touch-down. */
+  flightMinutes: number;
+  cycles: number;
+  /** Kept apart from cycles: how a touch-and-go counts depends on the type. No message reports one. */
+  landings: number;
+  /** Legs with a time not known; each is named in its `missing`. */
+  incomplete: number;
+}
+
+export interface MovementCounters extends UsageCounters {
+  byRegistration: Record<string, UsageCounters>;
+}
+
+type CountingSettings = Pick<ReadingSettings, 'base' | 'rampReturnMakesFlightDay'>;
+
+/** @throws RangeError when the base is no zone */
+export function countersOf(legs: readonly FlownLeg[], settings: CountingSettings): MovementCounters {
+  const registrations = [...new Set(legs.map(({ registration }) => registration))].sort();
+  const byRegistration = Object.fromEntries(
+    registrations.map((one) => [
+      one,
+      counted(
+        legs.filter(({ registration }) => registration === one),
+        settings,
+      ),
+    ]),
+  );
+  return { ...counted(legs, settings), byRegistration };
+}
+
+function counted(legs: readonly FlownLeg[], { base, rampReturnMakesFlightDay }: CountingSettings): UsageCounters {
+  const sum = (read: (leg: FlownLeg) => number) => legs.reduce((total, leg) => total + read(leg), 0);
+  const starting = legs.filter((leg) => hasFlown(leg) || (rampReturnMakesFlightDay && leg.ending === 'ramp'));
+  return {
+    flights: legs.filter(hasFlown).length,
+    flightDays: new Set(starting.map(({ registration, offBlockAt }) => `${registration} ${dayIn(base, offBlockAt)}`))
+      .size,
+    blockMinutes: sum((leg) => leg.blockMinutes),
+    flightMinutes: sum((leg) => leg.flightMinutes),
+    cycles: sum((leg) => leg.cycles),
+    landings: sum((leg) => leg.landings),
+    incomplete: legs.filter(({ missing }) => missing.length > 0).length,
+  };
+}
+
+function dayIn(base: string, instant: string): string {
+  return Temporal.Instant.from(instant).toZonedDateTimeISO(base).toPlainDate().toString();
+}
