@@ -1,0 +1,74 @@
+import { type DynamicModule, Module } from '@nestjs/common';
+import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
+import type { Logger } from 'pino';
+import type { Store } from '#store';
+import { DeferralCheck } from './defects/deferral-check.js';
+import { DefectViews } from './defects/defect-views.service.js';
+import { ActsController, DefectsController } from './defects/defects.controller.js';
+import { DefectsService } from './defects/defects.service.js';
+import { DispatchController } from './dispatch/dispatch.controller.js';
+import { DispatchService } from './dispatch/dispatch.service.js';
+import { FactsService } from './dispatch/facts.service.js';
+import { JudgementsService } from './dispatch/judgements.service.js';
+import { FleetController } from './fleet/fleet.controller.js';
+import { FleetService } from './fleet/fleet.service.js';
+import { inputPipe } from './http/input.pipe.js';
+import { ProblemFilter } from './http/problem.filter.js';
+import { SessionGuard } from './http/session.guard.js';
+import { CLOCK, type Clock, LOGGER, STORE, TZDB } from './http/tokens.js';
+import { MelController } from './mel/mel.controller.js';
+import { MelService } from './mel/mel.service.js';
+import { MelShelf } from './mel/mel-shelf.js';
+import { ProblemsController } from './openapi/problems.controller.js';
+import { PeopleController } from './people/people.controller.js';
+import { Secrets } from './people/secrets.js';
+import { SignInService } from './people/sign-in.service.js';
+import { RecordController } from './record/record.controller.js';
+
+/** What the server is handed from outside: nothing in it reads a clock, the environment or a file by itself. */
+export interface Outside {
+  store: Store;
+  logger: Logger;
+  now: Clock;
+  /** Version of the time-zone data, which every computed deadline carries. */
+  tzdb: string;
+}
+
+@Module({})
+export class AppModule {
+  static with({ store, logger, now, tzdb }: Outside): DynamicModule {
+    return {
+      module: AppModule,
+      controllers: [
+        PeopleController,
+        FleetController,
+        DefectsController,
+        ActsController,
+        DispatchController,
+        MelController,
+        RecordController,
+        ProblemsController,
+      ],
+      providers: [
+        { provide: STORE, useValue: store },
+        { provide: LOGGER, useValue: logger },
+        { provide: CLOCK, useValue: now },
+        { provide: TZDB, useValue: tzdb },
+        { provide: Secrets, useFactory: () => new Secrets(() => Date.now()) },
+        { provide: APP_GUARD, useClass: SessionGuard },
+        { provide: APP_FILTER, useClass: ProblemFilter },
+        { provide: APP_PIPE, useFactory: inputPipe },
+        SignInService,
+        FleetService,
+        DefectsService,
+        DefectViews,
+        DeferralCheck,
+        DispatchService,
+        FactsService,
+        JudgementsService,
+        MelService,
+        MelShelf,
+      ],
+    };
+  }
+}

@@ -1,0 +1,105 @@
+/** One act on one defect: locked, read, decided by the rules, written with its record, answered. */
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { type Act, type Context, type DefectLife, isSignature, type Privilege, type Signature } from '#deferrals';
+import { type AircraftRow, type DefectRow, lockAircraft, type Tx } from '#store';
+import type { SignBody } from '../http/fields.js';
+import { seenVersion } from '../http/headers.js';
+import { Problem } from '../http/problem.js';
+import type { Session } from '../http/session.js';
+import type { OperatorSettings } from '../people/operator-settings.js';
+import { signatureOf } from '../people/signer.js';
+import { livesOf, type OpenedDefect } from './defect-book.js';
+import { type SignedAct, type StatementFacts, statementOf } from './statements.js';
+import { defectNumber } from './views.js';
+
+/** What a request brings along. */
+export interface Calling {
+  session: Session;
+  request: FastifyRequest;
+  reply: FastifyReply;
+}
+
+/** Everything a decision reads. */
+export interface Scene {
+  tx: Tx;
+  session: Session;
+  aircraft: AircraftRow;
+  row: DefectRow;
+  life: DefectLife;
+  /** The other open defects of the aircraft. */
+  others: OpenedDefect[];
+  settings: OperatorSettings;
+  context: Context;
+}
+
+/** Locks the aircraft first, then reads: what is decided is decided on what stands at that moment. */
+export async function sceneOf(
+  tx: Tx,
+  { session, request }: Pick<Calling, 'session' | 'request'>,
+  defectId: string,
+  settings: OperatorSettings,
+  now: string,
+): Promise<Scene> {
+  const seen = seenVersion(request);
+  const before = await tx.defects.get(defectId);
+  const aircraft = before ? await lockAircraft(tx, before.aircraftId) : null;
+  const row = before ? await tx.defects.get(defectId) : null;
+  if (!row || !aircraft) throw new Problem('not-found', `There is no defect ${defectId} here.`);
+  if (row.version !== seen) {
+    throw new Problem(
+      'changed-meanwhile',
+      `Defect ${defectNumber(aircraft, row)} is at version ${row.version}, not ${seen}.`,
+      {
+        current: row.version,
+      },
+    );
+  }
+  const rows = await tx.defects.open(aircraft.id);
+  const opened = await livesOf(tx, rows.some(({ id }) => id === row.id) ? rows : [...rows, row]);
+  const own = opened.find(({ row: one }) => one.id === row.id);
+  if (!own) throw new Error(`Defect ${row.id} has no life.`);
+  return {
+    tx,
+    session,
+    aircraft,
+    row,
+    life: own.life,
+    others: opened.filter((one) => one !== own),
+    settings,
+    context: { now, settings: settings.deferral },
+  };
+}
+
+/** The signature under the statement that was shown; refused when another one was shown. */
+export async function signed(
+  scene: Scene,
+  act: SignedAct,
+  privilege: Privilege,
+  sign: SignBody,
+  more: Partial<StatementFacts> = {},
+): Promise<Signature> {
+  const { tx, session, aircraft, row, settings, context } = scene;
+  const facts = { registration: aircraft.registration, number: defectNumber(aircraft, row), ...more };
+  const statement = statementOf(act, facts, settings.releaseWording);
+  if (sign.statement !== statement) {
+    throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });
+  }
+  const operator = await tx.operators.current();
+  return signatureOf(tx, {
+    operatorCode: operator.code,
+    personId: session.personId,
+    role: session.roles[0] ?? 'technician',
+    aircraftType: aircraft.type,
+    privilege,
+    statement,
+    now: context.now,
+    evidence: `session ${session.sessionId}`,
+  });
+}
+
+/** The confirmation that a signer gets. */
+export function confirmation(acts: readonly Act[]): object | null {
+  const by = acts.at(-1)?.by;
+  if (!by || !isSignature(by)) return null;
+  return { statement: by.statement, signedAt: by.signedAt, by: by.name, licence: by.licence };
+}

@@ -1,0 +1,228 @@
+/** What the acts on a defect are told by HTTP. Each class checks shape only; the rules are in libs/deferrals. */
+import { ApiProperty } from '@nestjs/swagger';
+import { IsBoolean } from 'class-validator';
+import { Id, Instant, Nested, NestedList, OneOf, SignBody, Text, Texts } from '../http/fields.js';
+
+const LEFT_KINDS = [
+  'breaker',
+  'lock-pin',
+  'valve-position',
+  'connector-capped',
+  'panel-open',
+  'equipment-removed',
+  'placard',
+  'tool',
+] as const;
+
+const DOCUMENT_KINDS = ['cdl', 'nef', 'approved-data', 'design-approval', 'permit', 'authority-document'] as const;
+
+/** The failed item: one unit, or several names when it is one of these and nobody knows which. */
+export class ItemBody {
+  @Text(40, { description: 'MEL entry number.', example: '80-11-01' })
+  entry!: string;
+
+  @Texts(40, 40, {
+    description: 'The failed unit, or the names of which one failed when nobody knows which.',
+    example: ['1'],
+  })
+  units!: string[];
+}
+
+export class WriteUpBody {
+  @Id({ description: 'The aircraft.' })
+  aircraft!: string;
+
+  @OneOf(['technician', 'crew', 'cabin'], { description: 'Who found it.' })
+  origin!: 'technician' | 'crew' | 'cabin';
+
+  @Text(4000, { description: 'What was seen, in plain text.' })
+  description!: string;
+
+  @Instant({ description: 'When it was written in the log, with the offset as written there.' })
+  recordedAt!: string;
+
+  @Instant({ description: 'When it happened, if anybody wrote that down.', optional: true })
+  occurredAt?: string;
+
+  @Text(40, { description: 'Number of the log sheet.', optional: true })
+  sheet?: string;
+
+  @Text(2, { description: 'System (ATA chapter), two digits.', optional: true, example: '80' })
+  system?: string;
+
+  @Text(200, { description: 'The message the aircraft showed.', optional: true })
+  faultMessage?: string;
+
+  @Text(1000, { description: 'Why it is entered late; needed when it is.', optional: true })
+  lateReason?: string;
+
+  @Nested(() => ItemBody, { description: 'The failed item, when it is known already.', optional: true })
+  item?: ItemBody;
+}
+
+export class IdentifyBody extends ItemBody {}
+
+/** Something left altered on the aircraft. */
+export class LeftBody {
+  @OneOf(LEFT_KINDS, { description: 'What kind of thing it is.' })
+  kind!: (typeof LEFT_KINDS)[number];
+
+  @Text(200, { description: 'Where it is: panel and position.' })
+  where!: string;
+
+  @Text(40, { description: 'Number on its collar, streamer, placard or label.' })
+  tag!: string;
+
+  @Text(400, { description: 'How it is undone.' })
+  undo!: string;
+}
+
+/** A basis other than an MEL row. */
+export class DocumentBody {
+  @OneOf(DOCUMENT_KINDS, { description: 'What kind of document.' })
+  kind!: (typeof DOCUMENT_KINDS)[number];
+
+  @Text(200, { description: 'Number or manual reference, with revision.' })
+  reference!: string;
+
+  @Text(200, { description: 'Who issued it.' })
+  issuedBy!: string;
+
+  @Text(1000, { description: "The limit in the document's own terms." })
+  limit!: string;
+
+  @Text(200, { description: 'The interval it gives, such as "10 calendar-days".', optional: true })
+  interval?: string;
+
+  @Instant({ description: 'Its own last instant (exclusive).', optional: true })
+  until?: string;
+}
+
+export class DeferBody {
+  @Nested(() => ItemBody, { description: 'The failed item; needed for an MEL row.', optional: true })
+  item?: ItemBody;
+
+  @Text(20, { description: 'The row of the MEL entry.', optional: true })
+  row?: string;
+
+  @Nested(() => DocumentBody, { description: 'A basis other than an MEL row.', optional: true })
+  document?: DocumentBody;
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
+export class ProcedureBody {
+  @Text(120, { description: 'Which work: `<entry>/<row>/<procedure>`.', example: '80-11-01/1/M1' })
+  work!: string;
+
+  @Instant({ description: 'When it was done.' })
+  doneAt!: string;
+
+  @Id({ description: 'The flight it was done for, where it is owed before each departure.', optional: true })
+  forFlight?: string;
+
+  @NestedList(() => LeftBody, 20, { description: 'What it leaves altered on the aircraft.' })
+  leaves!: LeftBody[];
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
+export class PlacardBody {
+  @Text(400, { description: 'The text on the placard.' })
+  text!: string;
+
+  @Text(200, { description: 'Where it is fitted.' })
+  where!: string;
+
+  @Text(40, { description: 'Number on the placard.' })
+  tag!: string;
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
+export class UndoBody {
+  @Texts(40, 80, { description: 'Ids of the things that were undone.' })
+  items!: string[];
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
+export class RectifyBody {
+  @Text(4000, { description: 'What was done.' })
+  workDone!: string;
+
+  @Text(200, { description: 'Manual reference with its revision.' })
+  reference!: string;
+
+  @Text(80, { description: 'Part number of the part fitted.', optional: true })
+  partNumber?: string;
+
+  @Text(80, { description: 'Serial number of the part fitted.', optional: true })
+  serialOn?: string;
+
+  @Text(80, { description: 'Serial number of the part removed.', optional: true })
+  serialOff?: string;
+
+  @ApiProperty({ description: 'False while something of the work is still to be done.' })
+  @IsBoolean()
+  complete!: boolean;
+
+  @ApiProperty({ description: 'True when the card or the list asks for a test.' })
+  @IsBoolean()
+  testAsked!: boolean;
+
+  @ApiProperty({ description: 'True when the card or the list asks for an independent inspection.' })
+  @IsBoolean()
+  inspectionAsked!: boolean;
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
+export class TestBody {
+  @Text(1000, { description: 'Which test.' })
+  test!: string;
+
+  @OneOf(['good', 'not-good'], { description: 'Its result.' })
+  result!: 'good' | 'not-good';
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
+export class InspectBody {
+  @Text(1000, { description: 'What the second person looked at and found.' })
+  findings!: string;
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
+export class RestoreBody {
+  @Text(200, { description: 'Manual reference with its revision.' })
+  reference!: string;
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
+export class ReleaseBody {
+  @Nested(() => SignBody, { description: 'The signature under the release statement.' })
+  sign!: SignBody;
+}
+
+/** The other answers to a write-up: no fault found, raised in error. */
+export class AnswerBody {
+  @Text(2000, { description: 'What was checked, or why it was raised in error.' })
+  words!: string;
+
+  @Text(200, { description: 'Manual reference with its revision, where a check was made.', optional: true })
+  reference?: string;
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}

@@ -1,0 +1,162 @@
+/** Reads the lives of defects from their stored acts, and writes what was decided: acts, record, signatures, lists. */
+import { createHash } from 'node:crypto';
+import { type Act, type Actor, type DefectLife, isSignature, replay, type Signature, standing } from '#deferrals';
+import type { AircraftRow, DefectRow, Tx } from '#store';
+import { type KnownPerson, peopleIn, readAct, recordedAct, storedAct } from './people-in-acts.js';
+
+/** A defect with its row and its life. */
+export interface OpenedDefect {
+  row: DefectRow;
+  life: DefectLife;
+}
+
+export async function livesOf(tx: Tx, rows: readonly DefectRow[]): Promise<OpenedDefect[]> {
+  const stored = await tx.acts.ofAll(rows.map(({ id }) => id));
+  const people = await knownPeople(
+    tx,
+    stored.map(({ payload }) => payload),
+  );
+  return rows.map((row) => ({
+    row,
+    life: replay(stored.filter(({ defectId }) => defectId === row.id).map(({ payload }) => readAct(payload, people))),
+  }));
+}
+
+async function knownPeople(tx: Tx, acts: readonly object[]): Promise<Map<string, KnownPerson>> {
+  const ids = [...new Set(acts.flatMap(peopleIn))];
+  return tx.people.known(ids);
+}
+
+export interface Written {
+  aircraft: AircraftRow;
+  /** Null for a write-up, whose row is made here. */
+  row: DefectRow | null;
+  acts: readonly Act[];
+  life: DefectLife;
+  now: string;
+  melRevisionId?: string | null;
+}
+
+/** Writes acts in the order decided, each with its record entry in the same transaction. Lock the aircraft first. */
+export async function writeActs(tx: Tx, written: Written): Promise<DefectRow> {
+  const { aircraft, acts, life, now } = written;
+  const row = written.row ?? (await addRow(tx, written));
+  for (const act of acts) await writeAct(tx, aircraft, row, act, now);
+  const changes = columnsOf(life, now, written);
+  await tx.defects.change(row.id, row.version, changes);
+  await tx.aircraft.touch(aircraft);
+  return { ...row, ...changes, version: row.version + 1 };
+}
+
+async function writeAct(tx: Tx, aircraft: AircraftRow, row: DefectRow, act: Act, now: string): Promise<void> {
+  const people = await knownPeople(tx, [act]);
+  const by: Actor | Signature = act.by;
+  const payload = { number: row.number, act: recordedAct(act, people) };
+  const entry = await tx.record.append({
+    who: by.person,
+    authorisation: isSignature(by) ? by.authorisation.number : null,
+    organisation: by.organisation,
+    what: `defect.${act.kind}`,
+    aircraft: { id: aircraft.id, registration: aircraft.registration },
+    times: { ...(act.occurredAt ? { occurredAt: act.occurredAt } : {}), recordedAt: act.recordedAt, enteredAt: now },
+    payload,
+  });
+  await tx.acts.add({
+    id: act.id,
+    defectId: row.id,
+    kind: act.kind,
+    at: now,
+    personId: by.person,
+    payload: storedAct(act),
+    entryId: entry.id,
+  });
+  if (isSignature(by)) await keepSignature(tx, act, by, entry.id);
+  await keepRegister(tx, aircraft, row, act, now);
+}
+
+async function keepSignature(tx: Tx, act: Act, by: Signature, entryId: string): Promise<void> {
+  const { statement, authorisation, method, evidence, signedAt, person } = by;
+  const content = createHash('sha256')
+    .update(JSON.stringify(storedAct(act)))
+    .digest('hex');
+  await tx.signatures.add({
+    personId: person,
+    statement,
+    contentSha256: content,
+    authorisation,
+    method,
+    evidence,
+    signedAt,
+    entryId,
+  });
+}
+
+/** The register follows the acts: what an act leaves is added, what it undoes is marked removed. */
+async function keepRegister(tx: Tx, aircraft: AircraftRow, row: DefectRow, act: Act, now: string): Promise<void> {
+  const left = leftBy(act);
+  for (const { id, kind, where, tag, undo } of left) {
+    await tx.register.add({
+      id,
+      aircraftId: aircraft.id,
+      defectId: row.id,
+      kind,
+      place: where,
+      tag,
+      undo,
+      fittedBy: act.by.person,
+      fittedAt: now,
+    });
+  }
+  for (const id of undoneBy(act)) {
+    const item = await tx.register.get(id);
+    if (item) await tx.register.change(id, item.version, { removedBy: act.by.person, removedAt: now });
+  }
+}
+
+function leftBy(act: Act) {
+  if (act.kind === 'procedure-signed') return act.leaves;
+  if (act.kind === 'left-on-the-aircraft') return act.items;
+  return act.kind === 'placard-fitted' ? [act.item] : [];
+}
+
+function undoneBy(act: Act): string[] {
+  if (act.kind === 'undone') return act.items;
+  return act.kind === 'placard-removed' ? [act.item] : [];
+}
+
+async function addRow(tx: Tx, { aircraft, life, now }: Written): Promise<DefectRow> {
+  const { id } = await tx.defects.add({
+    id: life.defect,
+    aircraftId: aircraft.id,
+    description: life.description,
+    raisedBy: life.writtenBy.person,
+    logPage: life.sheet,
+    occurredAt: life.occurredAt,
+    recordedAt: life.recordedAt,
+    enteredAt: now,
+    state: 'unanswered',
+  });
+  const row = await tx.defects.get(id);
+  if (!row) throw new Error(`Defect ${id} was added and is not there.`);
+  return row;
+}
+
+/** What the acts add up to, for lists. */
+function columnsOf(life: DefectLife, now: string, { melRevisionId }: Written): Partial<DefectRow> {
+  const { state, deadline } = standing(life, now);
+  const basis = life.deferral?.basis ?? null;
+  return {
+    entry: life.item?.entry ?? null,
+    subEntry: life.item?.subEntry ?? null,
+    units: life.item?.units ?? [],
+    melRow: basis?.kind === 'mel-row' ? basis.row : null,
+    ...(melRevisionId === undefined ? {} : { melRevisionId }),
+    signed: basis !== null,
+    basis,
+    state,
+    lastDay: deadline?.lastDay ?? null,
+    endsAt: deadline?.endsAt ?? null,
+    tzdb: deadline?.tzdb ?? null,
+    closedAt: life.closed?.at ?? null,
+  };
+}

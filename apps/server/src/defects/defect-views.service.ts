@@ -1,0 +1,94 @@
+import { Inject, Injectable } from '@nestjs/common';
+import type { Leg } from '#intervals';
+import type { AircraftRow, DefectRow, Tx } from '#store';
+import { DispatchService } from '../dispatch/dispatch.service.js';
+import { legOf, usedOf } from '../dispatch/situation-loader.js';
+import { Problem } from '../http/problem.js';
+import { CLOCK, type Clock } from '../http/tokens.js';
+import { MelShelf } from '../mel/mel-shelf.js';
+import { livesOf } from './defect-book.js';
+import { basisWords } from './deferral-check.js';
+import { type StatementQuery, statementOf } from './statements.js';
+import { type DefectLine, defectLine, defectNumber, historyLine, leftLine } from './views.js';
+
+/** Reads defects for the pages. */
+@Injectable()
+export class DefectViews {
+  constructor(
+    @Inject(CLOCK) private readonly now: Clock,
+    private readonly dispatch: DispatchService,
+    private readonly shelf: MelShelf,
+  ) {}
+
+  /** Open defects of the fleet or of one aircraft, those that end first at the top. */
+  async open(tx: Tx, aircraft: readonly AircraftRow[]): Promise<DefectLine[]> {
+    const lines: DefectLine[] = [];
+    for (const one of aircraft) lines.push(...(await this.ofAircraft(tx, one)));
+    return lines.toSorted((one, other) => endOf(one).localeCompare(endOf(other)));
+  }
+
+  async ofAircraft(tx: Tx, aircraft: AircraftRow): Promise<DefectLine[]> {
+    return this.lines(tx, aircraft, await tx.defects.open(aircraft.id));
+  }
+
+  async view(tx: Tx, id: string) {
+    const { row, aircraft } = await this.found(tx, id);
+    const [line] = await this.lines(tx, aircraft, [row]);
+    const [opened] = await livesOf(tx, [row]);
+    if (!line || !opened) throw new Error(`Defect ${id} has no life.`);
+    const left = (await tx.register.ofAircraft(aircraft.id)).filter(({ defectId }) => defectId === id);
+    const sealed = await sealedNumbers(tx, id);
+    return {
+      version: row.version,
+      body: {
+        defect: line,
+        left: left.map((item) => leftLine(item, aircraft, [row])),
+        history: opened.life.acts.map((act, index) => historyLine(act, index + 1, sealed)),
+      },
+    };
+  }
+
+  async statement(tx: Tx, id: string, query: StatementQuery) {
+    const { row, aircraft } = await this.found(tx, id);
+    const [opened] = await livesOf(tx, [row]);
+    if (!opened) throw new Error(`Defect ${id} has no life.`);
+    const { releaseWording } = await this.dispatch.settings(tx);
+    const { act, entry, row: melRow, document, work } = query;
+    const item = entry === undefined ? undefined : { entry, units: [] };
+    const basis =
+      document ?? basisWords({ ...(melRow ? { row: melRow } : {}), ...(item ? { item } : {}) }, opened.life);
+    const facts = { registration: aircraft.registration, number: defectNumber(aircraft, row), basis };
+    return { act, statement: statementOf(act, { ...facts, ...(work ? { work } : {}) }, releaseWording) };
+  }
+
+  private async found(tx: Tx, id: string): Promise<{ row: DefectRow; aircraft: AircraftRow }> {
+    const row = await tx.defects.get(id);
+    const aircraft = row ? await tx.aircraft.get(row.aircraftId) : null;
+    if (!row || !aircraft) throw new Problem('not-found', `There is no defect ${id} here.`);
+    return { row, aircraft };
+  }
+
+  private async lines(tx: Tx, aircraft: AircraftRow, rows: readonly DefectRow[]): Promise<DefectLine[]> {
+    if (rows.length === 0) return [];
+    const at = this.now();
+    const mel = (await this.shelf.inForce(tx, aircraft.type))?.mel ?? null;
+    const { base } = (await this.dispatch.settings(tx)).deferral;
+    const from = rows.reduce((first, { recordedAt }) => (recordedAt < first ? recordedAt : first), at);
+    const legs: Leg[] = (await tx.flights.flown(aircraft.id, from)).map(legOf);
+    const opened = await livesOf(tx, rows);
+    return opened.map(({ row, life }) =>
+      defectLine(row, life, { aircraft, mel, at, used: usedOf(life, legs), base }),
+    );
+  }
+}
+
+/** Unanswered write-ups first, then by the end of the deferral; what has no end comes last. */
+function endOf({ deadline, state }: DefectLine): string {
+  return state === 'unanswered' ? '' : (deadline?.endsAt ?? '9999');
+}
+
+async function sealedNumbers(tx: Tx, defectId: string): Promise<Map<string, number | null>> {
+  const acts = await tx.acts.of(defectId);
+  const numbers = await tx.record.numbersOf(acts.map(({ entryId }) => entryId));
+  return new Map(acts.map(({ id, entryId }) => [id, numbers.get(entryId) ?? null]));
+}

@@ -1,0 +1,82 @@
+import { anything, instant, list, object, orNull, ref, type Shape, text, whole, yesNo } from '../openapi/shape.js';
+
+const defectLine = object(
+  {
+    id: text('id'),
+    number: text('Number of the defect.'),
+    aircraft: text('Id of the aircraft.'),
+    registration: text('Mark of the aircraft.'),
+    description: text('What was seen.'),
+    origin: text('Who found it.'),
+    sheet: orNull(text('Log sheet.')),
+    system: orNull(text('System (ATA chapter).')),
+    entry: orNull(text('MEL entry.')),
+    title: text('Title of the entry, or the first words of the description.'),
+    units: list(text('unit')),
+    oneOf: yesNo('True when it is one of the units and nobody knows which.'),
+    basis: orNull(text('What the deferral stands on, in words.')),
+    row: orNull(text('Row of the MEL entry.')),
+    state: text('Where it stands, in words.'),
+    recordedAt: text('When it was recorded in the log, with the offset as written.'),
+    enteredAt: instant('When it was entered here'),
+    deadline: orNull(ref('DeadlineLine')),
+    work: list(ref('WorkLine')),
+    placard: orNull(
+      object({ text: text('Its text.'), position: text('Where it belongs.'), fitted: yesNo('Fitted?') }),
+    ),
+    version: whole('Version; the ETag.'),
+  },
+  'A defect as it stands.',
+);
+
+const workLine = object({
+  work: text('Which work.'),
+  kind: text('M or O.'),
+  text: text('What is to be done.'),
+  reference: orNull(text('Manual reference. The manual prevails.')),
+  minutes: orNull(whole('How long, in minutes.')),
+  repeat: text('How often it is owed, in words.'),
+  eachDeparture: yesNo('True when it is owed before each departure.'),
+  by: text('Who does and signs it.'),
+  cautions: list(text('A caution.')),
+  leaves: list(object({ kind: text('kind'), where: text('where'), undo: text('undo') })),
+  signed: orNull(object({ by: text('name'), doneAt: text('when') })),
+});
+
+const historyLine = object({
+  seq: whole('Order in the history.'),
+  act: text('What kind of act.'),
+  words: text('What happened, in words.'),
+  by: text('Name.'),
+  licence: orNull(text('Licence or certificate number.')),
+  authorisation: orNull(text('Authorisation number.')),
+  organisation: text('Organisation with its approval number.'),
+  role: text('Role.'),
+  statement: orNull(text('What was certified.')),
+  occurredAt: orNull(text('When it happened.')),
+  recordedAt: text('When it was recorded in the log.'),
+  enteredAt: instant('When it was entered here'),
+  sealedAs: orNull(whole('Its number in the record, once sealed.')),
+  details: anything('The act as stored.'),
+});
+
+export const DEFECT_SHAPES: Record<string, Shape> = {
+  DefectLine: defectLine,
+  WorkLine: workLine,
+  HistoryLine: historyLine,
+  DefectView: object({ defect: ref('DefectLine'), left: list(ref('LeftLine')), history: list(ref('HistoryLine')) }),
+  DefectList: object({ at: instant('When this was read'), defects: list(ref('DefectLine')) }),
+  ActDone: object({
+    defect: ref('DefectLine'),
+    signed: orNull(
+      object({
+        statement: text('What was certified.'),
+        signedAt: instant('When'),
+        by: text('name'),
+        licence: text('licence'),
+      }),
+    ),
+    explanation: orNull(text('The arithmetic of the deadline, step by step.')),
+  }),
+  Statement: object({ act: text('Which act.'), statement: text('What will be certified.') }),
+};

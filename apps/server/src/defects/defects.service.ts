@@ -1,0 +1,250 @@
+import { Inject, Injectable } from '@nestjs/common';
+import {
+  type Act,
+  defer,
+  type DefectLife,
+  findNoFault,
+  fitPlacard,
+  identify,
+  inspect,
+  type LeftItem,
+  proceed,
+  raiseInError,
+  recordTest,
+  rectify,
+  release,
+  replay,
+  restore,
+  signProcedure,
+  undoLeft,
+  writeUp,
+} from '#deferrals';
+import { lockAircraft, newId, type Store } from '#store';
+import { DispatchService } from '../dispatch/dispatch.service.js';
+import { once } from '../http/once.js';
+import { Problem } from '../http/problem.js';
+import { CLOCK, type Clock, STORE } from '../http/tokens.js';
+import { MelShelf } from '../mel/mel-shelf.js';
+import { actorOf } from '../people/signer.js';
+import { SignInService } from '../people/sign-in.service.js';
+import { type Calling, confirmation, type Scene, sceneOf, signed } from './acting.js';
+import type * as Bodies from './bodies.js';
+import { writeActs } from './defect-book.js';
+import { basisAsked, basisWords, DeferralCheck } from './deferral-check.js';
+import { defectLine } from './views.js';
+
+type Decide = (scene: Scene) => Promise<Act[]>;
+
+/** The acts on a defect, from write-up to release. Each one is a rule of libs/deferrals; here they are only carried out. */
+@Injectable()
+export class DefectsService {
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    @Inject(CLOCK) private readonly now: Clock,
+    private readonly signIn: SignInService,
+    private readonly dispatch: DispatchService,
+    private readonly shelf: MelShelf,
+    private readonly check: DeferralCheck,
+  ) {}
+
+  writeUp(calling: Calling, body: Bodies.WriteUpBody): Promise<object> {
+    const { session, request, reply } = calling;
+    return once(this.store, session, request, reply, async (tx) => {
+      const aircraft = await lockAircraft(tx, body.aircraft);
+      if (!aircraft) throw new Problem('not-found', `There is no aircraft ${body.aircraft} here.`);
+      const settings = await this.dispatch.settings(tx);
+      const context = { now: this.now(), settings: settings.deferral };
+      const operator = await tx.operators.current();
+      const by = await actorOf(tx, session.personId, session.roles[0] ?? 'technician');
+      const defect = newId();
+      const written = writeUp(
+        null,
+        {
+          ...optional(body, ['occurredAt', 'lateReason', 'sheet', 'system', 'faultMessage']),
+          id: newId(),
+          by,
+          defect,
+          recordedAt: body.recordedAt,
+          aircraft: { registration: aircraft.registration, type: aircraft.type, operator: operator.code },
+          origin: body.origin,
+          description: body.description,
+        },
+        context,
+      );
+      let life = replay(written);
+      const acts: Act[] = [...written];
+      if (body.item) {
+        const mel = await this.shelf.inForce(tx, aircraft.type);
+        const found = this.check.itemOf(mel, aircraft, body.item);
+        const identified = identify(life, { id: newId(), by, ...found }, context);
+        life = proceed(life, identified);
+        acts.push(...identified);
+      }
+      const row = await writeActs(tx, { aircraft, row: null, acts, life, now: context.now });
+      const mel = await this.shelf.inForce(tx, aircraft.type);
+      const at = context.now;
+      const line = defectLine(row, life, {
+        aircraft,
+        mel: mel?.mel ?? null,
+        at,
+        used: null,
+        base: settings.deferral.base,
+      });
+      return { status: 201, body: { defect: line, signed: null, explanation: null }, version: row.version };
+    });
+  }
+
+  identify(calling: Calling, id: string, body: Bodies.IdentifyBody): Promise<object> {
+    return this.act(calling, id, null, async (scene) => {
+      const { tx, session, aircraft, life, context } = scene;
+      const by = await actorOf(tx, session.personId, session.roles[0] ?? 'technician');
+      const mel = await this.shelf.inForce(tx, aircraft.type);
+      return identify(life, { id: newId(), by, ...this.check.itemOf(mel, aircraft, body) }, context);
+    });
+  }
+
+  defer(calling: Calling, id: string, body: Bodies.DeferBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const { life, context } = scene;
+      const by = await signed(scene, 'defer', 'defer', body.sign, {
+        basis: basisWords(body, life),
+      });
+      const found = body.item ? this.check.itemOf(await this.melOf(scene), scene.aircraft, body.item) : null;
+      const identified = found ? identify(life, { id: newId(), by, ...found }, context) : [];
+      const known = proceed(life, identified);
+      const offered = await this.check.offered(scene, known, body);
+      await this.check.mayStandBesideOthers(scene, known, body);
+      const others = scene.others.map((other) => other.life);
+      const command = { id: newId(), by, basis: basisAsked(body) };
+      return [...identified, ...defer(known, command, { ...context, offered, others, used: {} })];
+    });
+  }
+
+  signProcedure(calling: Calling, id: string, body: Bodies.ProcedureBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'procedure', 'sign-procedure', body.sign, { work: body.work });
+      const leaves: LeftItem[] = body.leaves.map((left) => ({ id: newId(), ...left }));
+      const more = optional(body, ['forFlight']);
+      return signProcedure(
+        scene.life,
+        { id: newId(), by, work: body.work, doneAt: body.doneAt, leaves, ...more },
+        scene.context,
+      );
+    });
+  }
+
+  fitPlacard(calling: Calling, id: string, body: Bodies.PlacardBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'placard', 'sign-procedure', body.sign);
+      const { text, where, tag } = body;
+      return fitPlacard(scene.life, { id: newId(), by, text, position: where, tag }, scene.context);
+    });
+  }
+
+  undo(calling: Calling, id: string, body: Bodies.UndoBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'undo', 'sign-procedure', body.sign);
+      return undoLeft(scene.life, { id: newId(), by, items: body.items }, scene.context);
+    });
+  }
+
+  rectify(calling: Calling, id: string, body: Bodies.RectifyBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'rectify', 'sign-procedure', body.sign);
+      const { workDone, reference, complete, testAsked, inspectionAsked, partNumber } = body;
+      const parts = partNumber === undefined ? [] : [{ partNumber, ...optional(body, ['serialOn', 'serialOff']) }];
+      const command = { id: newId(), by, workDone, reference, complete, testAsked, inspectionAsked, parts };
+      return rectify(scene.life, command, scene.context);
+    });
+  }
+
+  test(calling: Calling, id: string, body: Bodies.TestBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'test', 'sign-procedure', body.sign);
+      return recordTest(scene.life, { id: newId(), by, test: body.test, result: body.result }, scene.context);
+    });
+  }
+
+  inspect(calling: Calling, id: string, body: Bodies.InspectBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'inspect', 'inspect', body.sign);
+      return inspect(scene.life, { id: newId(), by, findings: body.findings }, scene.context);
+    });
+  }
+
+  restore(calling: Calling, id: string, body: Bodies.RestoreBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'restore', 'sign-procedure', body.sign);
+      return restore(scene.life, { id: newId(), by, reference: body.reference }, scene.context);
+    });
+  }
+
+  release(calling: Calling, id: string, body: Bodies.ReleaseBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'release', 'release', body.sign);
+      return release(scene.life, { id: newId(), by, outcome: 'closed' }, scene.context);
+    });
+  }
+
+  findNoFault(calling: Calling, id: string, body: Bodies.AnswerBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'no-fault-found', 'release', body.sign);
+      const command = { id: newId(), by, checks: body.words, reference: body.reference ?? '' };
+      return findNoFault(scene.life, command, scene.context);
+    });
+  }
+
+  raiseInError(calling: Calling, id: string, body: Bodies.AnswerBody): Promise<object> {
+    return this.act(calling, id, body.sign.secret, async (scene) => {
+      const by = await signed(scene, 'raised-in-error', 'release', body.sign);
+      return raiseInError(scene.life, { id: newId(), by, reason: body.words }, scene.context);
+    });
+  }
+
+  /** Proves the secret, then does one act in one transaction with the aircraft locked. */
+  private async act(calling: Calling, id: string, secret: string | null, decide: Decide): Promise<object> {
+    const { session, request, reply } = calling;
+    if (secret !== null) await this.signIn.proveAgain(session.personId, secret);
+    return once(this.store, session, request, reply, async (tx) => {
+      const settings = await this.dispatch.settings(tx);
+      const scene = await sceneOf(tx, calling, id, settings, this.now());
+      const acts = await decide(scene);
+      const life = proceed(scene.life, acts);
+      const { aircraft, row, context } = scene;
+      const mel = await this.shelf.inForce(tx, aircraft.type);
+      const melRevisionId = acts.some(({ kind }) => kind === 'deferred') ? (mel?.revision.id ?? null) : undefined;
+      const after = await writeActs(tx, {
+        aircraft,
+        row,
+        acts,
+        life,
+        now: context.now,
+        ...(melRevisionId === undefined ? {} : { melRevisionId }),
+      });
+      const { base } = settings.deferral;
+      const line = defectLine(after, life, { aircraft, mel: mel?.mel ?? null, at: context.now, used: null, base });
+      const body = { defect: line, signed: confirmation(acts), explanation: explanationOf(life, acts) };
+      return { status: 200, body, version: after.version };
+    });
+  }
+
+  private melOf({ tx, aircraft }: Scene) {
+    return this.shelf.inForce(tx, aircraft.type);
+  }
+}
+
+function explanationOf(life: DefectLife, acts: readonly Act[]): string | null {
+  if (!acts.some(({ kind }) => kind === 'deferred')) return null;
+  const sentences = life.limits.flatMap(({ clock }) => (clock ? [clock.explanation] : []));
+  return sentences.length === 0 ? null : sentences.join(' ');
+}
+
+/** Only the keys that are there: an absent key and one that is undefined are not the same to a rule. */
+function optional<T extends object, K extends keyof T>(
+  from: T,
+  keys: readonly K[],
+): { [P in K]?: NonNullable<T[P]> } {
+  return Object.fromEntries(keys.filter((key) => from[key] !== undefined).map((key) => [key, from[key]])) as {
+    [P in K]?: NonNullable<T[P]>;
+  };
+}

@@ -1,0 +1,64 @@
+/**
+ * Keeps names out of what is kept for ever. A stored act holds the id of each person, the record holds the salted
+ * reference; names and licence numbers are looked up in the table of people when an act is read.
+ */
+import type { Act } from '#deferrals';
+
+type Plain = { [key: string]: unknown };
+
+export interface KnownPerson {
+  name: string;
+  licenceNumber: string | null;
+  reference: string;
+}
+
+/** As stored: no names, no licence numbers. */
+export function storedAct(act: Act): object {
+  return walk(act, (person) => {
+    const { name: _name, licence: _licence, ...rest } = person;
+    return rest;
+  }) as object;
+}
+
+/** As recorded: no names, no licence numbers, and references instead of ids. */
+export function recordedAct(act: Act, people: ReadonlyMap<string, KnownPerson>): object {
+  return walk(storedAct(act), (person) => ({
+    ...person,
+    person: people.get(String(person['person']))?.reference ?? 'unknown',
+  })) as object;
+}
+
+/** Names and licence numbers put back; a person whose data were erased is called so. */
+export function readAct(stored: object, people: ReadonlyMap<string, KnownPerson>): Act {
+  return walk(stored, (person) => {
+    const known = people.get(String(person['person']));
+    const name = known?.name ?? '(name erased)';
+    const signed = 'authorisation' in person;
+    return { ...person, name, ...(signed ? { licence: known?.licenceNumber ?? '(erased)' } : {}) };
+  }) as Act;
+}
+
+/** Ids of all people in an act. */
+export function peopleIn(act: object): string[] {
+  const found = new Set<string>();
+  walk(act, (person) => {
+    found.add(String(person['person']));
+    return person;
+  });
+  return [...found];
+}
+
+/** Rewrites every object that stands for a person: it has a `person`, and is or holds an authorisation or a role. */
+function walk(value: unknown, rewrite: (person: Plain) => Plain): unknown {
+  if (Array.isArray(value)) return value.map((one) => walk(one, rewrite));
+  if (typeof value !== 'object' || value === null) return value;
+  const inner = Object.fromEntries(Object.entries(value).map(([key, one]) => [key, walk(one, rewrite)]));
+  if (typeof inner['person'] !== 'string') return inner;
+  if ('role' in inner) return rewrite(inner);
+  return 'validFrom' in inner ? keepPersonOnly(inner, rewrite) : inner;
+}
+
+/** An authorisation names its holder by id only: a name is never put into it. */
+function keepPersonOnly(authorisation: Plain, rewrite: (person: Plain) => Plain): Plain {
+  return { ...authorisation, person: rewrite({ person: authorisation['person'] })['person'] };
+}

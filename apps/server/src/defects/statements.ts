@@ -1,0 +1,81 @@
+/**
+ * The statement that each signature certifies. The signer sees it, sends it back word for word, and it is stored with the
+ * signature (published requirement E-04 on electronic signatures: the intent is shown at signing).
+ */
+import { OneOf, Text } from '../http/fields.js';
+
+export const SIGNED_ACTS = [
+  'defer',
+  'procedure',
+  'placard',
+  'undo',
+  'rectify',
+  'test',
+  'inspect',
+  'restore',
+  'release',
+  'no-fault-found',
+  'raised-in-error',
+] as const;
+
+export type SignedAct = (typeof SIGNED_ACTS)[number];
+
+/** What a statement names. */
+export interface StatementFacts {
+  registration: string;
+  number: string;
+  /** What the deferral stands on, in words; only for `defer`. */
+  basis?: string;
+  /** Which procedure; only for `procedure`. */
+  work?: string;
+}
+
+export class StatementQuery {
+  @OneOf(SIGNED_ACTS, { description: 'Which act is to be signed.' })
+  act!: SignedAct;
+
+  @Text(40, { description: 'MEL entry, for `defer`.', optional: true })
+  entry?: string;
+
+  @Text(20, { description: 'Row, for `defer`.', optional: true })
+  row?: string;
+
+  @Text(300, { description: 'Document in words, for `defer` on another basis.', optional: true })
+  document?: string;
+
+  @Text(120, { description: 'Which work, for `procedure`.', optional: true })
+  work?: string;
+}
+
+/** The default wording of a release is that of 145.A.50; an operator's own setting replaces it. */
+export function statementOf(act: SignedAct, facts: StatementFacts, releaseWording: string): string {
+  const what = `defect ${facts.number} on ${facts.registration}`;
+  switch (act) {
+    case 'defer':
+      return `I defer ${what} on the basis of ${facts.basis ?? 'a document'}. I have read its conditions, and its procedures and placard belong to this deferral.`;
+    case 'procedure':
+      return `I carried out ${facts.work ?? 'the procedure'} for ${what} as the approved manual says, and everything it leaves altered on the aircraft is listed here.`;
+    case 'placard':
+      return `I fitted the placard for ${what} at the place named.`;
+    case 'undo':
+      return `I undid the things named, which were left on the aircraft for ${what}, and put them back as the approved manual says.`;
+    case 'rectify':
+      return `I carried out the work described for ${what} as the approved manual says.`;
+    case 'test':
+      return `I carried out the test described for ${what} and recorded its true result.`;
+    case 'inspect':
+      return `I inspected the work on ${what} independently of the person who did it.`;
+    case 'restore':
+      return `The system of ${what} is back in its normal configuration: nothing altered for it remains, tools are accounted for and panels are closed.`;
+    case 'no-fault-found':
+      return `I carried out the checks described for ${what} as the approved manual says and found no fault.`;
+    case 'raised-in-error':
+      return `The write-up ${facts.number} on ${facts.registration} was raised in error, for the reason given.`;
+    case 'release':
+      return `${releaseWording} (${what})`;
+  }
+}
+
+/** Wording of 145.A.50, used where the operator has set none of its own. */
+export const DEFAULT_RELEASE_WORDING =
+  'Certifies that the work specified, except as otherwise specified, was carried out in accordance with Part-145 and in respect to that work the aircraft is considered ready for release to service.';

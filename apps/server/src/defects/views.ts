@@ -1,0 +1,134 @@
+/** What a page is shown of a defect: lines made from its life, in words. */
+import {
+  type Act,
+  basisInWords,
+  type DefectLife,
+  isSignature,
+  placardsFitted,
+  proceduresOwed,
+  standing,
+} from '#deferrals';
+import type { Used } from '#intervals';
+import type { Mel, Procedure, Repeat } from '#mel';
+import type { AircraftRow, DefectRow, LeftItemRow } from '#store';
+import { wordsOfAct } from './words-of-act.js';
+
+export interface DefectContext {
+  aircraft: AircraftRow;
+  mel: Mel | null;
+  at: string;
+  used: Used | null;
+  base: string;
+}
+
+export function defectNumber(aircraft: Pick<AircraftRow, 'registration'>, row: Pick<DefectRow, 'number'>): string {
+  return `${aircraft.registration}/${row.number}`;
+}
+
+export function defectLine(row: DefectRow, life: DefectLife, context: DefectContext) {
+  const { aircraft, mel, at, used } = context;
+  const basis = life.deferral?.basis ?? null;
+  const stands = standing(life, at < life.recordedAt ? life.enteredAt : at, used ?? {});
+  const entry = life.item?.entry ?? null;
+  return {
+    id: row.id,
+    number: defectNumber(aircraft, row),
+    aircraft: aircraft.id,
+    registration: aircraft.registration,
+    description: life.description,
+    origin: life.origin,
+    sheet: life.sheet,
+    system: life.system,
+    entry,
+    title: (entry === null ? undefined : mel?.entry(entry)?.title) ?? shortened(life.description),
+    units: life.item?.units ?? [],
+    oneOf: (life.item?.units.length ?? 0) > 1,
+    basis: basis === null ? null : basisInWords(basis),
+    row: basis?.kind === 'mel-row' ? basis.row : null,
+    state: stands.state,
+    recordedAt: life.recordedAt,
+    enteredAt: life.enteredAt,
+    deadline:
+      stands.deadline === null
+        ? null
+        : {
+            lastDay: stands.deadline.lastDay,
+            endsAt: stands.deadline.endsAt,
+            base: stands.deadline.base ?? context.base,
+            tzdb: stands.deadline.tzdb ?? '',
+            words: stands.left.map(({ sentence }) => sentence).join(' ') || 'The basis sets no interval.',
+            over: stands.overdue === true,
+          },
+    work: basis === null ? [] : proceduresOwed(basis).map(({ work, procedure }) => workLine(work, procedure, life)),
+    placard:
+      basis?.placard === undefined
+        ? null
+        : { ...basis.placard, fitted: placardsFitted(life).includes(basis.placard.text) },
+    version: row.version,
+  };
+}
+
+export type DefectLine = ReturnType<typeof defectLine>;
+
+function workLine(work: string, procedure: Procedure, life: DefectLife) {
+  const signed = life.procedures.findLast((done) => done.work === work);
+  return {
+    work,
+    kind: procedure.kind,
+    text: procedure.text,
+    reference: procedure.reference ?? null,
+    minutes: procedure.minutes ?? null,
+    repeat: repeatInWords(procedure.repeat),
+    eachDeparture: procedure.repeat === 'each-departure',
+    by: procedure.by ?? (procedure.kind === 'M' ? 'technician' : 'commander'),
+    cautions: [...(procedure.cautions ?? [])],
+    leaves: (procedure.leaves ?? []).map(({ kind, where, undo }) => ({ kind, where, undo })),
+    signed: signed ? { by: signed.by.name, doneAt: signed.doneAt } : null,
+  };
+}
+
+function repeatInWords(repeat: Repeat | undefined): string {
+  if (repeat === undefined || repeat === 'once') return 'once';
+  if (repeat === 'each-departure') return 'before each departure';
+  if (repeat === 'each-flight-day') return 'once each flight-day';
+  if ('every' in repeat) return `every ${repeat.every}`;
+  return `after the first flight, then every ${repeat.afterFirstFlightThenEvery}`;
+}
+
+export function leftLine(item: LeftItemRow, aircraft: AircraftRow, defects: readonly DefectRow[]) {
+  const owner = defects.find(({ id }) => id === item.defectId);
+  return {
+    id: item.id,
+    defect: item.defectId,
+    defectNumber: owner ? defectNumber(aircraft, owner) : null,
+    kind: item.kind,
+    where: item.place,
+    tag: item.tag ?? '',
+    undo: item.undo,
+  };
+}
+
+/** @param sealed numbers in the record by act id */
+export function historyLine(act: Act, seq: number, sealed: ReadonlyMap<string, number | null>) {
+  const signed = isSignature(act.by) ? act.by : null;
+  return {
+    seq,
+    act: act.kind,
+    words: wordsOfAct(act),
+    by: act.by.name,
+    licence: signed?.licence ?? null,
+    authorisation: signed?.authorisation.number ?? null,
+    organisation: `${act.by.organisation.name} (${act.by.organisation.approval})`,
+    role: act.by.role,
+    statement: signed?.statement ?? null,
+    occurredAt: act.occurredAt ?? null,
+    recordedAt: act.recordedAt,
+    enteredAt: act.enteredAt,
+    sealedAs: sealed.get(act.id) ?? null,
+    details: act,
+  };
+}
+
+function shortened(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+}

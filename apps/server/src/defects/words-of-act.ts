@@ -1,0 +1,63 @@
+import { type Act, basisInWords, itemInWords, type LeftItem } from '#deferrals';
+
+/** What an act did, as one line of history reads. */
+export function wordsOfAct(act: Act): string {
+  switch (act.kind) {
+    case 'written-up':
+      return `Written up${act.sheet ? ` on sheet ${act.sheet}` : ''}: ${act.description}`;
+    case 'identified':
+      return `Found to be ${itemInWords(act.item)}`;
+    case 'deferred':
+      return `Deferred under ${basisInWords(act.basis)}`;
+    case 'procedure-signed':
+      return `Procedure ${act.work} done${leavingWords(act.leaves)}`;
+    case 'placard-fitted':
+      return `Placard ${act.item.tag} fitted at ${act.item.where}: ${act.text}`;
+    case 'placard-removed':
+      return 'Placard removed';
+    case 'left-on-the-aircraft':
+      return `Left on the aircraft: ${thingWords(act.items)}`;
+    case 'undone':
+      return `Undone: ${act.items.length} thing(s) that were left on the aircraft`;
+    case 'row-changed':
+      return `Row changed to ${basisInWords(act.basis)}: ${act.reason}`;
+    case 'extended':
+      return `Interval extended under procedure ${act.procedure}`;
+    case 'authority-granted':
+      return `Document ${act.document.number} of ${act.document.authority} entered`;
+    case 'transferred':
+      return `Part moved from unit ${act.fromUnit} to unit ${act.toUnit}: ${act.reason}`;
+    case 're-entered':
+      return `Written again on sheet ${act.sheet}: ${act.reason}`;
+    case 'handed-over':
+      return `Handed over to ${act.to}: ${act.note}`;
+    case 'rectification':
+      return `${act.complete ? 'Rectified' : 'Work begun'}: ${act.workDone} (${act.reference})`;
+    case 'tested':
+      return `Test ${act.result === 'good' ? 'good' : 'not good'}: ${act.test}`;
+    case 'inspected':
+      return `Inspected independently: ${act.findings}`;
+    case 'restored':
+      return `Normal configuration restored (${act.reference})`;
+    case 'released':
+      return act.outcome === 'closed'
+        ? 'Released to service'
+        : `Work released; stays open: ${act.staysOpen.join('; ')}`;
+    case 'no-fault-found':
+      return `No fault found: ${act.checks} (${act.reference})`;
+    case 'raised-in-error':
+      return `Raised in error: ${act.reason}`;
+    case 'reset-and-watch':
+      return `Reset (${act.reference}), test ${act.result === 'good' ? 'good' : 'not good'}: ${act.watch}`;
+    case 'corrected':
+      return `Corrected ${act.field} from "${act.was ?? 'nothing'}" to "${act.now}": ${act.reason}`;
+  }
+}
+
+function leavingWords(items: readonly LeftItem[]): string {
+  return items.length === 0 ? '' : `, leaving ${thingWords(items)}`;
+}
+
+function thingWords(items: readonly LeftItem[]): string {
+  return items.map(({ kind, where, tag }) => `${kind} at ${where} (${tag})`).join(', ');
+}

@@ -1,0 +1,135 @@
+import { createHash } from 'node:crypto';
+import { Inject, Injectable } from '@nestjs/common';
+import { admitSignature } from '#deferrals';
+import type { Role } from '#mel';
+import { type AircraftRow, lockAircraft, newId, type Tx } from '#store';
+import { livesOf } from '../defects/defect-book.js';
+import { Problem } from '../http/problem.js';
+import type { Session } from '../http/session.js';
+import { CLOCK, type Clock } from '../http/tokens.js';
+import { MelShelf } from '../mel/mel-shelf.js';
+import { signatureOf } from '../people/signer.js';
+import type { JudgementBody } from './bodies.js';
+import type { CoveredItem } from './combination.js';
+import { aircraftOr404, flightOr404 } from './dispatch.service.js';
+
+interface AskedOf {
+  question: string;
+  role: Role;
+}
+
+/** Questions that only a named person can settle: the combination of open items, and those that a row asks. */
+@Injectable()
+export class JudgementsService {
+  constructor(
+    @Inject(CLOCK) private readonly now: Clock,
+    private readonly shelf: MelShelf,
+  ) {}
+
+  async statement(tx: Tx, aircraftId: string, judgement: string, accepted: boolean) {
+    const aircraft = await aircraftOr404(tx, aircraftId);
+    const { question } = await this.asked(tx, aircraft, judgement);
+    return { act: 'judge', statement: statementOf(aircraft, question, accepted) };
+  }
+
+  async judge(tx: Tx, session: Session, aircraftId: string, body: JudgementBody) {
+    const aircraft = await lockAircraft(tx, aircraftId);
+    if (!aircraft) throw new Problem('not-found', `There is no aircraft ${aircraftId} here.`);
+    const flight = body.flight === undefined ? null : await flightOr404(tx, aircraft, body.flight);
+    const { question, role } = await this.asked(tx, aircraft, body.judgement);
+    if (!session.roles.includes(role)) {
+      throw new Problem('role-missing', `Only ${role} may answer: ${question}`, { mayAnswer: [role] });
+    }
+    const statement = statementOf(aircraft, question, body.accepted);
+    if (body.sign.statement !== statement) {
+      throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });
+    }
+    const now = this.now();
+    const privilege = body.judgement === 'combination' ? ('judge-combination' as const) : null;
+    const operator = await tx.operators.current();
+    const by = await signatureOf(tx, {
+      operatorCode: operator.code,
+      personId: session.personId,
+      role,
+      aircraftType: aircraft.type,
+      privilege: privilege ?? 'sign-procedure',
+      statement,
+      now,
+      evidence: `session ${session.sessionId}`,
+    });
+    const { registration, type } = aircraft;
+    const of = { aircraft: { registration, type, operator: operator.code }, enteredAt: now, act: body.judgement };
+    admitSignature(by, privilege, of);
+    const items = await this.openItems(tx, aircraft);
+    const payload = {
+      judgement: body.judgement,
+      question,
+      accepted: body.accepted,
+      ...(body.reason === undefined ? {} : { reason: body.reason }),
+      flight: flight?.id ?? null,
+      validUntil: body.validUntil ?? null,
+      items,
+      statement,
+    };
+    const entry = await tx.record.append({
+      who: session.personId,
+      authorisation: by.authorisation.number,
+      organisation: by.organisation,
+      what: 'judgement.given',
+      aircraft: { id: aircraft.id, registration },
+      times: { enteredAt: now },
+      payload,
+    });
+    const contentSha256 = createHash('sha256').update(JSON.stringify(payload)).digest('hex');
+    const { authorisation, method, evidence, signedAt } = by;
+    await tx.signatures.add({
+      personId: session.personId,
+      statement,
+      contentSha256,
+      authorisation,
+      method,
+      evidence,
+      signedAt,
+      entryId: entry.id,
+    });
+    const id = await tx.judgements.add({
+      id: newId(),
+      aircraftId,
+      flightId: flight?.id ?? null,
+      judgement: body.judgement,
+      accepted: body.accepted,
+      personId: session.personId,
+      role,
+      covers: { items },
+      at: now,
+      validUntil: body.validUntil === undefined ? null : new Date(body.validUntil).toISOString(),
+      entryId: entry.id,
+    });
+    await tx.aircraft.touch(aircraft);
+    return { id, judgement: body.judgement, accepted: body.accepted };
+  }
+
+  private async asked(tx: Tx, aircraft: AircraftRow, judgement: string): Promise<AskedOf> {
+    if (judgement === 'combination') {
+      return { question: 'May these open items be flown together?', role: 'maintenance-control' };
+    }
+    const [number = '', rowId = '', id] = judgement.split('/');
+    const shelved = await this.shelf.inForce(tx, aircraft.type);
+    const asked = shelved?.mel.row(number, rowId, aircraft)?.row.judgements?.find((one) => one.id === id);
+    if (!asked) throw new Problem('not-found', `No row asks for the judgement ${judgement}.`);
+    return { question: asked.question, role: asked.by };
+  }
+
+  private async openItems(tx: Tx, aircraft: AircraftRow): Promise<CoveredItem[]> {
+    const opened = await livesOf(tx, await tx.defects.open(aircraft.id));
+    return opened.map(({ life }) => ({
+      defect: life.defect,
+      entry: life.item?.entry ?? null,
+      row: life.deferral?.basis.kind === 'mel-row' ? life.deferral.basis.row : null,
+    }));
+  }
+}
+
+function statementOf(aircraft: AircraftRow, question: string, accepted: boolean): string {
+  return `I have considered for ${aircraft.registration}: ${question} My answer is ${accepted ? 'yes' : 'no'}.`;
+}

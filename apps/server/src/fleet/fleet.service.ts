@@ -1,0 +1,98 @@
+import { Inject, Injectable } from '@nestjs/common';
+import type { Verdict } from '#dispatch';
+import type { AircraftRow, FlightRow, StationRow, Tx } from '#store';
+import { DefectViews } from '../defects/defect-views.service.js';
+import { type DefectLine, leftLine } from '../defects/views.js';
+import { aircraftOr404, DispatchService } from '../dispatch/dispatch.service.js';
+import { CLOCK, type Clock } from '../http/tokens.js';
+import { MelShelf } from '../mel/mel-shelf.js';
+import { flightLine } from './flight-line.js';
+
+const FLIGHTS_SHOWN = 8;
+
+/** The fleet as maintenance control sees it, and one aircraft as the technician at the gate does. */
+@Injectable()
+export class FleetService {
+  constructor(
+    @Inject(CLOCK) private readonly now: Clock,
+    private readonly dispatch: DispatchService,
+    private readonly views: DefectViews,
+    private readonly shelf: MelShelf,
+  ) {}
+
+  async fleet(tx: Tx) {
+    const stations = await tx.operators.stations();
+    const lines = [];
+    for (const aircraft of await tx.aircraft.list()) lines.push(await this.fleetLine(tx, aircraft, stations));
+    const { deferral } = await this.dispatch.settings(tx);
+    return { at: this.now(), base: deferral.base, aircraft: lines };
+  }
+
+  async aircraft(tx: Tx, id: string) {
+    const aircraft = await aircraftOr404(tx, id);
+    const stations = await tx.operators.stations();
+    const flights = await tx.flights.planned(aircraft.id, this.now(), FLIGHTS_SHOWN);
+    const shelved = await this.shelf.inForce(tx, aircraft.type);
+    const defects = await tx.defects.open(aircraft.id);
+    const left = await tx.register.ofAircraft(aircraft.id);
+    const { registration, type, serial, configuration, version } = aircraft;
+    return {
+      at: this.now(),
+      id,
+      registration,
+      type,
+      serial,
+      configuration,
+      version,
+      mel: shelved
+        ? {
+            document: shelved.revision.document,
+            revision: shelved.revision.revision,
+            effectiveOn: shelved.revision.effectiveOn,
+            notice: shelved.mel.content.notice ?? null,
+          }
+        : null,
+      items: await this.views.ofAircraft(tx, aircraft),
+      left: left.map((item) => leftLine(item, aircraft, defects)),
+      flights: flights.map((flight) => flightLine(flight, stations)),
+    };
+  }
+
+  private async fleetLine(tx: Tx, aircraft: AircraftRow, stations: readonly StationRow[]) {
+    const items = await this.views.ofAircraft(tx, aircraft);
+    const [next] = await tx.flights.planned(aircraft.id, this.now(), 1);
+    return {
+      id: aircraft.id,
+      registration: aircraft.registration,
+      type: aircraft.type,
+      openItems: items.length,
+      unanswered: items.filter(({ state }) => state === 'unanswered').length,
+      leftOnAircraft: (await tx.register.ofAircraft(aircraft.id)).length,
+      nextDeadline: nextDeadline(items),
+      nextFlight: next ? await this.nextFlight(tx, aircraft, next, stations) : null,
+    };
+  }
+
+  private async nextFlight(tx: Tx, aircraft: AircraftRow, flight: FlightRow, stations: readonly StationRow[]) {
+    const verdict = await this.dispatch.judgeNow(tx, aircraft, flight, await this.dispatch.settings(tx), {});
+    return {
+      flight: flightLine(flight, stations),
+      verdict: verdict.verdict,
+      words: verdict.words,
+      why: whyInOneLine(verdict),
+    };
+  }
+}
+
+function nextDeadline(items: readonly DefectLine[]) {
+  const ending = items.filter(({ deadline }) => deadline?.endsAt);
+  const first = ending.toSorted((one, other) =>
+    (one.deadline?.endsAt ?? '').localeCompare(other.deadline?.endsAt ?? ''),
+  )[0];
+  if (!first?.deadline) return null;
+  return { defect: first.id, number: first.number, title: first.title, deadline: first.deadline };
+}
+
+function whyInOneLine(verdict: Verdict): string {
+  return verdict.reasons[0] ?? verdict.words;
+}

@@ -1,0 +1,39 @@
+import { Problem } from './problem.js';
+
+const DEEPEST = 40;
+
+/**
+ * Refuses what no honest client sends, before any rule reads it: U+0000 (PostgreSQL cannot keep it), half surrogate
+ * pairs (no canonical form), and nesting deeper than any of our shapes.
+ */
+export function checkBody(body: unknown): void {
+  const found: { pointer: string; reason: string }[] = [];
+  walk(body, '', 0, found);
+  if (found.length > 0) throw new Problem('invalid-input', found[0]!.reason, { errors: found });
+}
+
+function walk(value: unknown, pointer: string, depth: number, found: { pointer: string; reason: string }[]): void {
+  if (found.length >= 20) return;
+  if (depth > DEEPEST) {
+    found.push({ pointer, reason: `nested deeper than ${DEEPEST} levels` });
+    return;
+  }
+  if (typeof value === 'string') {
+    const reason = badText(value);
+    if (reason) found.push({ pointer, reason });
+    return;
+  }
+  if (typeof value !== 'object' || value === null) return;
+  for (const [key, inner] of Object.entries(value)) {
+    const at = `${pointer}/${key.replaceAll('~', '~0').replaceAll('/', '~1')}`;
+    const reason = badText(key);
+    if (reason) found.push({ pointer: at, reason });
+    walk(inner, at, depth + 1, found);
+  }
+}
+
+function badText(text: string): string | null {
+  if (text.includes('\u0000')) return 'the text holds a NUL character (U+0000)';
+  if (!text.isWellFormed()) return 'the text holds half of a surrogate pair';
+  return null;
+}

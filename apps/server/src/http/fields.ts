@@ -1,0 +1,79 @@
+/** Fields that several bodies share, each with its check and its words for the OpenAPI document. */
+import { applyDecorators } from '@nestjs/common';
+import { ApiProperty, ApiPropertyOptional } from '@nestjs/swagger';
+import { Type } from 'class-transformer';
+import {
+  ArrayMaxSize,
+  ArrayMinSize,
+  IsArray,
+  IsIn,
+  IsOptional,
+  IsString,
+  IsUUID,
+  Length,
+  Matches,
+  MaxLength,
+  ValidateNested,
+} from 'class-validator';
+
+const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,9})?)?(Z|[+-]\d\d:\d\d)$/;
+
+interface Words {
+  description: string;
+  example?: unknown;
+  optional?: boolean;
+}
+
+const property = ({ optional, ...words }: Words) =>
+  optional ? applyDecorators(IsOptional(), ApiPropertyOptional(words as object)) : ApiProperty(words as object);
+
+/** The documentation knows a class that is named later by a function called `type`, and by no other name. */
+const lazily = (of: () => new () => object): object => ({ type: () => of() });
+
+/** One line or more of plain text, from 1 to `most` characters. HTML in it is text like any other. */
+export const Text = (most: number, words: Words) =>
+  applyDecorators(property(words), IsString(), Length(1, most), Matches(/\S/, { message: '$property is blank' }));
+
+export const Instant = (words: Words) =>
+  applyDecorators(
+    property(words),
+    IsString(),
+    MaxLength(40),
+    Matches(INSTANT, { message: '$property must be an instant with offset, such as 2026-01-26T10:00:00Z' }),
+  );
+
+export const Id = (words: Words) => applyDecorators(property(words), IsUUID());
+
+export const OneOf = (values: readonly string[], words: Words) =>
+  applyDecorators(property({ ...words, ...({ enum: values } as object) }), IsIn([...values]));
+
+export const Texts = (most: number, length: number, words: Words) =>
+  applyDecorators(
+    property({ ...words, ...({ type: [String] } as object) }),
+    IsArray(),
+    ArrayMinSize(1),
+    ArrayMaxSize(most),
+    IsString({ each: true }),
+    Length(1, length, { each: true }),
+  );
+
+export const Nested = (type: () => new () => object, words: Words) =>
+  applyDecorators(property({ ...words, ...lazily(type) }), ValidateNested(), Type(type));
+
+export const NestedList = (type: () => new () => object, most: number, words: Words) =>
+  applyDecorators(
+    property({ ...words, ...lazily(type), ...({ isArray: true } as object) }),
+    IsArray(),
+    ArrayMaxSize(most),
+    ValidateNested({ each: true }),
+    Type(type),
+  );
+
+/** What every signed act carries: the signer's own secret, and the statement that was shown. */
+export class SignBody {
+  @Text(200, { description: "The signer's own secret, entered again for this signature." })
+  secret!: string;
+
+  @Text(2000, { description: 'The statement that was shown to the signer, word for word.' })
+  statement!: string;
+}

@@ -1,0 +1,168 @@
+/**
+ * Errors as RFC 9457 problem details. One documented type per refusal: `/api/problems/<code>` answers with its text.
+ * The type is the contract; title and detail are for people.
+ */
+import { REFUSALS, Refusal, type RefusalCode } from '#deferrals';
+
+export interface ProblemBody {
+  type: string;
+  title: string;
+  status: number;
+  detail: string;
+  /** What to do next. */
+  next?: string;
+  /** Each failed condition with a JSON pointer into the request. */
+  errors?: { pointer: string; reason: string }[];
+  [extension: string]: unknown;
+}
+
+interface ProblemKind {
+  status: number;
+  title: string;
+  next: string;
+}
+
+/** Problems of the interface itself; those of the trade are the refusals of libs/deferrals. */
+export const PROBLEMS = {
+  'not-signed-in': { status: 401, title: 'Nobody is signed in', next: 'Sign in and send the request again.' },
+  'sign-in-failed': {
+    status: 401,
+    title: 'Name or secret is not right',
+    next: 'Check both and try again; after several failures the name is locked for a while.',
+  },
+  'sign-in-locked': {
+    status: 429,
+    title: 'Too many failed attempts for this name',
+    next: 'Wait until the time given and try again.',
+  },
+  'too-many-requests': { status: 429, title: 'Too many requests', next: 'Wait a moment and try again.' },
+  'no-operator-chosen': {
+    status: 409,
+    title: 'No operator is chosen for this session',
+    next: 'Choose one of your operators, then send the request again.',
+  },
+  'role-missing': {
+    status: 403,
+    title: 'Your role does not allow this',
+    next: 'Ask somebody who holds one of the roles named.',
+  },
+  'foreign-origin': {
+    status: 403,
+    title: 'The request came from another site',
+    next: 'Use the pages of this server, or send no Origin header.',
+  },
+  'not-found': { status: 404, title: 'There is no such thing here', next: 'Check the address or the id.' },
+  'invalid-input': {
+    status: 422,
+    title: 'The input is not right',
+    next: 'Correct what is named under errors and send it again.',
+  },
+  'unreadable-body': { status: 400, title: 'The body cannot be read', next: 'Send well-formed JSON.' },
+  'body-too-large': {
+    status: 413,
+    title: 'The body is too large',
+    next: 'Send less: descriptions take 4,000 characters.',
+  },
+  'unsupported-media-type': {
+    status: 415,
+    title: 'This kind of body is not taken',
+    next: 'Send application/json.',
+  },
+  'precondition-required': {
+    status: 428,
+    title: 'If-Match is missing',
+    next: 'Read the item, and send its ETag back in If-Match.',
+  },
+  'changed-meanwhile': {
+    status: 412,
+    title: 'Somebody changed it meanwhile',
+    next: 'Read it again, look at what changed, and decide anew.',
+  },
+  'idempotency-key-missing': {
+    status: 400,
+    title: 'Idempotency-Key is missing',
+    next: 'Send a fresh UUID in Idempotency-Key; the same one when you repeat the request.',
+  },
+  'idempotency-key-in-use': {
+    status: 409,
+    title: 'The same request is still running',
+    next: 'Wait a moment and repeat it with the same key.',
+  },
+  'idempotency-key-reused': {
+    status: 422,
+    title: 'This Idempotency-Key was used for another request',
+    next: 'Use a fresh key for a new request.',
+  },
+  'secret-wrong': {
+    status: 403,
+    title: 'The secret is not right, so nothing was signed',
+    next: 'Enter your own secret again.',
+  },
+  'statement-not-shown': {
+    status: 409,
+    title: 'The statement sent back is not the one to be signed',
+    next: 'Read the statement again and sign what it says now.',
+  },
+  'row-not-available': {
+    status: 409,
+    title: 'This row cannot be used now',
+    next: 'Look at the reasons; choose another row or rectify.',
+  },
+  'judges-disagree': {
+    status: 500,
+    title: 'Two ways of computing the answer disagree',
+    next: 'Do not dispatch on this answer; call maintenance control.',
+  },
+  'internal-error': {
+    status: 500,
+    title: 'Something went wrong here',
+    next: 'Nothing was changed. Try again; tell the administrator the instance id.',
+  },
+} as const satisfies Record<string, ProblemKind>;
+
+export type ProblemCode = keyof typeof PROBLEMS;
+
+export class Problem extends Error {
+  constructor(
+    readonly code: ProblemCode,
+    detail: string,
+    readonly extension: Partial<ProblemBody> = {},
+  ) {
+    super(detail);
+  }
+
+  body(): ProblemBody {
+    const kind = PROBLEMS[this.code];
+    return {
+      type: problemType(this.code),
+      title: kind.title,
+      status: kind.status,
+      detail: this.message,
+      next: kind.next,
+      ...this.extension,
+    };
+  }
+}
+
+export function problemType(code: string): string {
+  return `/api/problems/${code}`;
+}
+
+/** The one place where a refusal of the trade gets an HTTP status. */
+export function refusalBody(refusal: Refusal): ProblemBody {
+  return {
+    type: problemType(refusal.code),
+    title: refusal.message,
+    status: refusalStatus(refusal.code),
+    detail: refusal.message,
+    next: refusal.next,
+    paragraph: REFUSALS[refusal.code].paragraph,
+    facts: refusal.facts,
+  };
+}
+
+function refusalStatus(code: RefusalCode): number {
+  if (code.startsWith('authorisation-') || code.startsWith('same-person')) return 403;
+  if (code.includes('future') || code.includes('late-entry')) return 422;
+  return 409;
+}

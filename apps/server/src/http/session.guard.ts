@@ -1,0 +1,67 @@
+import { createHash } from 'node:crypto';
+import { type CanActivate, type ExecutionContext, Inject, Injectable } from '@nestjs/common';
+import { Reflector } from '@nestjs/core';
+import type {} from '@fastify/cookie';
+import type { FastifyRequest } from 'fastify';
+import type { Role } from '#mel';
+import type { Store } from '#store';
+import { Problem } from './problem.js';
+import type { WithSession } from './session.js';
+import { CLOCK, type Clock, STORE } from './tokens.js';
+
+export const SESSION_COOKIE = 'proviso_session';
+
+export function hashToken(token: string): string {
+  return createHash('sha256').update(token).digest('hex');
+}
+
+/** Finds who sends the request, refuses requests from other sites, and checks the roles that the address asks for. */
+@Injectable()
+export class SessionGuard implements CanActivate {
+  constructor(
+    private readonly reflector: Reflector,
+    @Inject(STORE) private readonly store: Store,
+    @Inject(CLOCK) private readonly now: Clock,
+  ) {}
+
+  async canActivate(context: ExecutionContext): Promise<boolean> {
+    const request = context.switchToHttp().getRequest<FastifyRequest & WithSession>();
+    refuseForeignOrigin(request);
+    if (this.mark<boolean>('open', context)) return true;
+    const token = request.cookies[SESSION_COOKIE];
+    const found = token ? await this.store.identity.session(hashToken(token), this.now()) : null;
+    if (!found) throw new Problem('not-signed-in', 'This address needs a person signed in.');
+    const { person, operatorId, operatorName, roles } = found;
+    const { tokenHash, sessionId } = found;
+    const { id: personId, name, reference } = person;
+    request.signedIn = { personId, name, reference, tokenHash, sessionId, operatorId };
+    if (this.mark<boolean>('without-operator', context)) return true;
+    if (operatorId === null || operatorName === null) {
+      throw new Problem('no-operator-chosen', 'Choose one of your operators first.');
+    }
+    request.session = { ...request.signedIn, operatorId, operatorName, roles };
+    checkRoles(this.mark<Role[]>('roles', context), roles);
+    return true;
+  }
+
+  private mark<T>(name: string, context: ExecutionContext): T | undefined {
+    return this.reflector.getAllAndOverride<T | undefined>(name, [context.getHandler(), context.getClass()]);
+  }
+}
+
+function checkRoles(asked: Role[] | undefined, held: (Role | 'cabin')[]): void {
+  if (!asked || asked.some((role) => held.includes(role))) return;
+  throw new Problem(
+    'role-missing',
+    `This needs one of the roles ${asked.join(', ')}; yours: ${held.join(', ') || 'none'}.`,
+  );
+}
+
+/** A browser sends Origin with every unsafe request; ours is the host it was sent to. */
+function refuseForeignOrigin(request: FastifyRequest): void {
+  if (request.method === 'GET' || request.method === 'HEAD') return;
+  const origin = request.headers.origin;
+  if (origin === undefined) return;
+  if (URL.canParse(origin) && new URL(origin).host === request.host) return;
+  throw new Problem('foreign-origin', `The request came from ${origin}.`);
+}

@@ -1,0 +1,8 @@
+/** Names under which the outside things are handed to the features. */
+export const STORE = Symbol('store');
+export const LOGGER = Symbol('logger');
+export const CLOCK = Symbol('clock');
+export const TZDB = Symbol('tzdb');
+
+/** The instant now, ISO 8601 UTC. Handed in, so that a test can stand on a certain day. */
+export type Clock = () => string;

@@ -1,0 +1,6 @@
+/** The HTTP server, and what the demo loader needs of it. */
+export { describeInterface, startServer, type RunningServer, type ServerOptions } from './server.js';
+export { hashSecret } from './people/secrets.js';
+export { signatureOf, actorOf } from './people/signer.js';
+export { settingsOf } from './people/operator-settings.js';
+export { livesOf, writeActs } from './defects/defect-book.js';

@@ -1,0 +1,71 @@
+import type { INestApplication } from '@nestjs/common';
+import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
+import { DEFECT_SHAPES } from '../defects/defect.schema.js';
+import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
+import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
+import { MEL_SHAPES } from '../mel/mel.schema.js';
+import { PEOPLE_SHAPES } from '../people/people.schema.js';
+import { RECORD_SHAPES } from '../record/record.schema.js';
+import { list, object, orNull, type Shape, text, whole, yesNo } from './shape.js';
+
+const ABOUT_SHAPES: Record<string, Shape> = {
+  ProblemType: object({
+    type: text('Address of the type.'),
+    title: text('What is wrong.'),
+    next: text('What to do next.'),
+    paragraph: orNull(text('The paragraph it comes from.')),
+  }),
+  ProblemTypes: object({ problems: list({ $ref: '#/components/schemas/ProblemType' }) }),
+  Health: object({ server: yesNo('The server answers.'), database: yesNo('The database answers.') }),
+  Problem: {
+    type: 'object',
+    description: 'RFC 9457 problem details. `type` is the contract.',
+    properties: {
+      type: text('Address of the type.'),
+      title: text('What is wrong.'),
+      status: whole('The HTTP status.'),
+      detail: text('This case.'),
+      next: text('What to do next.'),
+      errors: list(object({ pointer: text('JSON pointer.'), reason: text('Reason.') })),
+    },
+    required: ['type', 'title', 'status', 'detail'],
+  },
+};
+
+/** Every named shape of an answer. */
+export const SHAPES: Record<string, Shape> = {
+  ...ABOUT_SHAPES,
+  ...PEOPLE_SHAPES,
+  ...FLEET_SHAPES,
+  ...DEFECT_SHAPES,
+  ...VERDICT_SHAPES,
+  ...MEL_SHAPES,
+  ...RECORD_SHAPES,
+};
+
+const PROBLEM_ANSWER = {
+  description: 'A problem; see `/api/problems`.',
+  content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
+};
+
+/** The OpenAPI 3.1 document of the interface. */
+export function openApiDocument(app: INestApplication): OpenAPIObject {
+  const config = new DocumentBuilder()
+    .setOpenAPIVersion('3.1.0')
+    .setTitle('Proviso')
+    .setDescription(
+      'Defects, deferrals and dispatch. It supports, and never replaces, the approved MEL, the maintenance manual, the commander and licensed certifying staff.',
+    )
+    .setVersion('1')
+    .addCookieAuth('proviso_session')
+    .build();
+  const document = SwaggerModule.createDocument(app, config);
+  const schemas = { ...document.components?.schemas, ...SHAPES };
+  document.components = { ...document.components, schemas: schemas as never };
+  for (const path of Object.values(document.paths)) {
+    for (const operation of Object.values(path as Record<string, { responses?: Record<string, unknown> }>)) {
+      if (operation.responses) operation.responses['default'] = PROBLEM_ANSWER;
+    }
+  }
+  return document;
+}

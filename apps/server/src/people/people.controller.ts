@@ -1,0 +1,91 @@
+import { Body, Controller, Delete, Get, HttpCode, Inject, Post, Put, Req, Res } from '@nestjs/common';
+import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
+import type {} from '@fastify/cookie';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { Store } from '#store';
+import { checkBody } from '../http/body-hygiene.js';
+import { SESSION_COOKIE } from '../http/session.guard.js';
+import { CurrentPerson, Open, type SignedIn, WithoutOperator } from '../http/session.js';
+import { STORE, TZDB } from '../http/tokens.js';
+import { ref } from '../openapi/shape.js';
+import { ChooseOperatorBody, SignInBody } from './bodies.js';
+import { settingsOf } from './operator-settings.js';
+import { SignInService } from './sign-in.service.js';
+
+@ApiTags('people')
+@Controller('api/session')
+export class PeopleController {
+  constructor(
+    private readonly signInService: SignInService,
+    @Inject(STORE) private readonly store: Store,
+    @Inject(TZDB) private readonly tzdb: string,
+  ) {}
+
+  @Open()
+  @Post()
+  @HttpCode(204)
+  @ApiOperation({ summary: 'Sign in; the session travels in a cookie.' })
+  async signIn(@Body() body: SignInBody, @Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
+    checkBody(request.body);
+    const token = await this.signInService.signIn(body.name, body.secret);
+    setCookie(reply, request, token);
+    void reply.status(204).send();
+  }
+
+  @WithoutOperator()
+  @Get()
+  @ApiOperation({ summary: 'Who is signed in, and for which operator.' })
+  @ApiOkResponse({ schema: ref('SessionView') })
+  async session(@CurrentPerson() person: SignedIn): Promise<object> {
+    const operators = (await this.signInService.validMemberships(person.personId)).map(
+      ({ operatorId, code, name, roles }) => ({ id: operatorId, code, name, roles }),
+    );
+    const chosen = operators.find(({ id }) => id === person.operatorId);
+    return {
+      person: { id: person.personId, name: person.name },
+      operators,
+      operator: chosen ? await this.operatorView(chosen.id, person.personId) : null,
+      roles: chosen?.roles ?? [],
+    };
+  }
+
+  @WithoutOperator()
+  @Put('operator')
+  @HttpCode(204)
+  @ApiOperation({ summary: 'Choose the operator to work for; one at a time.' })
+  async choose(
+    @CurrentPerson() person: SignedIn,
+    @Body() body: ChooseOperatorBody,
+    @Req() request: FastifyRequest,
+    @Res() reply: FastifyReply,
+  ): Promise<void> {
+    const token = await this.signInService.chooseOperator(person.tokenHash, body.operator);
+    setCookie(reply, request, token);
+    void reply.status(204).send();
+  }
+
+  @WithoutOperator()
+  @Delete()
+  @HttpCode(204)
+  @ApiOperation({ summary: 'Sign out.' })
+  async signOut(@CurrentPerson() person: SignedIn, @Res() reply: FastifyReply): Promise<void> {
+    await this.signInService.signOut(person.tokenHash);
+    void reply.clearCookie(SESSION_COOKIE, { path: '/' }).status(204).send();
+  }
+
+  private async operatorView(operatorId: string, personId: string): Promise<object> {
+    const operator = await this.store.withOperator(operatorId, personId, (tx) => tx.operators.current());
+    const { legalOriginal } = settingsOf(operator, this.tzdb);
+    const { id, code, name, invented, base } = operator;
+    return { id, code, name, invented, base, legalOriginal };
+  }
+}
+
+function setCookie(reply: FastifyReply, request: FastifyRequest, token: string): void {
+  void reply.setCookie(SESSION_COOKIE, token, {
+    path: '/',
+    httpOnly: true,
+    sameSite: 'strict',
+    secure: request.protocol === 'https',
+  });
+}

@@ -1,0 +1,84 @@
+/** Who acts, with what they may do: the signature that goes into an act. */
+import {
+  type Actor,
+  type Authorisation,
+  type LicenceCategory,
+  type Privilege,
+  Refusal,
+  type Signature,
+} from '#deferrals';
+import type { Role } from '#mel';
+import type { Authorised, Tx } from '#store';
+
+export interface Signing {
+  operatorCode: string;
+  personId: string;
+  role: Role | 'cabin';
+  aircraftType: string;
+  privilege: Privilege;
+  statement: string;
+  now: string;
+  /** The session or sheet that the signature leads back to. */
+  evidence: string;
+}
+
+/**
+ * The signature of a person under the authorisation that covers the act best. When none covers it, the nearest one is
+ * taken, so that the rule that refuses it can say what it does cover.
+ */
+export async function signatureOf(tx: Tx, signing: Signing): Promise<Signature> {
+  const actor = await actorOf(tx, signing.personId, signing.role);
+  const member = await tx.people.member(signing.personId);
+  const given = (await tx.people.authorisationsOf(signing.personId)).map((row) => authorisationOf(row, signing));
+  const best = given.toSorted((one, other) => fit(other, signing) - fit(one, signing))[0];
+  if (!best) throw new Refusal('signature-missing', { act: signing.privilege, name: actor.name });
+  return {
+    ...actor,
+    organisation: best.organisation,
+    licence: member?.licenceNumber ?? best.number,
+    authorisation: best,
+    statement: signing.statement,
+    signedAt: signing.now,
+    method: 'password',
+    evidence: signing.evidence,
+  };
+}
+
+/** A person without a signature: a crew member who writes a defect. */
+export async function actorOf(tx: Tx, personId: string, role: Role | 'cabin'): Promise<Actor> {
+  const member = await tx.people.member(personId);
+  if (!member) throw new Error(`No person ${personId} works for this operator.`);
+  const organisations = await tx.people.organisations();
+  const own = organisations.find(({ id }) => id === member.organisationId);
+  return {
+    person: personId,
+    name: member.name,
+    role,
+    organisation: { name: own?.name ?? 'the operator', approval: own?.approvalNumber ?? 'none' },
+  };
+}
+
+function authorisationOf(row: Authorised, { operatorCode }: Signing): Authorisation {
+  return {
+    number: row.number,
+    operator: operatorCode,
+    person: row.personId,
+    organisation: { name: row.organisationName, approval: row.approvalNumber },
+    aircraftTypes: row.aircraftTypes,
+    licenceCategories: row.licenceCategories as LicenceCategory[],
+    privileges: row.privileges as Privilege[],
+    validFrom: row.validFrom,
+    validUntil: row.validUntil,
+    revokedAt: row.revokedAt,
+  };
+}
+
+function fit(one: Authorisation, { aircraftType, privilege, now }: Signing): number {
+  const begun = one.validFrom <= now;
+  const over = (one.validUntil !== null && one.validUntil <= now) || (one.revokedAt !== null && one.revokedAt <= now);
+  return (
+    (begun && !over ? 4 : 0) +
+    (one.privileges.includes(privilege) ? 2 : 0) +
+    (one.aircraftTypes.includes(aircraftType) ? 1 : 0)
+  );
+}

@@ -1,0 +1,95 @@
+import 'reflect-metadata';
+import { existsSync } from 'node:fs';
+import cookie from '@fastify/cookie';
+import helmet from '@fastify/helmet';
+import rateLimit from '@fastify/rate-limit';
+import staticFiles from '@fastify/static';
+import { NestFactory } from '@nestjs/core';
+import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import { type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
+import { AppModule, type Outside } from './app.module.js';
+import { Problem, type ProblemBody } from './http/problem.js';
+import { sendProblem } from './http/problem.filter.js';
+import { openApiDocument } from './openapi/document.js';
+
+export interface ServerOptions extends Outside {
+  host: string;
+  /** 0 takes a free one. */
+  port: number;
+  /** Folder of the built pages; left out where there are none. */
+  pages?: string;
+  /** Requests a minute from one address; sign-in takes a twentieth of it. */
+  requestsPerMinute?: number;
+}
+
+export interface RunningServer {
+  url: string;
+  openApi: OpenAPIObject;
+  close(): Promise<void>;
+}
+
+const BODY_BYTES = 64 * 1024;
+const MEL_BODY_BYTES = 6 * 1024 * 1024;
+
+/** Starts the HTTP server: interface, its documentation and the pages on one port. */
+export async function startServer(options: ServerOptions): Promise<RunningServer> {
+  const adapter = new FastifyAdapter({
+    bodyLimit: BODY_BYTES,
+    onProtoPoisoning: 'error',
+    onConstructorPoisoning: 'error',
+    trustProxy: false,
+    forceCloseConnections: true,
+  });
+  const fastify = adapter.getInstance();
+  fastify.addHook('onRoute', (route) => {
+    if (route.url === '/api/mel') route.bodyLimit = MEL_BODY_BYTES;
+  });
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, { logger: false });
+  await app.register(cookie);
+  await app.register(helmet, { contentSecurityPolicy: { directives: CONTENT_POLICY } });
+  await app.register(rateLimit, {
+    max: options.requestsPerMinute ?? 1200,
+    timeWindow: 60_000,
+    errorResponseBuilder: () => new Problem('too-many-requests', 'Too many requests from this address.').body(),
+  });
+  if (options.pages && existsSync(options.pages)) await servePages(app, options.pages);
+  const openApi = openApiDocument(app);
+  SwaggerModule.setup('api/docs', app, openApi, { jsonDocumentUrl: 'api/docs/openapi.json' });
+  await app.listen(options.port, options.host);
+  return { url: await app.getUrl(), openApi, close: () => app.close() };
+}
+
+/** Nothing from elsewhere. The documentation page brings inline styles. */
+const CONTENT_POLICY = {
+  defaultSrc: ["'self'"],
+  scriptSrc: ["'self'"],
+  styleSrc: ["'self'", "'unsafe-inline'"],
+  imgSrc: ["'self'", 'data:'],
+  fontSrc: ["'self'"],
+  frameAncestors: ["'none'"],
+  formAction: ["'self'"],
+  upgradeInsecureRequests: null,
+};
+
+/** Every address that is neither a file nor of the interface is the page, which looks at the address itself. */
+async function servePages(app: NestFastifyApplication, folder: string): Promise<void> {
+  await app.register(staticFiles, { root: folder, wildcard: false, index: false, maxAge: '1h', immutable: false });
+  const fastify = app.getHttpAdapter().getInstance();
+  fastify.get('/*', (request, reply) => {
+    if (request.url.startsWith('/api')) {
+      const body: ProblemBody = new Problem('not-found', `GET ${request.url.split('?')[0]} leads nowhere.`).body();
+      return sendProblem(reply, body);
+    }
+    return reply.header('cache-control', 'no-cache').sendFile('index.html', { maxAge: 0 });
+  });
+}
+
+/** The OpenAPI document without a server or a database: for the types of the pages and for tests. */
+export async function describeInterface(outside: Outside): Promise<OpenAPIObject> {
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(outside), new FastifyAdapter(), {
+    logger: false,
+  });
+  const document = openApiDocument(app);
+  await app.close();
+  return document;
+}

@@ -1,0 +1,2763 @@
+// Made from the OpenAPI document of the server by `npm run api-types`; do not edit.
+export interface paths {
+  '/api/session': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Who is signed in, and for which operator. */
+    get: operations['PeopleController_session'];
+    put?: never;
+    /** Sign in; the session travels in a cookie. */
+    post: operations['PeopleController_signIn'];
+    /** Sign out. */
+    delete: operations['PeopleController_signOut'];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/session/operator': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    /** Choose the operator to work for; one at a time. */
+    put: operations['PeopleController_choose'];
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/fleet': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Every aircraft: what is open, the next deadline, the answer for its next flight. */
+    get: operations['FleetController_fleet'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** One aircraft: open items, what is left on it, its next flights. */
+    get: operations['FleetController_aircraft'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/answer': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** May it fly this flight, with what is open and recorded, and why. */
+    get: operations['FleetController_answer'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Open defects of the fleet, those that end first at the top. */
+    get: operations['DefectsController_list'];
+    put?: never;
+    /** Write up a defect. Until it is answered the aircraft may not fly. */
+    post: operations['DefectsController_writeUp'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** One defect with its history. */
+    get: operations['DefectsController_one'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The statement that a signature would certify. Show it; send it back word for word. */
+    get: operations['DefectsController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/identification': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Name the failed item: MEL entry and unit. */
+    post: operations['ActsController_identify'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/deferral': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Defer on an MEL row or another basis. The clock runs from the day in the log. */
+    post: operations['ActsController_defer'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/procedures': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign an (M) or (O) procedure and what it leaves altered on the aircraft. */
+    post: operations['ActsController_signProcedure'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/placard': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that the placard is fitted. */
+    post: operations['ActsController_fitPlacard'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/undone': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that things left on the aircraft are undone. */
+    post: operations['ActsController_undo'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/rectification': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign the work done on the defect. */
+    post: operations['ActsController_rectify'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/test': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign a test after the work. */
+    post: operations['ActsController_test'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/inspection': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign an independent inspection, by another person than the one who did the work. */
+    post: operations['ActsController_inspect'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/restoration': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that the normal configuration is restored and nothing is left on the aircraft. */
+    post: operations['ActsController_restore'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/release': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Release to service; closes the defect. */
+    post: operations['ActsController_release'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/no-fault-found': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Answer the write-up: checked, no fault found. */
+    post: operations['ActsController_findNoFault'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/raised-in-error': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Answer the write-up: it was raised in error. */
+    post: operations['ActsController_raiseInError'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/dispatch/questions': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** May it fly, if these rows were recorded? Nothing is stored. */
+    post: operations['DispatchController_ask'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/facts': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    /** Answer a question about the aircraft or a flight. */
+    put: operations['DispatchController_answer'];
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/judgement-statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The statement that a judgement would certify. */
+    get: operations['DispatchController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/judgements': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Give a named person's judgement, signed. */
+    post: operations['DispatchController_judge'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/mel': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The revisions that were loaded. */
+    get: operations['MelController_revisions'];
+    put?: never;
+    /** Load a revision. A bad file loads nothing and every error is named. */
+    post: operations['MelController_load'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/mel/schema': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** JSON Schema 2020-12 of the MEL content format. */
+    get: operations['MelController_schema'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/entries': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Find entries by number, words, chapter or fault message. */
+    get: operations['MelController_search'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/entries/{number}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** One entry as it reads for this aircraft. */
+    get: operations['MelController_entry'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/record': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The record of one aircraft, in the order it was written. */
+    get: operations['RecordController_entries'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/record/head': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The newest head of the tree over the record. */
+    get: operations['RecordController_head'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/problems': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** All types of problem. */
+    get: operations['ProblemsController_all'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/problems/{code}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** One type of problem. */
+    get: operations['ProblemsController_one'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/health': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Whether the server and its database answer. */
+    get: operations['ProblemsController_health'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+  schemas: {
+    SignInBody: {
+      /** @description Your sign-in name. */
+      name: string;
+      /** @description Your secret. */
+      secret: string;
+    };
+    ChooseOperatorBody: {
+      /** @description One of your operators. */
+      operator: string;
+    };
+    ItemBody: {
+      /**
+       * @description MEL entry number.
+       * @example 80-11-01
+       */
+      entry: string;
+      /**
+       * @description The failed unit, or the names of which one failed when nobody knows which.
+       * @example [
+       *       "1"
+       *     ]
+       */
+      units: string[];
+    };
+    WriteUpBody: {
+      /** @description The aircraft. */
+      aircraft: string;
+      /**
+       * @description Who found it.
+       * @enum {string}
+       */
+      origin: 'technician' | 'crew' | 'cabin';
+      /** @description What was seen, in plain text. */
+      description: string;
+      /** @description When it was written in the log, with the offset as written there. */
+      recordedAt: string;
+      /** @description When it happened, if anybody wrote that down. */
+      occurredAt?: string;
+      /** @description Number of the log sheet. */
+      sheet?: string;
+      /**
+       * @description System (ATA chapter), two digits.
+       * @example 80
+       */
+      system?: string;
+      /** @description The message the aircraft showed. */
+      faultMessage?: string;
+      /** @description Why it is entered late; needed when it is. */
+      lateReason?: string;
+      /** @description The failed item, when it is known already. */
+      item?: components['schemas']['ItemBody'];
+    };
+    IdentifyBody: {
+      /**
+       * @description MEL entry number.
+       * @example 80-11-01
+       */
+      entry: string;
+      /**
+       * @description The failed unit, or the names of which one failed when nobody knows which.
+       * @example [
+       *       "1"
+       *     ]
+       */
+      units: string[];
+    };
+    DocumentBody: {
+      /**
+       * @description What kind of document.
+       * @enum {string}
+       */
+      kind: 'cdl' | 'nef' | 'approved-data' | 'design-approval' | 'permit' | 'authority-document';
+      /** @description Number or manual reference, with revision. */
+      reference: string;
+      /** @description Who issued it. */
+      issuedBy: string;
+      /** @description The limit in the document's own terms. */
+      limit: string;
+      /** @description The interval it gives, such as "10 calendar-days". */
+      interval?: string;
+      /** @description Its own last instant (exclusive). */
+      until?: string;
+    };
+    SignBody: {
+      /** @description The signer's own secret, entered again for this signature. */
+      secret: string;
+      /** @description The statement that was shown to the signer, word for word. */
+      statement: string;
+    };
+    DeferBody: {
+      /** @description The failed item; needed for an MEL row. */
+      item?: components['schemas']['ItemBody'];
+      /** @description The row of the MEL entry. */
+      row?: string;
+      /** @description A basis other than an MEL row. */
+      document?: components['schemas']['DocumentBody'];
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    LeftBody: {
+      /**
+       * @description What kind of thing it is.
+       * @enum {string}
+       */
+      kind:
+        | 'breaker'
+        | 'lock-pin'
+        | 'valve-position'
+        | 'connector-capped'
+        | 'panel-open'
+        | 'equipment-removed'
+        | 'placard'
+        | 'tool';
+      /** @description Where it is: panel and position. */
+      where: string;
+      /** @description Number on its collar, streamer, placard or label. */
+      tag: string;
+      /** @description How it is undone. */
+      undo: string;
+    };
+    ProcedureBody: {
+      /**
+       * @description Which work: `<entry>/<row>/<procedure>`.
+       * @example 80-11-01/1/M1
+       */
+      work: string;
+      /** @description When it was done. */
+      doneAt: string;
+      /** @description The flight it was done for, where it is owed before each departure. */
+      forFlight?: string;
+      /** @description What it leaves altered on the aircraft. */
+      leaves: components['schemas']['LeftBody'][];
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    PlacardBody: {
+      /** @description The text on the placard. */
+      text: string;
+      /** @description Where it is fitted. */
+      where: string;
+      /** @description Number on the placard. */
+      tag: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    UndoBody: {
+      /** @description Ids of the things that were undone. */
+      items: string[];
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    RectifyBody: {
+      /** @description What was done. */
+      workDone: string;
+      /** @description Manual reference with its revision. */
+      reference: string;
+      /** @description Part number of the part fitted. */
+      partNumber?: string;
+      /** @description Serial number of the part fitted. */
+      serialOn?: string;
+      /** @description Serial number of the part removed. */
+      serialOff?: string;
+      /** @description False while something of the work is still to be done. */
+      complete: boolean;
+      /** @description True when the card or the list asks for a test. */
+      testAsked: boolean;
+      /** @description True when the card or the list asks for an independent inspection. */
+      inspectionAsked: boolean;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    TestBody: {
+      /** @description Which test. */
+      test: string;
+      /**
+       * @description Its result.
+       * @enum {string}
+       */
+      result: 'good' | 'not-good';
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    InspectBody: {
+      /** @description What the second person looked at and found. */
+      findings: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    RestoreBody: {
+      /** @description Manual reference with its revision. */
+      reference: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    ReleaseBody: {
+      /** @description The signature under the release statement. */
+      sign: components['schemas']['SignBody'];
+    };
+    AnswerBody: {
+      /** @description What was checked, or why it was raised in error. */
+      words: string;
+      /** @description Manual reference with its revision, where a check was made. */
+      reference?: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    ProposalBody: {
+      /** @description The open defect; absent for a defect that is not written up yet. */
+      defect?: string;
+      /** @description MEL entry. */
+      entry: string;
+      /** @description The failed unit, or those of which one failed. */
+      units: string[];
+      /** @description The row to be tried. */
+      row: string;
+    };
+    QuestionBody: {
+      /** @description The aircraft. */
+      aircraft: string;
+      /** @description The flight; absent asks without a flight, so that all flight facts are unknown. */
+      flight?: string;
+      /** @description Another instant than now. */
+      at?: string;
+      /** @description Rows to be tried. */
+      propose: components['schemas']['ProposalBody'][];
+    };
+    FactBody: {
+      /**
+       * @description Key of the fact.
+       * @example flight.icing
+       */
+      key: string;
+      /** @description The answer, of the type of the fact. */
+      value: string | number | boolean;
+      /** @description The flight it is about; absent for a fact of the aircraft. */
+      flight?: string;
+      /** @description Where the answer comes from, such as a forecast with its number. */
+      source: string;
+      /** @description When it was observed. */
+      observedAt: string;
+      /** @description Until when it is good; absent means as long as such facts are. */
+      validUntil?: string;
+    };
+    JudgementBody: {
+      /** @description `<entry>/<row>/<judgement>`, or `combination`. */
+      judgement: string;
+      /** @description Accepted or not. */
+      accepted: boolean;
+      /** @description The flight it is given for; absent for all flights until something changes. */
+      flight?: string;
+      /** @description Until when it is good. */
+      validUntil?: string;
+      /** @description Why. */
+      reason?: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    MelFileBody: {
+      /**
+       * @description Name of the file, for errors.
+       * @example mel.yaml
+       */
+      file: string;
+      /** @description The text of the file, YAML or JSON. */
+      text: string;
+    };
+    ProblemType: {
+      /** @description Address of the type. */
+      type: string;
+      /** @description What is wrong. */
+      title: string;
+      /** @description What to do next. */
+      next: string;
+      paragraph: string | null;
+    };
+    ProblemTypes: {
+      problems: components['schemas']['ProblemType'][];
+    };
+    Health: {
+      /** @description The server answers. */
+      server: boolean;
+      /** @description The database answers. */
+      database: boolean;
+    };
+    /** @description RFC 9457 problem details. `type` is the contract. */
+    Problem: {
+      /** @description Address of the type. */
+      type: string;
+      /** @description What is wrong. */
+      title: string;
+      /** @description The HTTP status. */
+      status: number;
+      /** @description This case. */
+      detail: string;
+      /** @description What to do next. */
+      next?: string;
+      errors?: {
+        /** @description JSON pointer. */
+        pointer: string;
+        /** @description Reason. */
+        reason: string;
+      }[];
+    };
+    SessionView: {
+      person: {
+        /** @description id */
+        id: string;
+        /** @description Name. */
+        name: string;
+      };
+      /** @description The operators this person works for. */
+      operators: {
+        /** @description id */
+        id: string;
+        /** @description code */
+        code: string;
+        /** @description name */
+        name: string;
+        roles: string[];
+      }[];
+      operator: {
+        /** @description id */
+        id: string;
+        /** @description code */
+        code: string;
+        /** @description name */
+        name: string;
+        /** @description True for a demo operator. */
+        invented: boolean;
+        /** @description UTC or the zone of its calendar days. */
+        base: string;
+        /**
+         * @description Which record is the legal original.
+         * @enum {string}
+         */
+        legalOriginal: 'paper' | 'electronic';
+      } | null;
+      /** @description Roles for the chosen operator. */
+      roles: string[];
+    };
+    /** @description A planned flight. */
+    FlightLine: {
+      /** @description id */
+      id: string;
+      /** @description Flight number. */
+      number: string;
+      /** @description Station. */
+      from: string;
+      /** @description Name of the station. */
+      fromName: string;
+      /** @description Station. */
+      to: string;
+      /** @description Name of the station. */
+      toName: string;
+      /**
+       * Format: date-time
+       * @description Planned off-block (ISO 8601)
+       */
+      offBlockAt: string;
+      /** @description The same as read on a clock at the station. */
+      offBlockLocal: string;
+      onBlockAt: string | null;
+      flightMinutes: number | null;
+    };
+    /** @description Until when a deferral is good. */
+    DeadlineLine: {
+      lastDay: string | null;
+      endsAt: string | null;
+      /** @description UTC or the zone the days are counted in. */
+      base: string;
+      /** @description Version of the time-zone data. */
+      tzdb: string;
+      /** @description What is left, in words. */
+      words: string;
+      /** @description True when it is over. */
+      over: boolean;
+    };
+    /** @description One aircraft as maintenance control sees it. */
+    FleetLine: {
+      /** @description id */
+      id: string;
+      /** @description Mark. */
+      registration: string;
+      /** @description Type. */
+      type: string;
+      /** @description How many items are open. */
+      openItems: number;
+      /** @description How many write-ups have no answer. */
+      unanswered: number;
+      /** @description How many things are left on the aircraft. */
+      leftOnAircraft: number;
+      nextDeadline: {
+        /** @description id */
+        defect: string;
+        /** @description Number of the defect. */
+        number: string;
+        /** @description What. */
+        title: string;
+        deadline: components['schemas']['DeadlineLine'];
+      } | null;
+      nextFlight: {
+        flight: components['schemas']['FlightLine'];
+        /**
+         * @description The answer.
+         * @enum {string}
+         */
+        verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
+        /** @description The answer in words. */
+        words: string;
+        /** @description The deciding reason. */
+        why: string;
+      } | null;
+    };
+    Fleet: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description The base zone. */
+      base: string;
+      aircraft: components['schemas']['FleetLine'][];
+    };
+    /** @description Something left on the aircraft. */
+    LeftLine: {
+      /** @description id */
+      id: string;
+      defect: string | null;
+      defectNumber: string | null;
+      /** @description What kind of thing. */
+      kind: string;
+      /** @description Where it is. */
+      where: string;
+      /** @description Number on its collar, streamer, placard or label. */
+      tag: string;
+      /** @description How it is undone. */
+      undo: string;
+    };
+    AircraftView: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description id */
+      id: string;
+      /** @description Mark. */
+      registration: string;
+      /** @description Type. */
+      type: string;
+      serial: number | null;
+      configuration: string[] | null;
+      /** @description Version; the ETag. */
+      version: number;
+      mel: {
+        /** @description document */
+        document: string;
+        /** @description revision */
+        revision: string;
+        /**
+         * Format: date
+         * @description day
+         */
+        effectiveOn: string;
+        notice: string | null;
+      } | null;
+      items: components['schemas']['DefectLine'][];
+      left: components['schemas']['LeftLine'][];
+      flights: components['schemas']['FlightLine'][];
+    };
+    /** @description A defect as it stands. */
+    DefectLine: {
+      /** @description id */
+      id: string;
+      /** @description Number of the defect. */
+      number: string;
+      /** @description Id of the aircraft. */
+      aircraft: string;
+      /** @description Mark of the aircraft. */
+      registration: string;
+      /** @description What was seen. */
+      description: string;
+      /** @description Who found it. */
+      origin: string;
+      sheet: string | null;
+      system: string | null;
+      entry: string | null;
+      /** @description Title of the entry, or the first words of the description. */
+      title: string;
+      units: string[];
+      /** @description True when it is one of the units and nobody knows which. */
+      oneOf: boolean;
+      basis: string | null;
+      row: string | null;
+      /** @description Where it stands, in words. */
+      state: string;
+      /** @description When it was recorded in the log, with the offset as written. */
+      recordedAt: string;
+      /**
+       * Format: date-time
+       * @description When it was entered here (ISO 8601)
+       */
+      enteredAt: string;
+      deadline: components['schemas']['DeadlineLine'] | null;
+      work: components['schemas']['WorkLine'][];
+      placard: {
+        /** @description Its text. */
+        text: string;
+        /** @description Where it belongs. */
+        position: string;
+        /** @description Fitted? */
+        fitted: boolean;
+      } | null;
+      /** @description Version; the ETag. */
+      version: number;
+    };
+    WorkLine: {
+      /** @description Which work. */
+      work: string;
+      /** @description M or O. */
+      kind: string;
+      /** @description What is to be done. */
+      text: string;
+      reference: string | null;
+      minutes: number | null;
+      /** @description How often it is owed, in words. */
+      repeat: string;
+      /** @description True when it is owed before each departure. */
+      eachDeparture: boolean;
+      /** @description Who does and signs it. */
+      by: string;
+      cautions: string[];
+      leaves: {
+        /** @description kind */
+        kind: string;
+        /** @description where */
+        where: string;
+        /** @description undo */
+        undo: string;
+      }[];
+      signed: {
+        /** @description name */
+        by: string;
+        /** @description when */
+        doneAt: string;
+      } | null;
+    };
+    HistoryLine: {
+      /** @description Order in the history. */
+      seq: number;
+      /** @description What kind of act. */
+      act: string;
+      /** @description What happened, in words. */
+      words: string;
+      /** @description Name. */
+      by: string;
+      licence: string | null;
+      authorisation: string | null;
+      /** @description Organisation with its approval number. */
+      organisation: string;
+      /** @description Role. */
+      role: string;
+      statement: string | null;
+      occurredAt: string | null;
+      /** @description When it was recorded in the log. */
+      recordedAt: string;
+      /**
+       * Format: date-time
+       * @description When it was entered here (ISO 8601)
+       */
+      enteredAt: string;
+      sealedAs: number | null;
+      /** @description The act as stored. */
+      details: unknown;
+    };
+    DefectView: {
+      defect: components['schemas']['DefectLine'];
+      left: components['schemas']['LeftLine'][];
+      history: components['schemas']['HistoryLine'][];
+    };
+    DefectList: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      defects: components['schemas']['DefectLine'][];
+    };
+    ActDone: {
+      defect: components['schemas']['DefectLine'];
+      signed: {
+        /** @description What was certified. */
+        statement: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        signedAt: string;
+        /** @description name */
+        by: string;
+        /** @description licence */
+        licence: string;
+      } | null;
+      explanation: string | null;
+    };
+    Statement: {
+      /** @description Which act. */
+      act: string;
+      /** @description What will be certified. */
+      statement: string;
+    };
+    /** @description A condition with its answer. */
+    ExplainedNode: {
+      /**
+       * @description As things are: false, unknown, true.
+       * @enum {string}
+       */
+      now: 'F' | 'U' | 'T';
+      /**
+       * @description After the work that can be done before the flight.
+       * @enum {string}
+       */
+      after: 'F' | 'U' | 'T';
+      /**
+       * @description What joins the parts.
+       * @enum {string}
+       */
+      node: 'all' | 'any' | 'not' | 'leaf';
+      /** @description The sentence it stands for. */
+      text: string;
+      children?: components['schemas']['ExplainedNode'][];
+      /** @description Key of the fact. */
+      fact?: string;
+      /** @description How it is compared. */
+      operator?: string;
+      /** @description With what. */
+      expected?: unknown;
+      /** @description The value used. */
+      actual?: unknown;
+      /** @description False when nobody has answered. */
+      known?: boolean;
+      /** @description Where the value comes from. */
+      source?: string;
+      /** @description When it was observed. */
+      observedAt?: string;
+      /** @description Until when it is good. */
+      validUntil?: string;
+      mayAnswer?: string[];
+      /** @description The question to ask. */
+      question?: string;
+    };
+    ConditionAnswer: {
+      /**
+       * @description As things are: false, unknown, true.
+       * @enum {string}
+       */
+      now: 'F' | 'U' | 'T';
+      /**
+       * @description After the work that can be done before the flight.
+       * @enum {string}
+       */
+      after: 'F' | 'U' | 'T';
+      /** @description What kind of condition. */
+      kind: string;
+      /** @description Entry, row and proviso. */
+      id: string;
+      /** @description The condition in words. */
+      text: string;
+      /** @description Why it holds, fails or is not known. */
+      because: string;
+      tree?: components['schemas']['ExplainedNode'];
+    };
+    ItemAnswer: {
+      /**
+       * @description As things are: false, unknown, true.
+       * @enum {string}
+       */
+      now: 'F' | 'U' | 'T';
+      /**
+       * @description After the work that can be done before the flight.
+       * @enum {string}
+       */
+      after: 'F' | 'U' | 'T';
+      /** @description MEL entry. */
+      entry: string;
+      /** @description Its title. */
+      title: string;
+      /** @description The unit that is down. */
+      unit: string;
+      /** @description True when it is only one of several that may be the failed one. */
+      perhaps: boolean;
+      cause:
+        | {
+            /** @constant */
+            kind: 'failed';
+            /** @description Id of the defect. */
+            defect: string;
+          }
+        | {
+            /** @constant */
+            kind: 'considered-inoperative';
+            by: {
+              /** @description entry */
+              entry: string;
+              /** @description unit */
+              unit: string;
+              /** @description row */
+              row: string;
+            };
+          };
+      row: string | null;
+      conditions: components['schemas']['ConditionAnswer'][];
+    };
+    /** @description May this aircraft fly this flight, and why. */
+    Verdict: {
+      /**
+       * @description The answer.
+       * @enum {string}
+       */
+      verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
+      /** @description The answer in words. */
+      words: string;
+      /**
+       * @description What is certain whatever the unknowns turn out to be.
+       * @enum {string}
+       */
+      lo: 'may-fly' | 'after-work' | 'may-not-fly';
+      /**
+       * @description What is possible if they turn out well.
+       * @enum {string}
+       */
+      hi: 'may-fly' | 'after-work' | 'may-not-fly';
+      /**
+       * Format: date-time
+       * @description The instant it was asked for (ISO 8601)
+       */
+      at: string;
+      /** @description Registration. */
+      aircraft: string;
+      flight: string | null;
+      mel: {
+        /** @description document */
+        document: string;
+        /** @description revision */
+        revision: string;
+      } | null;
+      items: components['schemas']['ItemAnswer'][];
+      /** @description Conditions of the whole aircraft. */
+      gates: {
+        /**
+         * @description As things are: false, unknown, true.
+         * @enum {string}
+         */
+        now: 'F' | 'U' | 'T';
+        /**
+         * @description After the work that can be done before the flight.
+         * @enum {string}
+         */
+        after: 'F' | 'U' | 'T';
+        /** @description Which gate. */
+        gate: string;
+        /** @description In words. */
+        text: string;
+        /** @description Why. */
+        because: string;
+      }[];
+      /** @description The deciding ones first. */
+      reasons: string[];
+      refusedRows: {
+        /** @description entry */
+        entry: string;
+        /** @description unit */
+        unit: string;
+        /** @description row */
+        row: string;
+        because: string[];
+      }[];
+      /** @description What is still to be done. */
+      work: {
+        /** @description Which work. */
+        work: string;
+        /** @description What is to be done. */
+        text: string;
+        minutes: number | null;
+        /** @description Who does and signs it. */
+        by: string;
+        /** @description True when somebody authorised must stand at the station. */
+        needsPersonAtStation: boolean;
+        /** @description Id of the defect. */
+        defect?: string;
+      }[];
+      workMinutes: number | null;
+      earliestOffBlockAt: string | null;
+      questions: {
+        /** @description Key of the fact. */
+        fact: string;
+        /** @description The question. */
+        question: string;
+        mayAnswer: string[];
+        neededBy: string[];
+      }[];
+      validUntil: {
+        /**
+         * Format: date-time
+         * @description Until when the answer is good (ISO 8601)
+         */
+        at: string;
+        /** @description Why. */
+        because: string;
+      } | null;
+      notLookedAt: string[];
+      /** @constant */
+      evaluator: 'json-rules-engine';
+    };
+    FactAnswered: {
+      /** @description id */
+      id: string;
+      /** @description Key of the fact. */
+      key: string;
+      /** @description The answer. */
+      value: unknown;
+    };
+    JudgementGiven: {
+      /** @description id */
+      id: string;
+      /** @description Which. */
+      judgement: string;
+      /** @description Accepted? */
+      accepted: boolean;
+    };
+    MelRevision: {
+      /** @description id */
+      id: string;
+      /** @description Type. */
+      aircraftType: string;
+      /** @description Document. */
+      document: string;
+      /** @description Revision. */
+      revision: string;
+      /**
+       * Format: date
+       * @description From this day on.
+       */
+      effectiveOn: string;
+      /** @description SHA-256 of the content. */
+      sha256: string;
+      /** @description True for the revision in force. */
+      inForce: boolean;
+      /**
+       * Format: date-time
+       * @description When it was loaded (ISO 8601)
+       */
+      loadedAt: string;
+    };
+    MelRevisions: {
+      revisions: components['schemas']['MelRevision'][];
+    };
+    MelLoaded: {
+      revision: components['schemas']['MelRevision'];
+      /** @description How many entries. */
+      entries: number;
+    };
+    EntryHit: {
+      /** @description Entry number. */
+      number: string;
+      /** @description Title. */
+      title: string;
+      /** @description System (ATA chapter). */
+      chapter: string;
+      /**
+       * @description Whether the entry is for this aircraft.
+       * @enum {string}
+       */
+      applies: 'yes' | 'no' | 'not known';
+      because: string[];
+    };
+    EntryHits: {
+      /** @description What was looked for. */
+      query: string;
+      hits: components['schemas']['EntryHit'][];
+    };
+    EntryView: {
+      /** @description Entry number. */
+      number: string;
+      /** @description Title. */
+      title: string;
+      /** @description System (ATA chapter). */
+      chapter: string;
+      /**
+       * @description Whether the entry is for this aircraft.
+       * @enum {string}
+       */
+      applies: 'yes' | 'no' | 'not known';
+      /** @description Why, when not. */
+      because: string;
+      /** @description Installed units. */
+      units: string[];
+      source: string | null;
+      rows: {
+        /** @description Row. */
+        id: string;
+        /**
+         * @description Category.
+         * @enum {string}
+         */
+        category: 'A' | 'B' | 'C' | 'D';
+        /** @description The interval in words. */
+        interval: string;
+        /** @description Number installed. */
+        numberInstalled: number;
+        /** @description Number required for dispatch. */
+        numberRequired: number;
+        covers: string[] | null;
+        /** @description Remarks. */
+        remarks: string;
+        provisos: {
+          /** @description id */
+          id: string;
+          /** @description In words. */
+          text: string;
+        }[];
+        procedures: unknown[];
+        placard: {
+          /** @description Its text. */
+          text: string;
+          /** @description Where it belongs. */
+          position: string;
+        } | null;
+        notes: string[];
+        incomplete: string | null;
+      }[];
+    };
+    RecordEntries: {
+      entries: {
+        /** @description id */
+        id: string;
+        /** @description What was done. */
+        what: string;
+        /** @description Name. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        enteredAt: string;
+        /** @description Leaf hash, hex. */
+        leaf: string;
+        number: number | null;
+        sealedAt: string | null;
+        /** @description What was recorded. */
+        payload: unknown;
+      }[];
+    };
+    RecordHead: {
+      /** @description How many entries. */
+      size: number;
+      root: string | null;
+    };
+  };
+  responses: never;
+  parameters: never;
+  requestBodies: never;
+  headers: never;
+  pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+  PeopleController_session: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SessionView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PeopleController_signIn: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['SignInBody'];
+      };
+    };
+    responses: {
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PeopleController_signOut: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PeopleController_choose: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ChooseOperatorBody'];
+      };
+    };
+    responses: {
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  FleetController_fleet: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Fleet'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  FleetController_aircraft: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AircraftView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  FleetController_answer: {
+    parameters: {
+      query?: {
+        /** @description The flight; absent asks without one. */
+        flight?: string;
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Verdict'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DefectsController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['DefectList'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DefectsController_writeUp: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['WriteUpBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DefectsController_one: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['DefectView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DefectsController_statement: {
+    parameters: {
+      query: {
+        /** @description Which act is to be signed. */
+        act:
+          | 'defer'
+          | 'procedure'
+          | 'placard'
+          | 'undo'
+          | 'rectify'
+          | 'test'
+          | 'inspect'
+          | 'restore'
+          | 'release'
+          | 'no-fault-found'
+          | 'raised-in-error';
+        /** @description MEL entry, for `defer`. */
+        entry?: string;
+        /** @description Row, for `defer`. */
+        row?: string;
+        /** @description Document in words, for `defer` on another basis. */
+        document?: string;
+        /** @description Which work, for `procedure`. */
+        work?: string;
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_identify: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['IdentifyBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_defer: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['DeferBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_signProcedure: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ProcedureBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_fitPlacard: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['PlacardBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_undo: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['UndoBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_rectify: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['RectifyBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_test: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['TestBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_inspect: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['InspectBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_restore: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['RestoreBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_release: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ReleaseBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_findNoFault: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AnswerBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_raiseInError: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AnswerBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DispatchController_ask: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['QuestionBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Verdict'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DispatchController_answer: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['FactBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['FactAnswered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DispatchController_statement: {
+    parameters: {
+      query: {
+        /** @description `<entry>/<row>/<judgement>`, or `combination`. */
+        judgement: string;
+        /** @description The answer that is to be signed. */
+        answer: 'yes' | 'no';
+      };
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DispatchController_judge: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['JudgementBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['JudgementGiven'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MelController_revisions: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MelRevisions'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MelController_load: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['MelFileBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MelLoaded'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MelController_schema: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MelController_search: {
+    parameters: {
+      query: {
+        /** @description Number, words, chapter or fault message. */
+        q: string;
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['EntryHits'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MelController_entry: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+        number: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['EntryView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RecordController_entries: {
+    parameters: {
+      query: {
+        /** @description The aircraft. */
+        aircraft: string;
+      };
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecordEntries'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RecordController_head: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecordHead'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ProblemsController_all: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ProblemTypes'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ProblemsController_one: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        code: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ProblemType'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ProblemsController_health: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Health'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+}

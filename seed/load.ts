@@ -1,0 +1,182 @@
+/**
+ * Loads the demo into an empty database: two invented operators with their people, fleet, MEL and flights, and the open
+ * items as the acts that led to them, judged by the same rules as any other act.
+ */
+import { createHash } from 'node:crypto';
+import { join } from 'node:path';
+import { readMel } from '#mel';
+import { createOperator, newId, type Store, type Tx } from '#store';
+import { hashSecret } from '../apps/server/src/index.js';
+import { playOpenItems } from './play-open-items.js';
+import { plannedFlights } from './planned-flights.js';
+import { readSeed, readSeedFile, type Seed } from './seed-files.js';
+
+export interface DemoOptions {
+  /** Folder of the data files. */
+  folder: string;
+  ownerUrl: string;
+  store: Store;
+  /** The instant of loading, ISO 8601 UTC. Its day in the base of each operator is day 0. */
+  now: string;
+  tzdb: string;
+}
+
+/** What a person needs to try the demo. */
+export interface DemoLoaded {
+  secret: string;
+  signIns: { name: string; does: string }[];
+}
+
+/** Ids given to the names of the files. */
+export interface Ids {
+  operator: string;
+  person: Map<string, string>;
+  organisation: Map<string, string>;
+  aircraft: Map<string, string>;
+}
+
+export async function loadDemo(options: DemoOptions): Promise<DemoLoaded> {
+  const seed = readSeed(options.folder);
+  const { secret } = seed.operator.demo;
+  const hash = await hashSecret(secret);
+  const person = new Map(seed.people.people.map(({ id }) => [id, newId()]));
+  const entered = new Set<string>();
+  for (const operator of seed.operator.operators) {
+    const ids = await loadOperator(options, seed, operator, { person, entered, hash });
+    await playOpenItems(options, seed, operator, ids);
+  }
+  return { secret, signIns: demoSignIns(seed) };
+}
+
+/** The demo sign-ins as the files name them, for a start on a database that holds the demo already. */
+export function demoOf(folder: string): DemoLoaded {
+  const seed = readSeed(folder);
+  return { secret: seed.operator.demo.secret, signIns: demoSignIns(seed) };
+}
+
+function demoSignIns(seed: Seed): DemoLoaded['signIns'] {
+  return seed.people.people.map(({ signIn, does }) => ({ name: signIn, does }));
+}
+
+interface Entering {
+  person: Map<string, string>;
+  /** People who were entered for an operator before. */
+  entered: Set<string>;
+  hash: string;
+}
+
+type Operator = Seed['operator']['operators'][number];
+
+async function loadOperator(options: DemoOptions, seed: Seed, operator: Operator, entering: Entering): Promise<Ids> {
+  const { ownerUrl, store } = options;
+  const settings = Object.fromEntries(operator.settings.map(({ key, value }) => [key, value]));
+  const reasons = Object.fromEntries(operator.settings.map(({ key, reason }) => [key, reason]));
+  const id = await createOperator(ownerUrl, {
+    code: operator.code,
+    name: operator.name,
+    invented: true,
+    base: operator.base,
+    settings: { ...settings, preset: operator.preset, reasons },
+  });
+  return store.withOperator(id, null, async (tx) => {
+    const ids: Ids = { operator: id, person: entering.person, organisation: new Map(), aircraft: new Map() };
+    await loadOrganisations(tx, seed, operator, ids);
+    await loadPeople(tx, seed, operator, ids, entering, options.now);
+    await loadFleet(tx, seed, operator, ids, options);
+    await loadMelFile(tx, options, operator);
+    return ids;
+  });
+}
+
+async function loadOrganisations(tx: Tx, seed: Seed, operator: Operator, ids: Ids): Promise<void> {
+  for (const { id, name, approval, operator: of } of seed.operator.organisations) {
+    if (of !== null && of !== operator.id) continue;
+    ids.organisation.set(id, await tx.people.addOrganisation({ name, approvalNumber: approval }));
+  }
+  for (const { code, name, zone } of seed.operator.stations) await tx.operators.addStation({ code, name, zone });
+}
+
+async function loadPeople(
+  tx: Tx,
+  seed: Seed,
+  operator: Operator,
+  ids: Ids,
+  { entered, hash }: Entering,
+  now: string,
+): Promise<void> {
+  const { people, memberships, authorisations } = seed.people;
+  for (const membership of memberships.filter((one) => one.operator === operator.id)) {
+    const person = people.find(({ id }) => id === membership.person);
+    if (!person) throw new Error(`people.yaml names ${membership.person}, who is not in it`);
+    const personId = idOf(ids.person, person.id);
+    const isNew = !entered.has(person.id);
+    if (isNew) {
+      const licence = authorisations.find((one) => one.person === person.id)?.licence ?? null;
+      await tx.people.add({ id: personId, name: person.name, licenceNumber: licence });
+    }
+    const organisationId = idOf(ids.organisation, membership.organisation);
+    await tx.people.join({ personId, organisationId, roles: membership.roles, validFrom: daysFrom(now, -800) });
+    if (isNew) await tx.people.giveCredential(personId, person.signIn, hash);
+    entered.add(person.id);
+  }
+  for (const given of authorisations.filter((one) => one.operator === operator.id)) {
+    await tx.people.authorise({
+      personId: idOf(ids.person, given.person),
+      organisationId: idOf(ids.organisation, given.organisation),
+      number: given.number,
+      aircraftTypes: given.aircraftTypes,
+      licenceCategories: given.licenceCategories,
+      privileges: given.privileges,
+      validFrom: daysFrom(now, given.fromDay),
+      validUntil: daysFrom(now, given.toDay),
+    });
+  }
+}
+
+async function loadFleet(tx: Tx, seed: Seed, operator: Operator, ids: Ids, options: DemoOptions): Promise<void> {
+  for (const { mark, operator: of, type, serial, configuration } of seed.fleet.aircraft) {
+    if (of !== operator.id) continue;
+    ids.aircraft.set(mark, await tx.aircraft.add({ registration: mark, type, serial, configuration }));
+  }
+  for (const flight of plannedFlights(seed, dayIn(options.now, operator.base))) {
+    const aircraftId = ids.aircraft.get(flight.aircraft);
+    if (aircraftId === undefined) continue;
+    await tx.flights.add({
+      aircraftId,
+      number: flight.number,
+      fromStation: flight.from,
+      toStation: flight.to,
+      offBlockAt: flight.offBlockAt,
+      onBlockAt: flight.onBlockAt,
+      flightMinutes: flight.flightMinutes,
+      state: flight.onBlockAt <= options.now ? 'flown' : 'planned',
+      facts: flight.facts,
+    });
+  }
+}
+
+async function loadMelFile(tx: Tx, { folder, now }: DemoOptions, operator: Operator): Promise<void> {
+  const text = JSON.stringify(readSeedFile(folder, operator.mel));
+  const read = readMel(text, join(folder, operator.mel));
+  if ('errors' in read) throw new Error(`${operator.mel}: ${read.errors[0]?.reason ?? 'does not load'}`);
+  const { aircraftType, document, revision, effectiveOn } = read.mel.content;
+  const content = JSON.stringify(read.mel.content);
+  const sha256 = createHash('sha256').update(content).digest('hex');
+  const id = await tx.mel.add({ aircraftType, document, revision, effectiveOn, content, sha256, loadedAt: now });
+  await tx.mel.putInForce(id);
+}
+
+export function idOf(ids: ReadonlyMap<string, string>, name: string): string {
+  const id = ids.get(name);
+  if (id === undefined) throw new Error(`the seed names ${name}, which stands in none of its files`);
+  return id;
+}
+
+/** The calendar day of an instant in a zone, YYYY-MM-DD. */
+export function dayIn(at: string, zone: string): string {
+  return new Intl.DateTimeFormat('en-CA', { timeZone: zone, dateStyle: 'short' }).format(new Date(at));
+}
+
+function daysFrom(now: string, days: number): string {
+  return new Date(Date.parse(now) + days * 86_400_000).toISOString();
+}
