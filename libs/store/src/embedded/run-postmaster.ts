@@ -3,7 +3,6 @@ import { closeSync, openSync, readFileSync, rmSync } from 'node:fs';
 import { createServer, type AddressInfo } from 'node:net';
 import { dirname, join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
-import { Client } from 'pg';
 import { asUser } from './database-user.js';
 import type { Cluster } from './initialise.js';
 import { isAlive, isPostgres, postmasterOf, type Postmaster } from './postmaster.js';
@@ -16,13 +15,14 @@ const pauseMs = 250;
  * waited for, or its children still letting go of the shared memory), and a port found free may be taken in between:
  * so it is tried again for a while before its own words are handed on.
  */
-export async function runPostmaster(cluster: Cluster): Promise<Postmaster> {
+export async function runPostmaster(cluster: Omit<Cluster, 'secret'>): Promise<Postmaster> {
   const log = join(dirname(cluster.cluster), 'postgresql.log');
   for (let attempt = 1; attempt <= tries; attempt += 1) {
     removeLeftover(cluster.cluster);
     const port = await freePort();
     const child = launch(cluster, port, log);
-    if (await answers(child, port, cluster.secret)) return { pid: child.pid as number, port };
+    const started = await untilReady(child, cluster.cluster);
+    if (started) return started;
     await sleep(pauseMs);
   }
   throw new Error(`PostgreSQL does not start on ${cluster.cluster}. Its last words:\n${tail(log)}`);
@@ -43,7 +43,7 @@ async function freePort(): Promise<number> {
 }
 
 /** In a session of its own, so that a key pressed in the terminal stops us and not the database under us. */
-function launch({ binaries, cluster, user }: Cluster, port: number, log: string): ChildProcess {
+function launch({ binaries, cluster, user }: Omit<Cluster, 'secret'>, port: number, log: string): ChildProcess {
   const output = openSync(log, 'a', 0o600);
   const settings = [`port=${port}`, 'listen_addresses=127.0.0.1', 'unix_socket_directories=', 'fsync=on'];
   const child = spawn(binaries.postgres, ['-D', cluster, ...settings.flatMap((setting) => ['-c', setting])], {
@@ -57,21 +57,14 @@ function launch({ binaries, cluster, user }: Cluster, port: number, log: string)
   return child;
 }
 
-async function answers(child: ChildProcess, port: number, password: string): Promise<boolean> {
-  const isRunning = () => child.pid !== undefined && child.exitCode === null && child.signalCode === null;
-  for (; isRunning(); await sleep(20)) {
-    const client = new Client({ host: '127.0.0.1', port, user: 'postgres', database: 'postgres', password });
-    client.on('error', () => undefined);
-    try {
-      await client.connect();
-      return isRunning();
-    } catch {
-      // Not ready yet, or still recovering: asked again until it answers or ends.
-    } finally {
-      await client.end().catch(() => undefined);
-    }
+/** Asked of its own file, as PostgreSQL's own tools do: a connection tried too early only fills the log. */
+async function untilReady(child: ChildProcess, cluster: string): Promise<Postmaster | undefined> {
+  while (child.pid !== undefined && child.exitCode === null && child.signalCode === null) {
+    const found = postmasterOf(cluster);
+    if (found?.pid === child.pid && found.ready) return found;
+    await sleep(20);
   }
-  return false;
+  return undefined;
 }
 
 function tail(path: string): string {
