@@ -49,6 +49,18 @@ describe('a MEL held against the master list', () => {
       ['numberRequired', 'less-restrictive', '2 of 4 required stands against 3 of 4'],
     ]);
     expect(against((_, row) => (row.numberRequired = 4))).toEqual([]);
+    const installed = (units: string[], numberRequired: number) =>
+      against((content, row) => {
+        const subEntry = content.entries[0]?.subEntries[0];
+        if (subEntry !== undefined) subEntry.units = units;
+        Object.assign(row, { numberInstalled: units.length, numberRequired });
+      });
+    expect(installed(['1', '2'], 1)).toEqual([
+      ['numberRequired', 'less-restrictive', '1 of 2 required stands against 3 of 4'],
+    ]);
+    expect(installed(['1', '2', '3', '4', '5'], 3)).toEqual([
+      ['numberRequired', 'less-restrictive', '3 of 5 required stands against 3 of 4'],
+    ]);
   });
 
   it('is refused where a demand of the master is missing', () => {
@@ -74,6 +86,12 @@ describe('a MEL held against the master list', () => {
     expect(reworded).toEqual([['provisos', 'unclear', expect.stringMatching(/has another condition/)]]);
     const flights = against((_, row) => Object.assign(row, { category: 'A', interval: '4 flights' }));
     expect(flights).toEqual([['category', 'unclear', 'category A, 4 flights stands against category C']]);
+  });
+
+  it('asks a person where a letter, which may be extended, stands for category A', () => {
+    const strict = load((_, row) => Object.assign(row, { category: 'A', interval: '10 calendar-days' }));
+    expect(checkAgainst(strict, master).map(({ field, kind }) => [field, kind])).toEqual([['category', 'unclear']]);
+    expect(checkAgainst(master, strict)).toEqual([]);
   });
 
   it('is refused with relief for an item that the master does not list', () => {

@@ -45,7 +45,10 @@ export interface ConditionLeaf {
   fact: string;
   operator: Operator;
   value: string | number | boolean | (string | number)[];
-  /** `entry` and `unit(s)` for entry facts, `entry` for facts about one system, `work` / `judgement` for those. */
+  /**
+   * `entry` and `units` for entry facts, `entry` for facts about one system; `work` and `judgement` take whole keys:
+   * `<entry>/<row>/<id>`, `<entry>/<row>/placard`, `combination`.
+   */
   params?: { entry?: string; units?: string[]; work?: string; judgement?: string };
   /** The sentence this leaf stands for, as read aloud. When absent it is made from the fact's label. */
   text?: string;
@@ -142,6 +145,7 @@ export interface Row {
   interval?: string;
   /** Category A intervals that differ by unit: `{ "1": "2 flight-days", "2": "3 flight-days" }`. */
   intervalByUnit?: Record<string, string>;
+  /** A file may leave it out: the loader then takes the number of units. */
   numberInstalled: number;
   numberRequired: number;
   /** The units this row relieves; absent means any unit of the entry. */

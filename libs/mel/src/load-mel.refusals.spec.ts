@@ -35,6 +35,13 @@ describe('what the loader refuses', () => {
       `${ROW}/procedures/0/repeat/every`,
       /cannot be read/,
     ],
+    ['a JASC code that is none', spoilt('/entries/0/jasc', '3299'), '/entries/0/jasc', /no code of the JASC table/],
+    [
+      'a JASC code of another chapter',
+      spoilt('/entries/0/jasc', '3340'),
+      '/entries/0/jasc',
+      /not belong to chapter 32/,
+    ],
     [
       'a reference to no entry',
       spoilt(`${ROW}/consideredInoperative/0/entry`, '99-99'),

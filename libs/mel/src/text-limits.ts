@@ -62,12 +62,9 @@ export const overLimit = (text: string): string | null => {
   if (text.length > LONGEST_FILE) return `the file is longer than ${LONGEST_FILE} characters`;
   if (TOO_WIDE.test(text)) return `a line is indented by more than ${WIDEST_INDENT} blanks`;
   const seen: Seen = { tokens: 0, aliases: 0, flow: 0, indicators: 0 };
-  let isScalar = false;
   for (const token of new Lexer().lex(text)) {
-    // The lexer announces the text of a plain or block scalar, which may begin with any sign.
-    const reason = isScalar ? null : reasonAt(token, seen);
+    const reason = reasonAt(token, seen);
     if (reason !== null) return reason;
-    isScalar = token === '\u001f';
   }
   return null;
 };

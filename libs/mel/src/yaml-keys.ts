@@ -1,7 +1,5 @@
-/** Keys of a parsed YAML document: plain, few, and each only once. The parser's own comparison grows with their square. */
+/** Keys of a parsed YAML document: plain, and each only once. The parser's own comparison grows with their square. */
 import { isAlias, isMap, isScalar, isSeq, type ParsedNode } from 'yaml';
-
-const MOST_KEYS = 200;
 
 const keyText = (key: unknown): string | null =>
   isScalar(key) && (typeof key.value === 'string' || typeof key.value === 'number') ? String(key.value) : null;
@@ -10,7 +8,6 @@ const keyText = (key: unknown): string | null =>
 export const keyProblem = (node: ParsedNode | null): string | null => {
   if (isSeq<ParsedNode>(node)) return firstProblem(node.items);
   if (!isMap<ParsedNode, ParsedNode | null>(node)) return null;
-  if (node.items.length > MOST_KEYS) return `a mapping has more than ${MOST_KEYS} keys`;
   const seen = new Set<string>();
   for (const { key } of node.items) {
     const text = isAlias(key) ? null : keyText(key);
