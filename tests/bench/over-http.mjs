@@ -1,0 +1,142 @@
+/**
+ * Deferrals a second through HTTP, each judged, signed with the secret entered again and recorded, beside the same rows
+ * put into the same tables of the same database by plain `pg`.
+ */
+import { randomUUID } from 'node:crypto';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import pg from 'pg';
+import { newId, openStore, startEmbedded } from '../../dist/libs/store/src/index.js';
+import { median, rate, ratio } from './measure.mjs';
+import { insertsOf, rowsOfOneDeferral } from './plain-inserts.mjs';
+import { startServer } from './server-process.mjs';
+
+const AT_ONCE = 16;
+const DEFERRALS = 320;
+const ROUNDS = 3;
+const ENTRY = '33-42-11';
+
+export async function overHttp() {
+  const folder = await mkdtemp(join(tmpdir(), 'proviso-bench-'));
+  const server = await startServer(folder, { REQUESTS_PER_MINUTE: '1000000' });
+  const database = await startEmbedded({ dataFolder: join(folder, '.proviso') });
+  const pool = new pg.Pool({ connectionString: database.url, max: AT_ONCE });
+  try {
+    const client = await signIn(server.url);
+    const store = await openStore(database.url, { connections: 2 });
+    const rates = { http: [], plain: [] };
+    for (let round = 0; round < ROUNDS; round += 1) {
+      const defects = await writtenUp(client, await fleet(store, client, round));
+      rates.http.push(await perSecond(defects, (defect) => defer(client, defect)));
+      const rows = await rowsOfOneDeferral(pool, client.operator, defects[0].id);
+      const many = Array.from({ length: DEFERRALS }, () => insertsOf(rows));
+      rates.plain.push(await perSecond(many, (inserts) => inSql(pool, client.operator, inserts)));
+    }
+    const peak = server.peakMiB();
+    await store.close();
+    const [http, plain] = [median(rates.http), median(rates.plain)];
+    return [
+      `${AT_ONCE} at once, median of ${ROUNDS} rounds of ${DEFERRALS}:`,
+      `deferrals through HTTP ${rate(http)}/s; the same rows by plain pg ${rate(plain)}/s; ratio ${ratio(http, plain)}`,
+      `peak memory of the server ${Math.round(peak)} MiB`,
+    ];
+  } finally {
+    await pool.end();
+    await server.stop();
+    await database.stop();
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+async function signIn(url) {
+  const secret = 'copper lantern meadow';
+  const answer = await fetch(`${url}/api/session`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ name: 'odrin', secret }),
+  });
+  const cookie = answer.headers.get('set-cookie').split(';')[0];
+  const session = await (await fetch(`${url}/api/session`, { headers: { cookie } })).json();
+  return { url, cookie, secret, operator: session.operator.id };
+}
+
+/** One aircraft for each deferral, so that no two wait for the same lock. */
+async function fleet(store, client, round) {
+  return store.withOperator(client.operator, null, async (tx) => {
+    const ids = [];
+    for (let n = 0; n < DEFERRALS; n += 1) {
+      const registration = `Q-B${round}${String(n).padStart(3, '0')}`;
+      ids.push(
+        await tx.aircraft.add({
+          id: newId(),
+          registration,
+          type: 'Kellwing',
+          serial: 9000,
+          configuration: ['regional'],
+        }),
+      );
+    }
+    return ids;
+  });
+}
+
+async function writtenUp(client, aircraft) {
+  const defects = [];
+  await perSecond(aircraft, async (id) => {
+    const { body, etag } = await post(client, '/api/defects', {
+      aircraft: id,
+      origin: 'technician',
+      description: 'Left landing light out.',
+      recordedAt: new Date().toISOString(),
+      item: { entry: ENTRY, units: ['L'] },
+    });
+    defects.push({ id: body.defect.id, number: body.defect.number, registration: body.defect.registration, etag });
+  });
+  return defects;
+}
+
+async function defer(client, { id, number, registration, etag }) {
+  const statement = `I defer defect ${number} on ${registration} on the basis of MEL ${ENTRY} row 1. I have read its conditions, and its procedures and placard belong to this deferral.`;
+  await post(client, `/api/defects/${id}/deferral`, { row: '1', sign: { secret: client.secret, statement } }, etag);
+}
+
+async function post({ url, cookie }, path, body, etag) {
+  const response = await fetch(`${url}${path}`, {
+    method: 'POST',
+    headers: {
+      cookie,
+      'content-type': 'application/json',
+      'idempotency-key': randomUUID(),
+      ...(etag ? { 'if-match': etag } : {}),
+    },
+    body: JSON.stringify(body),
+  });
+  const answer = await response.json();
+  if (!response.ok) throw new Error(`${path}: ${response.status} ${answer.detail}`);
+  return { body: answer, etag: response.headers.get('etag') };
+}
+
+async function inSql(pool, operator, inserts) {
+  const connection = await pool.connect();
+  try {
+    await connection.query('begin');
+    await connection.query("select set_config('app.operator', $1, true)", [operator]);
+    for (const { text, values } of inserts) await connection.query(text, values);
+    await connection.query('commit');
+  } finally {
+    connection.release();
+  }
+}
+
+/** Does all of the work, so many at once. @returns how many a second */
+async function perSecond(list, work) {
+  const waiting = [...list];
+  const started = performance.now();
+  await Promise.all(
+    Array.from({ length: AT_ONCE }, async () => {
+      for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) await work(next);
+    }),
+  );
+  return (list.length * 1000) / (performance.now() - started);
+}
