@@ -2,8 +2,8 @@ import { FF } from '../kleene.js';
 import { judged, type FixedRule } from './item.js';
 
 /** An airworthiness directive that needs the item beats the MEL. */
-export const directive: FixedRule = ({ entry, unit, row }, { situation }) =>
-  situation.directives
+export const directive: FixedRule = ({ entry, unit, row }, frame) =>
+  frame.directives
     .filter((one) => one.entry === entry.number && (one.units === undefined || one.units.includes(unit)))
     .map((one) =>
       judged(

@@ -52,15 +52,31 @@ async function conditionsOf(item: Item, frame: Frame, state: DownState): Promise
   const { defect } = item;
   if (defect?.basis !== undefined) return otherBasis(defect, defect.basis, frame, state);
   if (isOnRow(item)) {
+    const { first, last } = fixedOf(item, frame);
     const ofOthers = await Promise.all(OF_OTHERS.map((rule) => rule(item, frame, state)));
-    return [
-      ...FIRST.flatMap((rule) => rule(item, frame)),
-      ...ofOthers.flat(),
-      ...LAST.flatMap((rule) => rule(item, frame)),
-    ];
+    return [...first, ...ofOthers.flat(), ...last];
   }
   const unknownConfiguration = defect === null && !item.configurationKnown && item.entry !== null;
   return [unknownConfiguration ? rowNotKnown(item) : noBasis(item)];
+}
+
+interface Fixed {
+  first: readonly Judged[];
+  last: readonly Judged[];
+}
+const FIXED = new WeakMap<Frame, Map<string, Fixed>>();
+
+/** Judged once in a frame, however many choices the row stands in. */
+function fixedOf(item: RowItem, frame: Frame): Fixed {
+  let known = FIXED.get(frame);
+  if (known === undefined) FIXED.set(frame, (known = new Map()));
+  const key = [item.entry.number, item.subEntry.id, item.row.id, item.unit, item.defect?.id ?? ''].join('/');
+  let fixed = known.get(key);
+  if (fixed === undefined) {
+    const judgeBy = (rules: readonly FixedRule[]): Judged[] => rules.flatMap((rule) => rule(item, frame));
+    known.set(key, (fixed = { first: judgeBy(FIRST), last: judgeBy(LAST) }));
+  }
+  return fixed;
 }
 
 function isOnRow(item: Item): item is RowItem {

@@ -4,7 +4,7 @@
  */
 import type { CountingSettings, PlannedLeg } from '#intervals';
 import type { Mel } from '#mel';
-import type { OpenDefect, Situation } from '../situation.js';
+import type { Directive, OpenDefect, Situation, WorkState } from '../situation.js';
 import { Fitted } from '../units/fitted.js';
 import { byCode } from '../units/unit.js';
 import { FactBook } from './fact-book.js';
@@ -13,8 +13,10 @@ import { millisOf } from './moment.js';
 export class Frame {
   readonly fitted: Fitted;
   readonly facts: FactBook;
-  /** In the order of their ids, so that the order in which they were given is no matter. */
+  /** These in an order of their own, so that the order in which they were given is no matter. */
   readonly defects: readonly OpenDefect[];
+  readonly work: readonly WorkState[];
+  readonly directives: readonly Directive[];
   readonly at: number;
   readonly departsAt: string;
   readonly departs: number;
@@ -29,6 +31,8 @@ export class Frame {
     this.fitted = new Fitted(mel, aircraft);
     this.facts = new FactBook(situation);
     this.defects = [...situation.defects].sort((a, b) => byCode(a.id, b.id));
+    this.work = [...situation.work].sort((a, b) => byCode(orderOf(a), orderOf(b)));
+    this.directives = [...situation.directives].sort((a, b) => byCode(a.number, b.number));
     this.at = millisOf('at', at);
     this.departsAt = flight?.offBlockAt ?? at;
     this.departs = millisOf('flight.offBlockAt', this.departsAt);
@@ -40,4 +44,11 @@ export class Frame {
     };
     this.counting = { ...settings.counting, expiryInFlight: settings.expiryInFlight };
   }
+}
+
+/** What may differ between two records of the same work, the latest last. */
+function orderOf({ work, doneAt, defect, forFlight, by, validUntil, possible, because }: WorkState): string {
+  return [work, doneAt, defect, forFlight, by, validUntil, String(possible), because]
+    .map((part) => part ?? '')
+    .join('\n');
 }

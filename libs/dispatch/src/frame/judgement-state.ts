@@ -5,6 +5,7 @@ import type { RecordedJudgement } from '../situation.js';
 import type { NowAfter } from '../verdict.js';
 import type { Frame } from './frame.js';
 import { millisOf } from './moment.js';
+import { byCode } from '../units/unit.js';
 import type { Until } from './until.js';
 
 export interface PersonsAnswer extends NowAfter {
@@ -43,5 +44,10 @@ function counts(frame: Frame, record: RecordedJudgement, role: Role | null): boo
 
 /** Of two answers at the same instant the refusal counts. */
 function byTimeThenRefusal(a: RecordedJudgement, b: RecordedJudgement): number {
-  return millisOf('judgement.at', a.at) - millisOf('judgement.at', b.at) || Number(b.accepted) - Number(a.accepted);
+  const time = millisOf('judgement.at', a.at) - millisOf('judgement.at', b.at);
+  return time || Number(b.accepted) - Number(a.accepted) || byCode(orderOf(a), orderOf(b));
+}
+
+function orderOf({ by, role, forFlight, validUntil }: RecordedJudgement): string {
+  return [by, role, forFlight ?? '', validUntil ?? ''].join('\n');
 }

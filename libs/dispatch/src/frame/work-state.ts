@@ -51,8 +51,8 @@ export function workAnswer(
 /** A record that names no defect counts only where one open defect alone can be meant. */
 function recordsOf(frame: Frame, work: string, defect: OpenDefect | null): WorkState[] {
   const [entry, row] = work.split('/');
-  const users = frame.situation.defects.filter((one) => one.entry === entry && one.row === row);
-  return frame.situation.work.filter(
+  const users = frame.defects.filter((one) => one.entry === entry && one.row === row);
+  return frame.work.filter(
     (record) =>
       record.work === work &&
       (record.defect === undefined ? users.length < 2 : defect === null || record.defect === defect.id),
@@ -65,8 +65,8 @@ function standingOf(frame: Frame, records: WorkState[], repeat: Repeat, defect: 
   const done = records.filter((record) => record.doneAt !== undefined);
   const standings = done.map((record) => standingOfRecord(frame, record, repeat));
   const best =
-    standings.find(({ valid }) => valid === 'T') ??
-    standings.find(({ valid }) => valid === 'U') ??
+    standings.findLast(({ valid }) => valid === 'T') ??
+    standings.findLast(({ valid }) => valid === 'U') ??
     (waits?.valid === 'U' ? waits : standings.at(-1));
   return best ?? { valid: 'F', because: 'it is not done and signed' };
 }

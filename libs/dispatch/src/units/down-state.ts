@@ -49,8 +49,12 @@ export class DownState {
     return rising;
   }
 
+  /** A unit considered inoperative in a configuration that nobody knows may take more units along than are seen. */
   isDown(unit: Unit): Truth {
-    return agreed(this.#downs.map((down) => (down.has(unitKey(unit)) ? 'T' : 'F')));
+    const seen = agreed(this.#downs.map((down) => (down.has(unitKey(unit)) ? 'T' : 'F')));
+    if (seen !== 'F') return seen;
+    const mayTakeMore = this.considered().some(({ entry }) => this.#fitted.match(entry).kind === 'unknown');
+    return mayTakeMore ? 'U' : 'F';
   }
 
   /** Units considered inoperative, by entry and unit. */

@@ -1,0 +1,119 @@
+/**
+ * The verdict's meaning on random MELs of two to four entries: chains and cycles of considered-inoperative units,
+ * defects of one of two units, unknown configurations, work of every standing, judgements, directives, gates.
+ */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { judge, type Situation, type Verdict } from '#dispatch';
+import { rankOf, unknownsOf, type Completion, type Unknowns } from './verdicts.oracle.js';
+import { randomCase, type RandomCase } from './verdicts.random.js';
+
+const RANK: Record<Verdict['lo'], number> = { 'may-not-fly': 0, 'after-work': 1, 'may-fly': 2 };
+const MOST_COMPLETIONS = 60;
+
+/** All completions, or evenly spaced ones of them when they are too many. */
+function* completions(unknowns: Unknowns): Generator<Completion> {
+  const keys = Object.keys(unknowns);
+  const total = keys.reduce((count, key) => count * unknowns[key]!.length, 1);
+  const step = Math.max(1, Math.ceil(total / MOST_COMPLETIONS));
+  for (let index = 0; index < total; index += step) {
+    let rest = index;
+    const completion: Completion = {};
+    for (const key of keys) {
+      const values = unknowns[key]!;
+      completion[key] = values[rest % values.length]!;
+      rest = Math.floor(rest / values.length);
+    }
+    yield completion;
+  }
+}
+
+const shuffled = <T>(list: readonly T[], by: number): T[] =>
+  list
+    .map((one, at) => ({ one, key: ((at + 1) * 7919 * (by + 1)) % 104_729 }))
+    .sort((a, b) => a.key - b.key)
+    .map(({ one }) => one);
+
+function rearranged(situation: Situation, by: number): Situation {
+  return {
+    ...situation,
+    defects: shuffled(situation.defects, by),
+    work: shuffled(situation.work, by),
+    judgements: shuffled(situation.judgements, by),
+    facts: Object.fromEntries(shuffled(Object.entries(situation.facts), by)),
+  };
+}
+
+describe('a verdict', () => {
+  it('has every completion of the unknown between its lo and its hi', async () => {
+    const seen: Record<string, number> = {};
+    await fc.assert(
+      fc.asyncProperty(randomCase, async ({ mel, situation }: RandomCase) => {
+        const verdict = await judge(mel, situation);
+        seen[verdict.verdict] = (seen[verdict.verdict] ?? 0) + 1;
+        for (const completion of completions(unknownsOf(mel, situation))) {
+          const rank = rankOf(mel, situation, completion);
+          expect(rank, JSON.stringify(completion)).toBeGreaterThanOrEqual(RANK[verdict.lo]);
+          expect(rank, JSON.stringify(completion)).toBeLessThanOrEqual(RANK[verdict.hi]);
+        }
+      }),
+      { numRuns: 700 },
+    );
+    // The property means something only if every answer came up.
+    for (const code of ['may-fly', 'after-work', 'not-settled', 'may-not-fly']) {
+      expect(seen[code] ?? 0, JSON.stringify(seen)).toBeGreaterThan(40);
+    }
+  });
+
+  it('is exact where nothing is unknown', async () => {
+    await fc.assert(
+      fc.asyncProperty(randomCase, async ({ mel, situation }: RandomCase) => {
+        fc.pre(Object.keys(unknownsOf(mel, situation)).length === 0);
+        const verdict = await judge(mel, situation);
+        expect([RANK[verdict.lo], RANK[verdict.hi]]).toEqual([
+          rankOf(mel, situation, {}),
+          rankOf(mel, situation, {}),
+        ]);
+        expect(verdict.questions).toEqual([]);
+      }),
+      { numRuns: 100, maxSkipsPerRun: 400 },
+    );
+  });
+
+  it('is the same in whatever order defects, work, judgements and facts come', async () => {
+    await fc.assert(
+      fc.asyncProperty(randomCase, fc.nat(50), async ({ mel, situation }, by) => {
+        expect(JSON.stringify(await judge(mel, rearranged(situation, by)))).toBe(
+          JSON.stringify(await judge(mel, situation)),
+        );
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('is lowered at lo, and raised at hi, by no fact made known', async () => {
+    const value = (key: string): (string | number | boolean)[] =>
+      ({
+        'flight.rvsm': [true, false],
+        'flight.icing': ['none', 'forecast', 'known'],
+        'flight.etopsMinutes': [0, 60, 121],
+      })[key] ?? [];
+    await fc.assert(
+      fc.asyncProperty(randomCase, async ({ mel, situation }) => {
+        const before = await judge(mel, situation);
+        for (const [key, fact] of Object.entries(situation.facts)) {
+          if (fact.value !== null) continue;
+          const asked = before.questions.some((question) => question.fact === key);
+          for (const known of value(key)) {
+            const after = await judge(mel, { ...situation, facts: { ...situation.facts, [key]: { value: known } } });
+            expect(RANK[after.lo]).toBeGreaterThanOrEqual(RANK[before.lo]);
+            expect(RANK[after.hi]).toBeLessThanOrEqual(RANK[before.hi]);
+            // A question whose answer settles something is asked.
+            if (after.verdict !== before.verdict) expect(asked, key).toBe(true);
+          }
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
