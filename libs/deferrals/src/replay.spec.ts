@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Act } from './acts.js';
-import { context, deferredAs, refused, signed, writtenUp } from './invented.fixture.js';
+import { context, deferredAs, refusalOf, signed, writtenUp } from './invented.fixture.js';
 import { raiseInError } from './answering/raise-in-error.js';
 import { correct } from './correcting/correct.js';
 import { rectify } from './rectifying/rectify.js';
@@ -18,23 +18,25 @@ describe('a life rebuilt from its acts', () => {
   });
 
   it('needs a write-up, and needs it first', () => {
-    refused('not-written-up', () => replay([]));
-    refused('not-written-up', () => replay([identified, written]));
+    expect(refusalOf(() => replay([])).code).toBe('not-written-up');
+    expect(refusalOf(() => replay([identified, written])).code).toBe('not-written-up');
   });
 
   it('is refused out of order, twice, or mixed with another defect', () => {
     const work = { id: 'w', by: signed('tech', at), workDone: 'opened', reference: 'AMM', complete: false };
     const [later] = rectify(life, work, context(at));
-    refused('history-out-of-order', () => replay([written, later as Act, identified, deferred]));
-    refused('act-entered-twice', () => replay([...life.acts, deferred]));
-    refused('act-of-another-defect', () => replay([...life.acts, { ...(later as Act), defect: 'D2' }]));
+    expect(refusalOf(() => replay([written, later as Act, identified, deferred])).code).toBe('history-out-of-order');
+    expect(refusalOf(() => replay([...life.acts, deferred])).code).toBe('act-entered-twice');
+    expect(refusalOf(() => replay([...life.acts, { ...(later as Act), defect: 'D2' }])).code).toBe(
+      'act-of-another-defect',
+    );
   });
 
   it('has nothing after its end but corrections', () => {
     const alone = writtenUp('2026-01-26T10:00Z');
     const by = signed('tech', at);
     const closed = proceed(alone, raiseInError(alone, { id: 'x', by, reason: 'wrong aircraft' }, context(at)));
-    const refusal = refused('already-closed', () => replay([...closed.acts, { ...identified, enteredAt: at }]));
+    const refusal = refusalOf(() => replay([...closed.acts, { ...identified, enteredAt: at }]), 'already-closed');
     expect(refusal.facts).toMatchObject({ how: 'raised in error', closedAt: at });
     const { description: was } = closed;
     const word = {
@@ -58,6 +60,6 @@ describe('a life rebuilt from its acts', () => {
     const signedLater = deferredAs({}, '2026-01-26T10:00Z', { at });
     expect(stateOf(lifeAsKnownAt(signedLater.acts, '2026-01-27T09:59Z'))).toBe('unanswered');
     expect(stateOf(lifeAsKnownAt(signedLater.acts, at))).toBe('open under deferral');
-    refused('not-written-up', () => lifeAsKnownAt(life.acts, '2026-01-26T09:59Z'));
+    expect(refusalOf(() => lifeAsKnownAt(life.acts, '2026-01-26T09:59Z')).code).toBe('not-written-up');
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { deferredAs, offer, refused, writtenUp } from './invented.fixture.js';
+import { deferredAs, offer, refusalOf, writtenUp } from './invented.fixture.js';
 import { standing } from './standing.js';
 
 const RECORDED = '2026-01-26T10:00Z';
@@ -61,6 +61,8 @@ describe('how a defect stands', () => {
   });
 
   it('refuses an instant before the record', () => {
-    refused('interval-cannot-be-computed', () => standing(deferredAs({}, RECORDED), '2026-01-26T09:59Z'));
+    expect(refusalOf(() => standing(deferredAs({}, RECORDED), '2026-01-26T09:59Z')).code).toBe(
+      'interval-cannot-be-computed',
+    );
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Act, LeftItem } from '../acts.js';
 import type { DefectLife } from '../defect-life.js';
-import { context, deferredAs, refused, signed, writtenUp } from '../invented.fixture.js';
+import { context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { leaveOnAircraft } from '../leaving/leave.js';
 import { proceed } from '../replay.js';
 import { rectify } from '../rectifying/rectify.js';
@@ -39,41 +39,47 @@ describe.each(answers)('the answer "$how"', ({ how, answer }) => {
   it('closes a write-up with a signature', () => {
     expect(proceed(life, answer(life)).closed).toMatchObject({ how, at, by: { person: 'tech' } });
     const crew = signed('crew', at, { scope: { privileges: ['write-up'] } });
-    refused('authorisation-does-not-cover', () => answer(life, crew));
+    expect(refusalOf(() => answer(life, crew)).code).toBe('authorisation-does-not-cover');
   });
 
   it('is no way out of a deferral', () => {
-    refused('write-up-already-answered', () => answer(deferredAs({}, '2026-01-26T10:00Z')));
+    expect(refusalOf(() => answer(deferredAs({}, '2026-01-26T10:00Z'))).code).toBe('write-up-already-answered');
   });
 
   it('is refused while work is open, or anything is left on the aircraft', () => {
     const done = { id: 'w', by, workDone: 'opened', reference: 'AMM', complete: false };
-    refused('open-work', () => answer(proceed(life, rectify(life, done, given))));
+    expect(refusalOf(() => answer(proceed(life, rectify(life, done, given)))).code).toBe('open-work');
     const panel: LeftItem = { id: 'p', kind: 'panel-open', where: '192BL', tag: 'T4', undo: 'close' };
     const left = proceed(life, leaveOnAircraft(life, { id: 'l', by, items: [panel] }, given));
-    expect(refused('still-left-on-the-aircraft', () => answer(left)).message).toContain('panel-open at 192BL (T4)');
+    expect(refusalOf(() => answer(left), 'still-left-on-the-aircraft').message).toContain('panel-open at 192BL (T4)');
   });
 
   it('ends the life: nothing follows it', () => {
-    refused('already-closed', () =>
-      answer(
-        proceed(
-          life,
-          answer(life).map((act) => ({ ...act, id: 'first' })),
+    expect(
+      refusalOf(() =>
+        answer(
+          proceed(
+            life,
+            answer(life).map((act) => ({ ...act, id: 'first' })),
+          ),
         ),
-      ),
-    );
+      ).code,
+    ).toBe('already-closed');
   });
 });
 
 describe('the words of an answer', () => {
   it('are asked for, and the test after a reset must be good', () => {
-    refused('text-missing', () => findNoFault(life, { id: 'x', by, checks: '', reference: 'AMM' }, given));
-    refused('text-missing', () => findNoFault(life, { id: 'x', by, checks: 'test', reference: '' }, given));
-    refused('text-missing', () => raiseInError(life, { id: 'x', by, reason: ' ' }, given));
+    expect(refusalOf(() => findNoFault(life, { id: 'x', by, checks: '', reference: 'AMM' }, given)).code).toBe(
+      'text-missing',
+    );
+    expect(refusalOf(() => findNoFault(life, { id: 'x', by, checks: 'test', reference: '' }, given)).code).toBe(
+      'text-missing',
+    );
+    expect(refusalOf(() => raiseInError(life, { id: 'x', by, reason: ' ' }, given)).code).toBe('text-missing');
     const reset = { id: 'x', by, reference: 'AMM', test: 'AP test', result: 'not-good' as const, watch: '' };
-    refused('reset-test-not-good', () => resetAndWatch(life, reset, given));
-    refused('text-missing', () => resetAndWatch(life, { ...reset, test: '' }, given));
-    refused('text-missing', () => resetAndWatch(life, { ...reset, reference: '' }, given));
+    expect(refusalOf(() => resetAndWatch(life, reset, given)).code).toBe('reset-test-not-good');
+    expect(refusalOf(() => resetAndWatch(life, { ...reset, test: '' }, given)).code).toBe('text-missing');
+    expect(refusalOf(() => resetAndWatch(life, { ...reset, reference: '' }, given)).code).toBe('text-missing');
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Corrected, LeftItem } from '../acts.js';
-import { context, deferredAs, refused, signed, writtenUp } from '../invented.fixture.js';
+import { context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { leaveOnAircraft } from '../leaving/leave.js';
 import { undoLeft } from '../leaving/undo.js';
 import { proceed, replay } from '../replay.js';
@@ -32,17 +32,19 @@ describe('correcting what was written', () => {
   });
 
   it('is refused when it points at nothing, or at what reads otherwise', () => {
-    refused('correction-of-nothing', () => correct(life, command({ act: 'no-such-act' }), given));
-    refused('correction-of-nothing', () => correct(life, command({ act: 'deferred' }), given));
-    refused('correction-of-nothing', () => correct(life, command({ was: 'something else' }), given));
-    refused('correction-of-nothing', () => correct(life, command({ item: 'b1' }), given));
+    expect(refusalOf(() => correct(life, command({ act: 'no-such-act' }), given)).code).toBe('correction-of-nothing');
+    expect(refusalOf(() => correct(life, command({ act: 'deferred' }), given)).code).toBe('correction-of-nothing');
+    expect(refusalOf(() => correct(life, command({ was: 'something else' }), given)).code).toBe(
+      'correction-of-nothing',
+    );
+    expect(refusalOf(() => correct(life, command({ item: 'b1' }), given)).code).toBe('correction-of-nothing');
   });
 
   it('is refused without a reason, without a new text, and without a signature that may write up', () => {
-    refused('text-missing', () => correct(life, command({ reason: '' }), given));
-    refused('text-missing', () => correct(life, command({ now: ' ' }), given));
+    expect(refusalOf(() => correct(life, command({ reason: '' }), given)).code).toBe('text-missing');
+    expect(refusalOf(() => correct(life, command({ now: ' ' }), given)).code).toBe('text-missing');
     const by = signed('tech', at, { scope: { privileges: ['release'] } });
-    refused('authorisation-does-not-cover', () => correct(life, command({ by }), given));
+    expect(refusalOf(() => correct(life, command({ by }), given)).code).toBe('authorisation-does-not-cover');
   });
 });
 
@@ -60,22 +62,22 @@ describe('correcting the log time', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 60 * 24 * 40 }), (minutes) => {
         const later = new Date(Date.parse(RECORDED) + minutes * 60_000).toISOString();
-        refused('correction-moves-the-day', () => correct(life, time(later), given));
+        expect(refusalOf(() => correct(life, time(later), given)).code).toBe('correction-moves-the-day');
       }),
     );
   });
 
   it('cannot lie before it occurred', () => {
     const told = writtenUp(RECORDED, { occurredAt: '2026-01-26T09:00Z' });
-    refused('occurred-after-recorded', () => correct(told, time('2026-01-26T08:59Z'), given));
+    expect(refusalOf(() => correct(told, time('2026-01-26T08:59Z'), given)).code).toBe('occurred-after-recorded');
   });
 
   it('is refused in a stored history that keeps or loses the limits', () => {
     const [act] = correct(life, time('2026-01-25T23:00Z'), given);
     const stored = (limits: Corrected['limits']) => () => replay([...life.acts, { ...(act as Corrected), limits }]);
-    refused('clock-restarted', stored([...life.limits]));
-    refused('correction-moves-the-day', stored([]));
-    refused('correction-moves-the-day', stored(null));
+    expect(refusalOf(stored([...life.limits])).code).toBe('clock-restarted');
+    expect(refusalOf(stored([])).code).toBe('correction-moves-the-day');
+    expect(refusalOf(stored(null)).code).toBe('correction-moves-the-day');
   });
 });
 
@@ -92,15 +94,19 @@ describe('correcting what is left on the aircraft', () => {
 
   it('is refused without a second look, with one by the same person, or by one who may not inspect', () => {
     const { secondLook: _, ...alone } = tag();
-    refused('second-look-missing', () => correct(left, alone, given));
-    refused('same-person-looking', () => correct(left, tag({ secondLook: signed('tech', at) }), given));
+    expect(refusalOf(() => correct(left, alone, given)).code).toBe('second-look-missing');
+    expect(refusalOf(() => correct(left, tag({ secondLook: signed('tech', at) }), given)).code).toBe(
+      'same-person-looking',
+    );
     const nobody = signed('second', at, { scope: { privileges: ['defer'] } });
-    refused('authorisation-does-not-cover', () => correct(left, tag({ secondLook: nobody }), given));
+    expect(refusalOf(() => correct(left, tag({ secondLook: nobody }), given)).code).toBe(
+      'authorisation-does-not-cover',
+    );
   });
 
   it('is refused for a thing that is no longer left, or was left by another act', () => {
     const undone = proceed(left, undoLeft(left, { id: 'u', by: signed('tech', at), items: ['b1'] }, given));
-    refused('correction-of-nothing', () => correct(undone, tag(), given));
-    refused('correction-of-nothing', () => correct(left, tag({ act: 'deferred' }), given));
+    expect(refusalOf(() => correct(undone, tag(), given)).code).toBe('correction-of-nothing');
+    expect(refusalOf(() => correct(left, tag({ act: 'deferred' }), given)).code).toBe('correction-of-nothing');
   });
 });

@@ -1,7 +1,7 @@
 /** The second autopilot (story 2, rows P-01 and P-02 of T1, DERIVED): a pair's row, and what is good when one is fixed. */
 import { describe, expect, it } from 'vitest';
 import type { DefectLife } from '../defect-life.js';
-import { context, deferredAs, identifiedAs, offer, refused, signed, writtenUp } from '../invented.fixture.js';
+import { context, deferredAs, identifiedAs, offer, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { proceed } from '../replay.js';
 import { rectify } from '../rectifying/rectify.js';
 import { release } from '../rectifying/release.js';
@@ -84,20 +84,22 @@ describe("a pair's row", () => {
     const closed = fixed(unit1, '2026-03-08T20:00Z');
     const asked = command('1', at, { causeClosed: 'D1' });
     const given = (others: DefectLife[]) => context(at, { offered: offer(ONE), others });
-    refused('cause-not-closed', () => changeRow(pair, asked, given([unit1])));
-    refused('cause-not-closed', () => changeRow(pair, asked, given([])));
-    refused('cause-not-closed', () => changeRow(pair, { ...asked, causeClosed: 'D9' }, given([closed])));
+    expect(refusalOf(() => changeRow(pair, asked, given([unit1]))).code).toBe('cause-not-closed');
+    expect(refusalOf(() => changeRow(pair, asked, given([]))).code).toBe('cause-not-closed');
+    expect(refusalOf(() => changeRow(pair, { ...asked, causeClosed: 'D9' }, given([closed]))).code).toBe(
+      'cause-not-closed',
+    );
     const elsewhere = { ...closed, aircraft: { ...closed.aircraft, registration: 'Q-ABB' } };
-    refused('cause-not-closed', () => changeRow(pair, asked, given([elsewhere])));
+    expect(refusalOf(() => changeRow(pair, asked, given([elsewhere]))).code).toBe('cause-not-closed');
     const third = { ...unit1, defect: 'D3' };
-    refused('cause-not-closed', () => changeRow(pair, asked, given([closed, third])));
+    expect(refusalOf(() => changeRow(pair, asked, given([closed, third]))).code).toBe('cause-not-closed');
   });
 
   it('moves nothing back on the signature of a technician', () => {
     const at = '2026-03-08T21:00Z';
     const given = context(at, { offered: offer(ONE), others: [fixed(unit1, '2026-03-08T20:00Z')] });
     const asked = command('1', at, { causeClosed: 'D1', by: signed('tech', at) });
-    refused('control-must-sign', () => changeRow(deferPair('last-record'), asked, given));
+    expect(refusalOf(() => changeRow(deferPair('last-record'), asked, given)).code).toBe('control-must-sign');
   });
 });
 
@@ -125,17 +127,17 @@ describe('changing the row', () => {
   it('does not escape an expired row', () => {
     const at = '2026-01-30T00:00Z';
     const life = deferredAs({ category: 'B' }, '2026-01-26T10:00Z');
-    refused('interval-over', () =>
-      changeRow(life, command('1', at), context(at, { offered: offer({ category: 'C' }) })),
-    );
+    expect(
+      refusalOf(() => changeRow(life, command('1', at), context(at, { offered: offer({ category: 'C' }) }))).code,
+    ).toBe('interval-over');
   });
 
   it('does not escape a used-up row; by setting it does, from the first day and never later (story 4, DERIVED)', () => {
     const at = '2026-05-15T18:00Z';
     const life = deferredAs({ id: '2', category: 'A', interval: '4 flights' }, '2026-05-14T06:10Z');
     const given = (used: { flights?: number }, own = {}) => context(at, { offered: offer(ONE), used, settings: own });
-    refused('interval-used-up', () => changeRow(life, command('1', at), given({ flights: 4 })));
-    refused('use-not-known', () => changeRow(life, command('1', at), given({})));
+    expect(refusalOf(() => changeRow(life, command('1', at), given({ flights: 4 }))).code).toBe('interval-used-up');
+    expect(refusalOf(() => changeRow(life, command('1', at), given({}))).code).toBe('use-not-known');
     const three = proceed(life, changeRow(life, command('1', at), given({ flights: 3 })));
     expect(deadlineOf(three.limits)).toMatchObject({
       lastDay: '2026-05-24',
@@ -148,13 +150,15 @@ describe('changing the row', () => {
   it('is refused without a deferral, without a reason, for another unit, or without concurrence where it is asked', () => {
     const at = '2026-01-27T10:00Z';
     const life = deferredAs({}, '2026-01-26T10:00Z');
-    refused('not-deferred', () => changeRow(writtenUp('2026-01-26T10:00Z'), command('1', at), context(at)));
-    refused('text-missing', () => changeRow(life, command('1', at, { reason: '' }), context(at)));
-    refused('row-not-for-this-unit', () =>
-      changeRow(life, command('1', at), context(at, { offered: offer({ covers: ['2'] }) })),
+    expect(refusalOf(() => changeRow(writtenUp('2026-01-26T10:00Z'), command('1', at), context(at))).code).toBe(
+      'not-deferred',
     );
-    refused('concurrence-missing', () =>
-      changeRow(life, command('1', at), context(at, { settings: { concurrenceNeeded: true } })),
-    );
+    expect(refusalOf(() => changeRow(life, command('1', at, { reason: '' }), context(at))).code).toBe('text-missing');
+    expect(
+      refusalOf(() => changeRow(life, command('1', at), context(at, { offered: offer({ covers: ['2'] }) }))).code,
+    ).toBe('row-not-for-this-unit');
+    expect(
+      refusalOf(() => changeRow(life, command('1', at), context(at, { settings: { concurrenceNeeded: true } }))).code,
+    ).toBe('concurrence-missing');
   });
 });

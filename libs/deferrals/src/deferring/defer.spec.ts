@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { DocumentBasis } from '../basis.js';
-import { context, deferredAs, identifiedAs, offer, refused, signed, writtenUp } from '../invented.fixture.js';
+import { context, deferredAs, identifiedAs, offer, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { replay } from '../replay.js';
 import { deadlineOf } from '../signed-limit.js';
 import { defer, type Defer } from './defer.js';
@@ -56,34 +56,39 @@ describe('deferring a write-up', () => {
   });
 
   it('refuses without a basis', () => {
-    refused('no-basis', () => defer(life, command({ basis: null }), context(at)));
-    refused('no-basis', () => defer(life, command(), context(at, { offered: null })));
-    refused('no-basis', () => defer(life, command({ basis: { kind: 'mel-row', row: '9' } }), context(at)));
+    expect(refusalOf(() => defer(life, command({ basis: null }), context(at))).code).toBe('no-basis');
+    expect(refusalOf(() => defer(life, command(), context(at, { offered: null }))).code).toBe('no-basis');
+    expect(refusalOf(() => defer(life, command({ basis: { kind: 'mel-row', row: '9' } }), context(at))).code).toBe(
+      'no-basis',
+    );
     for (const missing of ['reference', 'issuedBy', 'limit']) {
-      refused('no-basis', () => defer(life, command({ basis: { ...dent, [missing]: ' ' } }), context(at)));
+      expect(refusalOf(() => defer(life, command({ basis: { ...dent, [missing]: ' ' } }), context(at))).code).toBe(
+        'no-basis',
+      );
     }
   });
 
   it('refuses before anybody said which item failed', () => {
-    refused('item-not-identified', () => defer(writtenUp(RECORDED), command(), context(at)));
+    expect(refusalOf(() => defer(writtenUp(RECORDED), command(), context(at))).code).toBe('item-not-identified');
   });
 
   it('refuses a row of another entry', () => {
     const other = identifiedAs(writtenUp(RECORDED), ['1'], '22-11-01');
-    refused('row-not-of-this-entry', () => defer(other, command(), context(at)));
+    expect(refusalOf(() => defer(other, command(), context(at))).code).toBe('row-not-of-this-entry');
   });
 
   it('gives no relief by analogy: a row for unit 2 does not relieve unit 1 (V-47)', () => {
-    const refusal = refused('row-not-for-this-unit', () =>
-      defer(life, command(), context(at, { offered: offer({ covers: ['2'] }) })),
+    const refusal = refusalOf(
+      () => defer(life, command(), context(at, { offered: offer({ covers: ['2'] }) })),
+      'row-not-for-this-unit',
     );
     expect(refusal.facts).toMatchObject({ unit: '1', covers: ['2'] });
   });
 
   it('asks the row to cover every unit that may be the failed one, and takes the stricter interval of them', () => {
     const either = identifiedAs(writtenUp(RECORDED), ['1', '2']);
-    refused('row-not-for-this-unit', () =>
-      defer(either, command(), context(at, { offered: offer({ covers: ['2'] }) })),
+    expect(refusalOf(() => defer(either, command(), context(at, { offered: offer({ covers: ['2'] }) }))).code).toBe(
+      'row-not-for-this-unit',
     );
     const offered = offer({ category: 'A', intervalByUnit: { '1': '2 flight-days', '2': '3 flight-days' } });
     const [act] = defer(either, command(), context(at, { offered }));
@@ -91,8 +96,8 @@ describe('deferring a write-up', () => {
   });
 
   it('refuses category A without an interval of its own', () => {
-    refused('interval-cannot-be-computed', () =>
-      defer(life, command(), context(at, { offered: offer({ category: 'A' }) })),
+    expect(refusalOf(() => defer(life, command(), context(at, { offered: offer({ category: 'A' }) }))).code).toBe(
+      'interval-cannot-be-computed',
     );
   });
 
@@ -107,16 +112,16 @@ describe('deferring a write-up', () => {
     const basis = { ...dent, interval: '10 calendar-days', until };
     const [act] = defer(life, command({ basis }), context(at));
     expect(deadlineOf(act?.limits ?? []).endsAt).toBe(until);
-    refused('interval-over', () =>
-      defer(life, command({ basis: { ...basis, until: '2026-01-26T10:30Z' } }), context(at)),
-    );
+    expect(
+      refusalOf(() => defer(life, command({ basis: { ...basis, until: '2026-01-26T10:30Z' } }), context(at))).code,
+    ).toBe('interval-over');
   });
 
   it('refuses a second answer to the same write-up', () => {
     const deferred = deferredAs({}, RECORDED);
     const again = '2026-01-27T11:00Z';
-    refused('write-up-already-answered', () =>
-      defer(deferred, command({ by: signed('tech', again) }), context(again)),
+    expect(refusalOf(() => defer(deferred, command({ by: signed('tech', again) }), context(again))).code).toBe(
+      'write-up-already-answered',
     );
   });
 
@@ -124,24 +129,32 @@ describe('deferring a write-up', () => {
     const last = '2026-02-05T23:59Z';
     const over = '2026-02-06T00:00Z';
     expect(defer(life, command({ by: signed('tech', last) }), context(last))).toHaveLength(1);
-    refused('interval-over', () => defer(life, command({ by: signed('tech', over) }), context(over)));
+    expect(refusalOf(() => defer(life, command({ by: signed('tech', over) }), context(over))).code).toBe(
+      'interval-over',
+    );
   });
 
   it('asks for the concurrence of another person where the operator wants one', () => {
     const asked = { settings: { concurrenceNeeded: true } };
-    refused('concurrence-missing', () => defer(life, command(), context(at, asked)));
-    refused('same-person-concurring', () =>
-      defer(life, command({ concurrence: signed('tech', at) }), context(at, asked)),
+    expect(refusalOf(() => defer(life, command(), context(at, asked))).code).toBe('concurrence-missing');
+    expect(refusalOf(() => defer(life, command({ concurrence: signed('tech', at) }), context(at, asked))).code).toBe(
+      'same-person-concurring',
     );
-    refused('authorisation-does-not-cover', () =>
-      defer(life, command({ concurrence: signed('control', at, { scope: { privileges: ['defer'] } }) }), context(at)),
-    );
+    expect(
+      refusalOf(() =>
+        defer(
+          life,
+          command({ concurrence: signed('control', at, { scope: { privileges: ['defer'] } }) }),
+          context(at),
+        ),
+      ).code,
+    ).toBe('authorisation-does-not-cover');
     expect(defer(life, command({ concurrence: signed('control', at) }), context(at, asked))).toHaveLength(1);
   });
 
   it('refuses a signer who may not defer', () => {
     const by = signed('mechanic', at, { scope: { privileges: ['sign-procedure'] } });
-    refused('authorisation-does-not-cover', () => defer(life, command({ by }), context(at)));
+    expect(refusalOf(() => defer(life, command({ by }), context(at))).code).toBe('authorisation-does-not-cover');
   });
 
   it('refuses a stored limit that counts from another time than the log', () => {
@@ -153,6 +166,8 @@ describe('deferring a write-up', () => {
       context('2026-01-27T11:00Z'),
     );
     if (act === undefined || restarted === undefined) throw new Error('two deferrals were expected');
-    refused('clock-restarted', () => replay([...life.acts, { ...act, limits: restarted.limits }]));
+    expect(refusalOf(() => replay([...life.acts, { ...act, limits: restarted.limits }])).code).toBe(
+      'clock-restarted',
+    );
   });
 });

@@ -1,7 +1,7 @@
 import type { Procedure } from '#mel';
 import { describe, expect, it } from 'vitest';
 import type { LeftItem } from '../acts.js';
-import { context, deferredAs, refused, signed, writtenUp } from '../invented.fixture.js';
+import { context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { proceed } from '../replay.js';
 import { signProcedure, type SignProcedure } from './sign-procedure.js';
 import { transfer } from './transfer.js';
@@ -44,11 +44,14 @@ describe('signing a procedure of the row', () => {
   });
 
   it('is refused when it names not everything that the procedure leaves', () => {
-    const refusal = refused('procedure-leaves-more', () =>
-      signProcedure(life, command({ leaves: leaves.slice(1) }), context(at)),
+    const refusal = refusalOf(
+      () => signProcedure(life, command({ leaves: leaves.slice(1) }), context(at)),
+      'procedure-leaves-more',
     );
     expect(refusal.facts).toMatchObject({ missing: ['breaker at P11-C4'] });
-    refused('procedure-leaves-more', () => signProcedure(life, command({ leaves: [] }), context(at)));
+    expect(refusalOf(() => signProcedure(life, command({ leaves: [] }), context(at))).code).toBe(
+      'procedure-leaves-more',
+    );
   });
 
   it('needs no second collar when it is repeated with everything still in place', () => {
@@ -57,10 +60,14 @@ describe('signing a procedure of the row', () => {
   });
 
   it('is refused for a procedure of another row, without a deferral, and when it would be done in the future', () => {
-    refused('procedure-not-of-this-row', () => signProcedure(life, command({ work: '22-10-01/2/M1' }), context(at)));
-    refused('not-deferred', () => signProcedure(writtenUp('2026-01-26T10:00Z'), command(), context(at)));
-    refused('recorded-in-the-future', () =>
-      signProcedure(life, command({ doneAt: '2026-01-27T10:01Z' }), context(at)),
+    expect(refusalOf(() => signProcedure(life, command({ work: '22-10-01/2/M1' }), context(at))).code).toBe(
+      'procedure-not-of-this-row',
+    );
+    expect(refusalOf(() => signProcedure(writtenUp('2026-01-26T10:00Z'), command(), context(at))).code).toBe(
+      'not-deferred',
+    );
+    expect(refusalOf(() => signProcedure(life, command({ doneAt: '2026-01-27T10:01Z' }), context(at))).code).toBe(
+      'recorded-in-the-future',
     );
   });
 });
@@ -88,8 +95,10 @@ describe('swapping the failed part to another position', () => {
   });
 
   it('is refused from a unit that is not failed and to one that is not installed', () => {
-    refused('unit-not-of-this-defect', () => transfer(moved, { ...swap, id: 't2' }, context(at)));
-    refused('unit-not-installed', () => transfer(life, { ...swap, toUnit: '3' }, context(at)));
-    refused('item-not-identified', () => transfer(writtenUp('2026-01-26T10:00Z'), swap, context(at)));
+    expect(refusalOf(() => transfer(moved, { ...swap, id: 't2' }, context(at))).code).toBe('unit-not-of-this-defect');
+    expect(refusalOf(() => transfer(life, { ...swap, toUnit: '3' }, context(at))).code).toBe('unit-not-installed');
+    expect(refusalOf(() => transfer(writtenUp('2026-01-26T10:00Z'), swap, context(at))).code).toBe(
+      'item-not-identified',
+    );
   });
 });

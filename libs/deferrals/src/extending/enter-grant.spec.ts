@@ -1,7 +1,7 @@
 /** Granted ten minutes late, then ferry (story 6, DERIVED): what only an authority allows, and only for its flights. */
 import { describe, expect, it } from 'vitest';
 import type { DefectLife } from '../defect-life.js';
-import { context, deferredAs, refused, signed } from '../invented.fixture.js';
+import { context, deferredAs, refusalOf, signed } from '../invented.fixture.js';
 import { mayDispatch } from '../flying/may-dispatch.js';
 import { proceed } from '../replay.js';
 import { enterGrant, type EnterGrant } from './enter-grant.js';
@@ -57,11 +57,15 @@ describe('what an authority grants beyond the deadline', () => {
 
   it('is refused without number, authority or limit, and when it would end before it begins', () => {
     const document = command().document;
-    refused('text-missing', () => enterGrant(life, command({ document: { ...document, number: '' } }), context(at)));
-    refused('text-missing', () =>
-      enterGrant(life, command({ document: { ...document, authority: '' } }), context(at)),
+    expect(
+      refusalOf(() => enterGrant(life, command({ document: { ...document, number: '' } }), context(at))).code,
+    ).toBe('text-missing');
+    expect(
+      refusalOf(() => enterGrant(life, command({ document: { ...document, authority: '' } }), context(at))).code,
+    ).toBe('text-missing');
+    expect(refusalOf(() => enterGrant(life, command({ limit: '' }), context(at))).code).toBe('text-missing');
+    expect(refusalOf(() => enterGrant(life, command({ until: '2026-02-06T00:00Z' }), context(at))).code).toBe(
+      'grant-window-empty',
     );
-    refused('text-missing', () => enterGrant(life, command({ limit: '' }), context(at)));
-    refused('grant-window-empty', () => enterGrant(life, command({ until: '2026-02-06T00:00Z' }), context(at)));
   });
 });

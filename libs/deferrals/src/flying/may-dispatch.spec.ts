@@ -5,7 +5,7 @@ import type { DefectLife } from '../defect-life.js';
 import { defer } from '../deferring/defer.js';
 import { signProcedure, type SignProcedure } from '../deferring/sign-procedure.js';
 import { transfer } from '../deferring/transfer.js';
-import { context, deferredAs, refused, signed, writtenUp } from '../invented.fixture.js';
+import { context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { fitPlacard } from '../leaving/fit-placard.js';
 import { removePlacard } from '../leaving/remove-placard.js';
 import { undoLeft } from '../leaving/undo.js';
@@ -74,7 +74,9 @@ describe('no dispatch past the deadline', () => {
   });
 
   it('refuses a time that is none', () => {
-    refused('interval-cannot-be-computed', () => mayDispatch(deferredAs({}, RECORDED), leaving('tomorrow')));
+    expect(refusalOf(() => mayDispatch(deferredAs({}, RECORDED), leaving('tomorrow'))).code).toBe(
+      'interval-cannot-be-computed',
+    );
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { LeftItem } from '../acts.js';
-import { actor, context, deferredAs, refused, signed } from '../invented.fixture.js';
+import { actor, context, deferredAs, refusalOf, signed } from '../invented.fixture.js';
 import { proceed } from '../replay.js';
 import { fitPlacard, placardsFitted } from './fit-placard.js';
 import { leaveOnAircraft } from './leave.js';
@@ -26,34 +26,43 @@ describe('what is left on the aircraft', () => {
   });
 
   it.each(['id', 'where', 'tag', 'undo'] as const)('is refused without its %s', (field) => {
-    refused('text-missing', () =>
-      leaveOnAircraft(life, { id: 'l', by, items: [{ ...breaker, [field]: ' ' }] }, given),
-    );
+    expect(
+      refusalOf(() => leaveOnAircraft(life, { id: 'l', by, items: [{ ...breaker, [field]: ' ' }] }, given)).code,
+    ).toBe('text-missing');
   });
 
   it('is not counted out twice, in one act or in two', () => {
-    refused('left-item-known', () => leaveOnAircraft(withBreaker, { id: 'l2', by, items: [breaker] }, given));
-    refused('left-item-known', () => leaveOnAircraft(life, { id: 'l2', by, items: [breaker, breaker] }, given));
+    expect(refusalOf(() => leaveOnAircraft(withBreaker, { id: 'l2', by, items: [breaker] }, given)).code).toBe(
+      'left-item-known',
+    );
+    expect(refusalOf(() => leaveOnAircraft(life, { id: 'l2', by, items: [breaker, breaker] }, given)).code).toBe(
+      'left-item-known',
+    );
   });
 
   it('is not counted in when it was never out, and the refusal names what is', () => {
-    const refusal = refused('left-item-unknown', () =>
-      undoLeft(withBoth, { id: 'u', by, items: ['b1', 'x'] }, given),
+    const refusal = refusalOf(
+      () => undoLeft(withBoth, { id: 'u', by, items: ['b1', 'x'] }, given),
+      'left-item-unknown',
     );
     expect(refusal.message).toContain('breaker at P11-C4 (collar 22); placard at P5 (P-9)');
-    refused('left-item-unknown', () => removePlacard(withBoth, { id: 'u', by, item: 'b1' }, given));
-    refused('left-item-unknown', () => undoLeft(life, { id: 'u', by, items: ['b1'] }, given));
+    expect(refusalOf(() => removePlacard(withBoth, { id: 'u', by, item: 'b1' }, given)).code).toBe(
+      'left-item-unknown',
+    );
+    expect(refusalOf(() => undoLeft(life, { id: 'u', by, items: ['b1'] }, given)).code).toBe('left-item-unknown');
   });
 
   it('is undone only with a signature', () => {
     const nobody = signed('crew', at, { scope: { privileges: [] } });
-    refused('authorisation-does-not-cover', () => undoLeft(withBoth, { id: 'u', by: nobody, items: ['b1'] }, given));
+    expect(refusalOf(() => undoLeft(withBoth, { id: 'u', by: nobody, items: ['b1'] }, given)).code).toBe(
+      'authorisation-does-not-cover',
+    );
   });
 
   it('shows the placards that are fitted now', () => {
     expect(placardsFitted(withBoth)).toEqual(['AP 1 INOP']);
     const removed = proceed(withBoth, removePlacard(withBoth, { id: 'u', by, item: 'p1' }, given));
     expect(placardsFitted(removed)).toEqual([]);
-    refused('text-missing', () => fitPlacard(life, { ...placard, text: '' }, given));
+    expect(refusalOf(() => fitPlacard(life, { ...placard, text: '' }, given)).code).toBe('text-missing');
   });
 });

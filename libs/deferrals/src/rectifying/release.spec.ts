@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { LeftItem } from '../acts.js';
 import type { DefectLife } from '../defect-life.js';
-import { context, deferredAs, refused, signed, writtenUp } from '../invented.fixture.js';
+import { context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { leaveOnAircraft } from '../leaving/leave.js';
 import { undoLeft } from '../leaving/undo.js';
 import type { Signature } from '../people.js';
@@ -40,13 +40,13 @@ describe('releasing work to service', () => {
   });
 
   it('is refused without work, and while the work is not complete', () => {
-    refused('no-open-work', () => out(deferred));
-    refused('work-not-complete', () => out(work(deferred, { complete: false })));
+    expect(refusalOf(() => out(deferred)).code).toBe('no-open-work');
+    expect(refusalOf(() => out(work(deferred, { complete: false }))).code).toBe('work-not-complete');
   });
 
   it('leaves the defect as it was when it says what stays open', () => {
     const half = work(deferred, { complete: false });
-    refused('stays-open-not-said', () => out(half, { outcome: 'stays-open' }));
+    expect(refusalOf(() => out(half, { outcome: 'stays-open' })).code).toBe('stays-open-not-said');
     const said = proceed(half, out(half, { outcome: 'stays-open', staysOpen: ['servo still to be replaced'] }));
     expect([stateOf(said), said.work, said.deferral]).toEqual(['open under deferral', null, deferred.deferral]);
     const unanswered = work(writtenUp('2026-01-26T10:00Z'));
@@ -56,11 +56,11 @@ describe('releasing work to service', () => {
 
   it('is refused when a test was asked for and none is good since the last work', () => {
     const asked = work(deferred, { testAsked: true });
-    refused('test-not-good', () => out(asked));
-    refused('test-not-good', () => out(test(asked, 'not-good')));
+    expect(refusalOf(() => out(asked)).code).toBe('test-not-good');
+    expect(refusalOf(() => out(test(asked, 'not-good'))).code).toBe('test-not-good');
     expect(out(test(test(asked, 'not-good'), 'good'))).toHaveLength(1);
-    refused('test-not-good', () => out(work(test(asked, 'good'))));
-    refused('test-not-good', () => out(test(work(deferred), 'not-good')));
+    expect(refusalOf(() => out(work(test(asked, 'good')))).code).toBe('test-not-good');
+    expect(refusalOf(() => out(test(work(deferred), 'not-good'))).code).toBe('test-not-good');
   });
 
   it('is refused while anything of the deferral is left on the aircraft, and names each thing', () => {
@@ -73,27 +73,29 @@ describe('releasing work to service', () => {
     });
     const items = [item('c22', 'breaker', 'P11-C4'), item('pin7', 'lock-pin', 'servo 1')];
     const left = proceed(deferred, leaveOnAircraft(deferred, { id: id(), by: tech, items }, given));
-    const refusal = refused('still-left-on-the-aircraft', () => out(work(left)));
+    const refusal = refusalOf(() => out(work(left)), 'still-left-on-the-aircraft');
     expect(refusal.facts).toEqual({
       defect: 'D1',
       things: ['breaker at P11-C4 (c22)', 'lock-pin at servo 1 (pin7)'],
     });
-    refused('still-left-on-the-aircraft', () => restore(work(left), { id: id(), by: tech, reference: 'AMM' }, given));
+    expect(refusalOf(() => restore(work(left), { id: id(), by: tech, reference: 'AMM' }, given)).code).toBe(
+      'still-left-on-the-aircraft',
+    );
   });
 
   it('is refused until somebody signs that all is back to normal, when anything was altered', () => {
     const breaker: LeftItem = { id: 'b', kind: 'breaker', where: 'P11-C4', tag: '22', undo: 'push in' };
     const left = proceed(deferred, leaveOnAircraft(deferred, { id: id(), by: tech, items: [breaker] }, given));
     const undone = work(proceed(left, undoLeft(left, { id: id(), by: tech, items: ['b'] }, given)));
-    refused('not-restored', () => out(undone));
+    expect(refusalOf(() => out(undone)).code).toBe('not-restored');
     const asked = { id: id(), by: tech, reference: 'AMM 22-10 rev 4' };
     const normal = proceed(undone, restore(undone, asked, given));
     expect(out(normal)).toHaveLength(1);
-    refused('not-restored', () => out(work(normal)));
+    expect(refusalOf(() => out(work(normal))).code).toBe('not-restored');
     const again = proceed(normal, leaveOnAircraft(normal, { id: id(), by: tech, items: [breaker] }, given));
     const undoneAgain = proceed(again, undoLeft(again, { id: id(), by: tech, items: ['b'] }, given));
-    refused('not-restored', () => out(undoneAgain));
-    refused('no-open-work', () => restore(deferred, { ...asked, id: id() }, given));
+    expect(refusalOf(() => out(undoneAgain)).code).toBe('not-restored');
+    expect(refusalOf(() => restore(deferred, { ...asked, id: id() }, given)).code).toBe('no-open-work');
   });
 });
 
@@ -101,26 +103,28 @@ describe('the independent inspection', () => {
   const asked = work(deferred, { inspectionAsked: true });
 
   it('is by another person than any who did the work (E-16, DERIVED)', () => {
-    refused('inspection-not-done', () => out(asked));
-    refused('same-person-inspecting', () => look(asked, tech));
+    expect(refusalOf(() => out(asked)).code).toBe('inspection-not-done');
+    expect(refusalOf(() => look(asked, tech)).code).toBe('same-person-inspecting');
     const two = work(asked, { by: signed('second', at) });
-    refused('same-person-inspecting', () => look(two, tech));
-    refused('same-person-inspecting', () => look(two, signed('second', at)));
+    expect(refusalOf(() => look(two, tech)).code).toBe('same-person-inspecting');
+    expect(refusalOf(() => look(two, signed('second', at))).code).toBe('same-person-inspecting');
     expect(out(look(asked, signed('second', at)))).toHaveLength(1);
   });
 
   it('follows the last work', () => {
-    refused('inspection-not-done', () => out(work(look(asked, signed('second', at)))));
+    expect(refusalOf(() => out(work(look(asked, signed('second', at))))).code).toBe('inspection-not-done');
   });
 
   it('is needed as well when the defect stays open after the work', () => {
-    refused('inspection-not-done', () => out(asked, { outcome: 'stays-open', staysOpen: ['the servo'] }));
+    expect(refusalOf(() => out(asked, { outcome: 'stays-open', staysOpen: ['the servo'] })).code).toBe(
+      'inspection-not-done',
+    );
   });
 
   it('needs the privilege to inspect', () => {
     const by = signed('second', at, { scope: { privileges: ['release'] } });
-    refused('authorisation-does-not-cover', () => look(asked, by));
-    refused('no-open-work', () => look(deferred, signed('second', at)));
+    expect(refusalOf(() => look(asked, by)).code).toBe('authorisation-does-not-cover');
+    expect(refusalOf(() => look(deferred, signed('second', at))).code).toBe('no-open-work');
   });
 });
 
@@ -129,26 +133,26 @@ describe('who may release', () => {
 
   it('is a holder whose authorisation covers it at that moment', () => {
     const done = work(deferred);
-    refused('authorisation-does-not-cover', () =>
-      out(done, { by: signed('tech', at, { scope: { privileges: ['sign-procedure'] } }) }),
-    );
-    refused('authorisation-not-valid-then', () =>
-      out(done, { by: signed('tech', at, { scope: { revokedAt: '2026-01-27T09:59Z' } }) }),
-    );
+    expect(
+      refusalOf(() => out(done, { by: signed('tech', at, { scope: { privileges: ['sign-procedure'] } }) })).code,
+    ).toBe('authorisation-does-not-cover');
+    expect(
+      refusalOf(() => out(done, { by: signed('tech', at, { scope: { revokedAt: '2026-01-27T09:59Z' } }) })).code,
+    ).toBe('authorisation-not-valid-then');
   });
 
   it('with category A only for work that the signer performed (66.A.20)', () => {
-    const refusal = refused('only-own-work', () => out(work(deferred), { by: mechanic() }));
+    const refusal = refusalOf(() => out(work(deferred), { by: mechanic() }), 'only-own-work');
     expect(refusal.message).toContain('Person tech did');
     const own = work(deferred, { by: mechanic() });
     expect(out(own, { by: mechanic() })).toHaveLength(1);
-    refused('only-own-work', () => out(work(own), { by: mechanic() }));
+    expect(refusalOf(() => out(work(own), { by: mechanic() })).code).toBe('only-own-work');
   });
 
   it('with B2 for a minor task only for own work, otherwise for that of others', () => {
     const b2 = signed('avionics', at, { scope: { licenceCategories: ['B2'] } });
     expect(out(work(deferred), { by: b2 })).toHaveLength(1);
-    refused('only-own-work', () => out(work(deferred), { by: b2, asMinorTask: true }));
+    expect(refusalOf(() => out(work(deferred), { by: b2, asMinorTask: true })).code).toBe('only-own-work');
   });
 });
 
@@ -160,8 +164,8 @@ describe('rectifying', () => {
   });
 
   it('is refused without saying what was done and by which manual', () => {
-    refused('text-missing', () => work(deferred, { workDone: '' }));
-    refused('text-missing', () => work(deferred, { reference: '' }));
-    refused('no-open-work', () => test(deferred, 'good'));
+    expect(refusalOf(() => work(deferred, { workDone: '' })).code).toBe('text-missing');
+    expect(refusalOf(() => work(deferred, { reference: '' })).code).toBe('text-missing');
+    expect(refusalOf(() => test(deferred, 'good')).code).toBe('no-open-work');
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { actor, AIRCRAFT, context, deferredAs, refused, signed, writtenUp } from '../invented.fixture.js';
+import { actor, AIRCRAFT, context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { replay } from '../replay.js';
 import { handOver } from './hand-over.js';
 import { identify } from './identify.js';
@@ -39,64 +39,79 @@ describe('writing a defect in the log', () => {
 
   it('refuses a late entry without a reason, and says how late it is', () => {
     const late = command({ recordedAt: '2026-10-24T23:40+02:00' });
-    const refusal = refused('late-entry-needs-reason', () => writeUp(null, late, context('2026-10-25T02:20+01:00')));
+    const refusal = refusalOf(
+      () => writeUp(null, late, context('2026-10-25T02:20+01:00')),
+      'late-entry-needs-reason',
+    );
     expect(refusal.facts).toMatchObject({ minutesLate: 220 });
     expect(refusal.next).toContain('The day of discovery stays the day in the log');
-    refused('late-entry-needs-reason', () =>
-      writeUp(null, { ...late, lateReason: '  ' }, context('2026-10-25T02:20+01:00')),
-    );
+    expect(
+      refusalOf(() => writeUp(null, { ...late, lateReason: '  ' }, context('2026-10-25T02:20+01:00'))).code,
+    ).toBe('late-entry-needs-reason');
   });
 
   it('takes an entry within the setting without a reason', () => {
     const at = { recordedAt: '2026-01-26T10:00Z' };
     expect(writeUp(null, command(at), context('2026-01-26T11:00Z'))).toHaveLength(1);
-    refused('late-entry-needs-reason', () => writeUp(null, command(at), context('2026-01-26T11:01Z')));
+    expect(refusalOf(() => writeUp(null, command(at), context('2026-01-26T11:01Z'))).code).toBe(
+      'late-entry-needs-reason',
+    );
   });
 
   it('refuses a log time in the future of the entry', () => {
-    refused('recorded-in-the-future', () =>
-      writeUp(null, command({ recordedAt: '2026-01-26T10:00+01:00' }), context('2026-01-26T08:59Z')),
-    );
+    expect(
+      refusalOf(() => writeUp(null, command({ recordedAt: '2026-01-26T10:00+01:00' }), context('2026-01-26T08:59Z')))
+        .code,
+    ).toBe('recorded-in-the-future');
     expect(
       writeUp(null, command({ recordedAt: '2026-01-26T10:00+01:00' }), context('2026-01-26T09:00Z')),
     ).toHaveLength(1);
   });
 
   it('refuses what occurred after it was in the log', () => {
-    refused('occurred-after-recorded', () =>
-      writeUp(
-        null,
-        command({ occurredAt: '2026-01-26T09:01Z', recordedAt: '2026-01-26T09:00Z' }),
-        context('2026-01-26T09:30Z'),
-      ),
-    );
+    expect(
+      refusalOf(() =>
+        writeUp(
+          null,
+          command({ occurredAt: '2026-01-26T09:01Z', recordedAt: '2026-01-26T09:00Z' }),
+          context('2026-01-26T09:30Z'),
+        ),
+      ).code,
+    ).toBe('occurred-after-recorded');
   });
 
   it.each(['2026-02-30T10:00Z', '2026-01-26T10:00', 'yesterday', '2026-01-26T25:00Z', ''])(
     'refuses "%s", which is no instant',
     (recordedAt) => {
-      const refusal = refused('not-an-instant', () =>
-        writeUp(null, command({ recordedAt }), context('2026-01-26T10:00Z')),
+      const refusal = refusalOf(
+        () => writeUp(null, command({ recordedAt }), context('2026-01-26T10:00Z')),
+        'not-an-instant',
       );
       expect(refusal.facts).toMatchObject({ value: recordedAt });
     },
   );
 
   it('refuses a write-up that says nothing, and one by nobody', () => {
-    refused('text-missing', () => writeUp(null, command({ description: ' ' }), context('2026-01-26T10:00Z')));
-    refused('text-missing', () => writeUp(null, command({ by: actor('') }), context('2026-01-26T10:00Z')));
+    expect(refusalOf(() => writeUp(null, command({ description: ' ' }), context('2026-01-26T10:00Z'))).code).toBe(
+      'text-missing',
+    );
+    expect(refusalOf(() => writeUp(null, command({ by: actor('') }), context('2026-01-26T10:00Z'))).code).toBe(
+      'text-missing',
+    );
   });
 
   it('refuses to write up the same defect twice, in a decision and in a history', () => {
     const life = writtenUp('2026-01-26T10:00Z');
-    refused('already-written-up', () => writeUp(life, command(), context('2026-01-27T10:00Z')));
+    expect(refusalOf(() => writeUp(life, command(), context('2026-01-27T10:00Z'))).code).toBe('already-written-up');
     const again = writeUp(null, command(), context('2026-01-27T10:00Z'));
-    refused('already-written-up', () => replay([...life.acts, ...again]));
+    expect(refusalOf(() => replay([...life.acts, ...again])).code).toBe('already-written-up');
   });
 
   it('refuses a signature whose authorisation does not let its holder write up', () => {
     const by = signed('tech', '2026-01-26T10:00Z', { scope: { privileges: ['release'] } });
-    refused('authorisation-does-not-cover', () => writeUp(null, command({ by }), context('2026-01-26T10:00Z')));
+    expect(refusalOf(() => writeUp(null, command({ by }), context('2026-01-26T10:00Z'))).code).toBe(
+      'authorisation-does-not-cover',
+    );
   });
 });
 
@@ -107,17 +122,21 @@ describe('identifying the failed item', () => {
 
   it('refuses a unit that is not installed, and an entry without a unit', () => {
     const life = writtenUp('2026-01-26T10:00Z');
-    refused('unit-not-installed', () =>
-      identify(life, { ...say, item: { ...item, units: ['1', '3'] } }, context(at)),
+    expect(refusalOf(() => identify(life, { ...say, item: { ...item, units: ['1', '3'] } }, context(at))).code).toBe(
+      'unit-not-installed',
     );
-    refused('no-unit-named', () => identify(life, { ...say, item: { ...item, units: [] } }, context(at)));
+    expect(refusalOf(() => identify(life, { ...say, item: { ...item, units: [] } }, context(at))).code).toBe(
+      'no-unit-named',
+    );
   });
 
   it('lets another item take its place before, and only narrows it down after the deferral', () => {
     const life = deferredAs({}, '2026-01-26T10:00Z');
-    refused('item-under-deferral', () => identify(life, { ...say, item: { ...item, units: ['2'] } }, context(at)));
-    refused('item-under-deferral', () =>
-      identify(life, { ...say, item: { ...item, entry: '22-11-01' } }, context(at)),
+    expect(refusalOf(() => identify(life, { ...say, item: { ...item, units: ['2'] } }, context(at))).code).toBe(
+      'item-under-deferral',
+    );
+    expect(refusalOf(() => identify(life, { ...say, item: { ...item, entry: '22-11-01' } }, context(at))).code).toBe(
+      'item-under-deferral',
     );
     expect(identify(life, say, context(at))).toHaveLength(1);
     expect(
@@ -140,11 +159,15 @@ describe('what moves no clock', () => {
     ]);
     expect(later.limits).toEqual(life.limits);
     expect(later).toMatchObject({ sheet: '131', heldBy: 'night shift', recordedAt: '2026-01-26T10:00Z' });
-    refused('text-missing', () =>
-      reEnter(life, { id: 'a8', by: actor('tech'), sheet: '', reason: 'x' }, context('2026-01-30T10:00Z')),
-    );
-    refused('text-missing', () =>
-      handOver(life, { id: 'a8', by: actor('tech'), to: ' ', note: '' }, context('2026-01-30T10:00Z')),
-    );
+    expect(
+      refusalOf(() =>
+        reEnter(life, { id: 'a8', by: actor('tech'), sheet: '', reason: 'x' }, context('2026-01-30T10:00Z')),
+      ).code,
+    ).toBe('text-missing');
+    expect(
+      refusalOf(() =>
+        handOver(life, { id: 'a8', by: actor('tech'), to: ' ', note: '' }, context('2026-01-30T10:00Z')),
+      ).code,
+    ).toBe('text-missing');
   });
 });
