@@ -1,4 +1,4 @@
-import { createServer } from 'node:http';
+import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { TestProject } from 'vitest/node';
 import { startTestServer, type TestServer } from './postgres-server.js';
@@ -9,14 +9,16 @@ declare module 'vitest' {
   }
 }
 
+let server: Promise<TestServer> | undefined;
+let desk: Server | undefined;
+
 /**
  * One database server for the whole run, started when the first test file asks for it and not before: a run without
  * such a file costs nothing. Test files run in processes of their own, so they ask over the loopback.
  */
-export default async function postgres(project: TestProject): Promise<() => Promise<void>> {
-  let server: Promise<TestServer> | undefined;
+export async function setup(project: TestProject): Promise<void> {
   const secret = `/${crypto.randomUUID()}`;
-  const desk = createServer(({ url }, response) => {
+  const opened = createServer(({ url }, response) => {
     if (url !== secret) return response.writeHead(404).end();
     server ??= startTestServer();
     return server.then(
@@ -24,10 +26,12 @@ export default async function postgres(project: TestProject): Promise<() => Prom
       (error: unknown) => response.writeHead(500).end(String(error)),
     );
   });
-  await new Promise<void>((resolve) => desk.listen(0, '127.0.0.1', resolve));
-  project.provide('postgres', `http://127.0.0.1:${(desk.address() as AddressInfo).port}${secret}`);
-  return async () => {
-    desk.close();
-    await (await server?.catch(() => undefined))?.stop();
-  };
+  desk = opened;
+  await new Promise<void>((resolve) => opened.listen(0, '127.0.0.1', resolve));
+  project.provide('postgres', `http://127.0.0.1:${(opened.address() as AddressInfo).port}${secret}`);
+}
+
+export async function teardown(): Promise<void> {
+  desk?.close();
+  await (await server?.catch(() => undefined))?.stop();
 }

@@ -35,7 +35,7 @@ export function isAlive(pid: number): boolean {
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EPERM') return false;
   }
-  return process.platform === 'win32' || !/^Z/.test(ask(pid, 'stat'));
+  return process.platform === 'win32' || !ask(pid, 'stat').startsWith('Z');
 }
 
 /** Process numbers are used again, after a restart of the machine above all. */
