@@ -21,9 +21,9 @@ export class Program {
     });
   }
 
-  /** Waits for a line that says `ready`. @throws Error with what it wrote when it ends instead */
-  async ready(): Promise<this> {
-    while (!this.lines.includes('ready')) {
+  /** Waits for the line that says it is ready. @throws Error with what it wrote when it ends instead */
+  async ready(isReady: (line: string) => boolean = (line) => line === 'ready'): Promise<this> {
+    while (!this.lines.some(isReady)) {
       const ended = await Promise.race([this.ended.then(() => true), new Promise((go) => setTimeout(go, 10))]);
       if (ended === true) throw new Error(`The program ended before it was ready: ${this.errors}`);
     }
