@@ -18,6 +18,7 @@ interface Case {
   events?: string[];
   legs?: object[];
   counters?: object;
+  notDiverted?: true;
   tray?: string[];
 }
 
@@ -36,6 +37,7 @@ describe('movement messages', () => {
     if (one.sameAs === undefined || one.legs) expect(legs).toHaveLength(one.legs?.length ?? 0);
     if (one.events) expect(events.map(written)).toEqual(one.events);
     if (one.legs) expect(legs).toMatchObject(one.legs);
+    if (one.notDiverted) expect(legs.map(({ diverted }) => diverted)).toEqual(legs.map(() => undefined));
     if (one.counters) expect(counters).toMatchObject(one.counters);
     if (one.message) expect(messages).toMatchObject([one.message]);
     if (one.warnings) expect(messages.flatMap(({ warnings }) => warnings)).toEqual(one.warnings);
