@@ -5,34 +5,18 @@
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { readMel } from '#mel';
-import { createOperator, newId, type Store, type Tx } from '#store';
+import { createOperator, type FlightRow, newId, type Tx } from '#store';
 import { hashSecret } from '../apps/server/src/index.js';
+import { groundedIn, isGrounded } from './grounded.js';
+import { dayIn, type DemoOptions, type Ids, idOf } from './loading.js';
 import { playOpenItems } from './play-open-items.js';
-import { plannedFlights } from './planned-flights.js';
+import { plannedFlights, type SeedFlight } from './planned-flights.js';
 import { readSeed, readSeedFile, type Seed } from './seed-files.js';
-
-export interface DemoOptions {
-  /** Folder of the data files. */
-  folder: string;
-  ownerUrl: string;
-  store: Store;
-  /** The instant of loading, ISO 8601 UTC. Its day in the base of each operator is day 0. */
-  now: string;
-  tzdb: string;
-}
 
 /** What a person needs to try the demo. */
 export interface DemoLoaded {
   secret: string;
   signIns: { name: string; does: string }[];
-}
-
-/** Ids given to the names of the files. */
-export interface Ids {
-  operator: string;
-  person: Map<string, string>;
-  organisation: Map<string, string>;
-  aircraft: Map<string, string>;
 }
 
 export async function loadDemo(options: DemoOptions): Promise<DemoLoaded> {
@@ -138,7 +122,9 @@ async function loadFleet(tx: Tx, seed: Seed, operator: Operator, ids: Ids, optio
     if (of !== operator.id) continue;
     ids.aircraft.set(mark, await tx.aircraft.add({ registration: mark, type, serial, configuration }));
   }
-  for (const flight of plannedFlights(seed, dayIn(options.now, operator.base))) {
+  const dayZero = dayIn(options.now, operator.base);
+  const grounded = groundedIn(seed, dayZero);
+  for (const flight of plannedFlights(seed, dayZero)) {
     const aircraftId = ids.aircraft.get(flight.aircraft);
     if (aircraftId === undefined) continue;
     await tx.flights.add({
@@ -149,10 +135,16 @@ async function loadFleet(tx: Tx, seed: Seed, operator: Operator, ids: Ids, optio
       offBlockAt: flight.offBlockAt,
       onBlockAt: flight.onBlockAt,
       flightMinutes: flight.flightMinutes,
-      state: flight.onBlockAt <= options.now ? 'flown' : 'planned',
+      state: stateOf(flight, isGrounded(grounded, flight), options.now),
       facts: flight.facts,
     });
   }
+}
+
+/** What should have left by now and could not was cancelled. */
+function stateOf({ offBlockAt, onBlockAt }: SeedFlight, grounded: boolean, now: string): FlightRow['state'] {
+  if (grounded && Date.parse(offBlockAt) <= Date.parse(now)) return 'cancelled';
+  return Date.parse(onBlockAt) <= Date.parse(now) ? 'flown' : 'planned';
 }
 
 async function loadMelFile(tx: Tx, { folder, now }: DemoOptions, operator: Operator): Promise<void> {
@@ -164,17 +156,6 @@ async function loadMelFile(tx: Tx, { folder, now }: DemoOptions, operator: Opera
   const sha256 = createHash('sha256').update(content).digest('hex');
   const id = await tx.mel.add({ aircraftType, document, revision, effectiveOn, content, sha256, loadedAt: now });
   await tx.mel.putInForce(id);
-}
-
-export function idOf(ids: ReadonlyMap<string, string>, name: string): string {
-  const id = ids.get(name);
-  if (id === undefined) throw new Error(`the seed names ${name}, which stands in none of its files`);
-  return id;
-}
-
-/** The calendar day of an instant in a zone, YYYY-MM-DD. */
-export function dayIn(at: string, zone: string): string {
-  return new Intl.DateTimeFormat('en-CA', { timeZone: zone, dateStyle: 'short' }).format(new Date(at));
 }
 
 function daysFrom(now: string, days: number): string {

@@ -23,7 +23,7 @@ import {
 import { type Mel, readMel, workKey } from '#mel';
 import { type AircraftRow, type DefectRow, newId, type Tx } from '#store';
 import { actorOf, livesOf, settingsOf, signatureOf, writeActs } from '../apps/server/src/index.js';
-import { dayIn, type DemoOptions, type Ids, idOf } from './load.js';
+import { dayIn, type DemoOptions, type Ids, idOf } from './loading.js';
 import { instantOf } from './planned-flights.js';
 import { type CombinationJudged, readSeedFile, type Seed, type SeedAct } from './seed-files.js';
 
