@@ -11,6 +11,7 @@ import {
 import type { Used } from '#intervals';
 import type { Mel, Procedure, Repeat } from '#mel';
 import type { AircraftRow, DefectRow, LeftItemRow } from '#store';
+import { firstWords } from './short-text.js';
 import { wordsOfAct } from './words-of-act.js';
 
 export interface DefectContext {
@@ -40,7 +41,7 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
     sheet: life.sheet,
     system: life.system,
     entry,
-    title: (entry === null ? undefined : mel?.entry(entry)?.title) ?? shortened(life.description),
+    title: (entry === null ? undefined : mel?.entry(entry)?.title) ?? firstWords(life.description, 60),
     units: life.item?.units ?? [],
     oneOf: (life.item?.units.length ?? 0) > 1,
     basis: basis === null ? null : basisInWords(basis),
@@ -127,8 +128,4 @@ export function historyLine(act: Act, seq: number, sealed: ReadonlyMap<string, n
     sealedAs: sealed.get(act.id) ?? null,
     details: act,
   };
-}
-
-function shortened(text: string): string {
-  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }

@@ -5,7 +5,8 @@ import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, TZDB } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { type OperatorSettings, settingsOf } from '../people/operator-settings.js';
-import { loadSituation, type Proposal } from './situation-loader.js';
+import type { Proposal } from './readable-gates.js';
+import { loadSituation } from './situation-loader.js';
 
 export interface Question {
   aircraftId: string;

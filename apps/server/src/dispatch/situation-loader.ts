@@ -1,20 +1,13 @@
 /** Puts together what is known of one aircraft and one flight, as the reasoner takes it. It decides nothing. */
-import { aircraftGates, type DefectLife, placardsFitted, type RegisterEntry, standing } from '#deferrals';
+import { type DefectLife, placardsFitted, standing } from '#deferrals';
 import type { KnownFact, OpenDefect, PlannedFlight, RecordedJudgement, Situation, WorkState } from '#dispatch';
 import { countUsed, type Leg, type Used } from '#intervals';
 import { factOf, workKey } from '#mel';
-import type { AircraftRow, FactRow, FlightRow, JudgementRow, LeftItemRow, Tx } from '#store';
+import type { AircraftRow, FactRow, FlightRow, JudgementRow, Tx } from '#store';
 import { coversAll, type CoveredItem } from './combination.js';
 import { livesOf, type OpenedDefect } from '../defects/defect-book.js';
+import { type Proposal, readableGates } from './readable-gates.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
-
-/** A row that is tried, for an open defect or for one that is not written up. */
-export interface Proposal {
-  defect?: string;
-  entry: string;
-  units: string[];
-  row: string;
-}
 
 export interface Asked {
   aircraft: AircraftRow;
@@ -52,7 +45,7 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
     work: defects.flatMap(({ life }) => workDone(life)),
     judgements: latestJudgements(judgements, flight, defects.map(coveredItem)),
     directives: directives.map(({ number, entry, units }) => ({ number, entry, ...(units ? { units } : {}) })),
-    gates: readableGates(defects, register, proposals),
+    gates: readableGates(aircraft, defects, register, proposals),
     settings: settings.judge,
   };
   return { situation, defects };
@@ -202,40 +195,4 @@ function latestJudgements(
     ...(row.validUntil === null ? {} : { validUntil: row.validUntil }),
     ...(row.flightId === null ? {} : { forFlight: row.flightId }),
   }));
-}
-
-/** Gates of the whole aircraft, with numbers that people know instead of ids. A defect that is tried is not unanswered. */
-function readableGates(
-  defects: readonly OpenedDefect[],
-  register: readonly LeftItemRow[],
-  proposals: readonly Proposal[],
-): Situation['gates'] {
-  const lives = defects.map(({ life }) => life);
-  const entries = register.map(registerEntry);
-  const tried = new Set(proposals.flatMap(({ defect }) => defect ?? []));
-  const gates = aircraftGates(lives, entries, []);
-  const named = (text: string): string =>
-    defects.reduce((words, { row }) => words.replaceAll(row.id, `Defect ${row.number}`), text);
-  return {
-    unanswered: gates.unanswered.filter((text) => ![...tried].some((id) => text.startsWith(id))).map(named),
-    openWork: gates.openWork.map(named),
-    orphans: gates.orphans.map(named),
-  };
-}
-
-function registerEntry(item: LeftItemRow): RegisterEntry {
-  return {
-    id: item.id,
-    kind: item.kind as RegisterEntry['kind'],
-    where: item.place,
-    tag: item.tag ?? '',
-    undo: item.undo,
-    owner:
-      item.defectId !== null
-        ? { kind: 'defect', defect: item.defectId }
-        : item.ownedBy === null
-          ? null
-          : { kind: 'modification', reference: item.ownedBy },
-    undone: item.removedAt !== null,
-  };
 }
