@@ -54,13 +54,24 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
   const sealer = await startSealer(ownerUrl, { everyMs: 20 });
   const logger = pino({ level: process.env['LOG_LEVEL'] ?? 'error' });
   const server = await startServer({
-    ...{ store, logger, now, tzdb, host: '127.0.0.1', port: 0, requestsPerMinute },
+    store,
+    logger,
+    now,
+    tzdb,
+    host: '127.0.0.1',
+    port: 0,
+    requestsPerMinute,
     ...(pages === undefined ? {} : { pages }),
   });
   const contract = new Contract(server.openApi as unknown as OpenApi);
   const visitor = () => new ApiClient(server.url, options.secret ?? demoSecret(), contract);
   return {
-    ...{ url: server.url, ownerUrl, database, store, contract, visitor },
+    url: server.url,
+    ownerUrl,
+    database,
+    store,
+    contract,
+    visitor,
     signIn: (name, operatorCode) => visitor().signIn(name, operatorCode),
     async stop() {
       await server.close();
@@ -102,7 +113,8 @@ export async function serverProcess(options: ServerProcessOptions): Promise<Serv
   const url = `http://127.0.0.1:${port}`;
   const visitor = () => new ApiClient(url, secret);
   return {
-    ...{ url, visitor },
+    url,
+    visitor,
     signIn: (name, operatorCode) => visitor().signIn(name, operatorCode),
     stop: async () => void (await program.kill('SIGTERM')),
     kill: async () => void (await program.kill()),
