@@ -67,10 +67,10 @@ function itemWords({ entry, title, unit, row, cause, perhaps, conditions, ...pai
   const under = row === null ? 'no row' : `row ${row}`;
   const maybe = perhaps ? ', if it is this one' : '';
   return [
-    `${entry} ${title} ${unit}, ${under} (${by}${maybe}): ${standing(pair, ITEM)}`,
+    `${entry} ${title} ${unit}, ${under} (${by}${maybe}): ${standing(pair)}`,
     ...conditions.map((one) => {
-      const how = standing(one, CONDITION);
-      const why = how === CONDITION.T ? ` - ${withoutStop(one.because)}` : '';
+      const how = standing(one);
+      const why = how === WORDS.T ? ` - ${withoutStop(one.because)}` : '';
       return `  ${how}: ${withoutStop(one.text)}${why}`;
     }),
   ];
@@ -81,13 +81,13 @@ function refusedWords({ entry, unit, row, because }: RefusedRow, items: readonly
   return `${[entry, title, unit].filter(Boolean).join(' ')}, row ${row}: ${because.join('; ')}`;
 }
 
-const ITEM = { T: 'may fly', W: 'may fly after work', U: 'not settled', F: 'may not fly' };
-const CONDITION = { T: 'holds', W: 'holds after work', U: 'not settled', F: 'does not hold' };
+/** Of a row and of its conditions alike: "may fly" is said of the aircraft alone. */
+const WORDS = { T: 'holds', W: 'holds after work', U: 'not settled', F: 'does not hold' };
 
-function standing({ now, after }: NowAfter, words: typeof ITEM): string {
-  if (after === 'F') return words.F;
-  if (now === 'T') return words.T;
-  return now === 'F' && after === 'T' ? words.W : words.U;
+function standing({ now, after }: NowAfter): string {
+  if (after === 'F') return WORDS.F;
+  if (now === 'T') return WORDS.T;
+  return now === 'F' && after === 'T' ? WORDS.W : WORDS.U;
 }
 
 function workWords({ text, minutes, by, needsPersonAtStation, defect }: WorkToDo): string {
