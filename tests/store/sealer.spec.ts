@@ -96,7 +96,10 @@ describe('numbers', () => {
         { entries: written, waiting: 0, misfit: null },
       ]);
     }
-    for (const sealer of sealers) await sealer.finish();
+    for (const sealer of sealers) {
+      await sealer.finish();
+      expect(sealer.errors).toBe('');
+    }
   });
 
   it('start at 1 for each operator and go on after a restart of the sealer', async () => {

@@ -153,6 +153,12 @@ describe('what was altered is found, however the traces were covered', () => {
       4,
     ],
     [
+      'another person',
+      () =>
+        `update record_entry set who = repeat('0', 64) from record_sealed s where ${entryNumbered}${operator.id}' and s.number = 4`,
+      4,
+    ],
+    [
       'an entry hung on no aircraft',
       () =>
         `update record_entry set aircraft_id = null from record_sealed s where ${entryNumbered}${operator.id}' and s.number = 4`,

@@ -6,7 +6,8 @@ export class Program {
   readonly lines: string[] = [];
   private readonly child: ChildProcess;
   private readonly ended: Promise<unknown>;
-  private errors = '';
+  /** What it wrote to its error output. */
+  errors = '';
 
   constructor(command: string, args: readonly string[], env: Record<string, string> = {}) {
     this.child = spawn(command, args, { stdio: ['pipe', 'pipe', 'pipe'], env: { ...process.env, ...env } });
