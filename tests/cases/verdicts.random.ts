@@ -45,7 +45,7 @@ const deniedLeaf: fc.Arbitrary<ConditionLeaf> = fc.constantFrom<ConditionLeaf>(
 /** Leaves that stand only where more truth helps; the others are about the flight. */
 function leaf(all: Shape[]): fc.Arbitrary<ConditionLeaf> {
   const entry = fc.nat(all.length - 1).chain((index) =>
-    fc.constantFrom(...['entry.up', 'entry.notFailed']).chain((fact) =>
+    fc.constantFrom('entry.up', 'entry.notFailed').chain((fact) =>
       fc.integer({ min: 1, max: all[index]!.units.length }).map((value): ConditionLeaf => ({
         fact,
         operator: 'greaterThanInclusive',

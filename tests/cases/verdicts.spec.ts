@@ -38,23 +38,16 @@ const mels = new Map(
   }),
 );
 
-function situationOf({
-  id,
-  mel,
-  source,
-  mark,
-  basis,
-  expect: _,
-  says,
-  asks,
-  down,
-  ...given
-}: VerdictCase): Situation {
-  if ([source, mark, basis].some((part) => typeof part !== 'string'))
-    throw new Error(`${id} lacks source, mark or basis`);
+const TOLD = new Set(['id', 'mel', 'source', 'mark', 'basis', 'expect', 'says', 'asks', 'down']);
+
+function situationOf(one: VerdictCase): Situation {
+  if ([one.source, one.mark, one.basis].some((part) => typeof part !== 'string')) {
+    throw new Error(`${one.id} lacks source, mark or basis`);
+  }
   const { recordedAt, ...rest } = defaults;
-  const defects = (given.defects ?? []).map((defect) => ({ recordedAt, ...defect }));
-  const read = readCase({ ...rest, ...given, defects }, id, mels.get(mel)!, '2026a');
+  const given = Object.fromEntries(Object.entries(one).filter(([part]) => !TOLD.has(part)));
+  const defects = (one.defects ?? []).map((defect) => ({ recordedAt, ...defect }));
+  const read = readCase({ ...rest, ...given, defects }, one.id, mels.get(one.mel)!, '2026a');
   if ('errors' in read) throw new Error(JSON.stringify(read.errors));
   return read.situation;
 }

@@ -1,10 +1,11 @@
 /** A choice of rows, the items that it puts down, and its value (rules 2, 5 and 6). */
 import type { Row } from '#mel';
 import type { Item } from './conditions/item.js';
-import { judgeItem, type JudgedItem } from './conditions/judge-item.js';
+import { judgeItems, type JudgedItem } from './conditions/judge-item.js';
 import type { Frame } from './frame/frame.js';
 import type { JudgedGate } from './gates.js';
 import { agreed, allOfPairs, greater } from './kleene.js';
+import type { OpenDefect } from './situation.js';
 import { DownState, type ConsideredUnit } from './units/down-state.js';
 import { readingsOf, type DefectReading } from './units/readings.js';
 import { unitKey } from './units/unit.js';
@@ -32,29 +33,53 @@ export interface JudgedChoice extends NowAfter {
   rowless: ConsideredUnit[];
 }
 
-/** Judges one choice of rows. Later searches over more choices come in by this door. */
+/**
+ * Judges one choice of rows. Later searches over more choices come in by this door. A considered unit whose entry has one
+ * row only takes that row, so nothing has to be chosen for it.
+ */
 export async function judgeChoice(
   frame: Frame,
   wholes: readonly (readonly DefectReading[])[],
-  choice: Choice,
+  given: Choice,
   gates: readonly JudgedGate[],
 ): Promise<JudgedChoice> {
-  const state = new DownState(frame.fitted, wholes, choice.considered);
+  const { choice, state } = withOnlyRows(frame, wholes, given);
   const considered = state.considered();
-  const rowless = considered.filter((unit) => !choice.considered.has(unitKey(unit)) && hasRows(frame, unit));
+  const rowless = considered.filter(
+    (unit) => !choice.considered.has(unitKey(unit)) && rowsFor(frame, unit).length > 0,
+  );
   const decided = considered.filter((unit) => !rowless.includes(unit));
-  const groups = await Promise.all([
-    ...frame.defects.map((defect) => groupOf(defectItems(frame, defect.id, choice), frame, state)),
-    ...decided.map((unit) => groupOf([consideredItem(frame, unit, choice)], frame, state)),
-  ]);
+  const itemsOfGroups = [
+    ...frame.defects.map((defect) => defectItems(frame, defect, choice)),
+    ...decided.map((unit) => [consideredItem(frame, unit, choice)]),
+  ];
+  const judged = await judgeItems(itemsOfGroups.flat(), frame, state);
+  let next = 0;
+  const groups = itemsOfGroups.map((items) => groupOf(judged.slice(next, (next += items.length))));
   const value = allOfPairs([...groups.map(valueOf), ...gates.map(({ answer }) => answer)]);
   return { choice, groups: groups.sort(byPlace), rowless, now: value.now, after: value.after };
 }
 
-async function groupOf(items: Item[], frame: Frame, state: DownState): Promise<Group> {
-  const judged = await Promise.all(items.map((item) => judgeItem(item, frame, state)));
-  const perhaps = items.some((item) => item.perhaps);
-  return { counts: !perhaps ? 'always' : items.length > 1 ? 'one-of' : 'perhaps', items: judged };
+function withOnlyRows(
+  frame: Frame,
+  wholes: readonly (readonly DefectReading[])[],
+  { recorded, considered }: Choice,
+): { choice: Choice; state: DownState } {
+  const rows = new Map(considered);
+  for (;;) {
+    const state = new DownState(frame.fitted, wholes, rows);
+    const before = rows.size;
+    for (const unit of state.considered()) {
+      const [only, ...others] = rowsFor(frame, unit);
+      if (only !== undefined && others.length === 0) rows.set(unitKey(unit), only);
+    }
+    if (rows.size === before) return { choice: { recorded, considered: rows }, state };
+  }
+}
+
+function groupOf(items: JudgedItem[]): Group {
+  const perhaps = items.some(({ item }) => item.perhaps);
+  return { counts: !perhaps ? 'always' : items.length > 1 ? 'one-of' : 'perhaps', items };
 }
 
 /** The rows that may be chosen for a considered unit; none when its configuration is not known. */
@@ -63,13 +88,8 @@ export function rowsFor({ fitted }: Frame, { entry, unit }: ConsideredUnit): rea
   return match.kind === 'one' && match.subEntry.units.includes(unit) ? match.subEntry.rows : [];
 }
 
-function hasRows(frame: Frame, unit: ConsideredUnit): boolean {
-  return rowsFor(frame, unit).length > 0;
-}
-
-function defectItems(frame: Frame, id: string, { recorded }: Choice): Item[] {
-  const defect = frame.defects.find((one) => one.id === id);
-  if (defect === undefined) return [];
+function defectItems(frame: Frame, defect: OpenDefect, { recorded }: Choice): Item[] {
+  const { id } = defect;
   const cause = { kind: 'failed', defect: id } as const;
   const readings = readingsOf(defect, recorded.get(id) ?? null, frame.fitted);
   const known = defect.entry === null || frame.fitted.match(defect.entry).kind !== 'unknown';

@@ -1,8 +1,7 @@
 /** The rows that cannot be used, each with what refuses it: those in use, and the other rows of units taken along. */
 import type { Row } from '#mel';
 import { rowsFor, type JudgedChoice } from '../choice.js';
-import type { Item } from '../conditions/item.js';
-import { judgeItem, type JudgedItem } from '../conditions/judge-item.js';
+import { judgeItems, type JudgedItem } from '../conditions/judge-item.js';
 import type { Frame } from '../frame/frame.js';
 import { DownState } from '../units/down-state.js';
 import { readingsOf, wholeReadings } from '../units/readings.js';
@@ -11,8 +10,9 @@ import type { RefusedRow } from '../verdict.js';
 import { conditionSaid } from './words.js';
 
 export async function refusedRows(frame: Frame, choice: JudgedChoice | null): Promise<RefusedRow[]> {
-  const inUse = choice?.groups.flatMap(({ items }) => items) ?? [];
-  const others = await Promise.all(inUse.map((one) => otherRows(frame, one.item, choice)));
+  if (choice === null) return [];
+  const inUse = choice.groups.flatMap(({ items }) => items);
+  const others = await Promise.all(inUse.map((one) => otherRows(frame, one, choice)));
   return [...inUse, ...others.flat()]
     .flatMap(refusal)
     .sort((a, b) => byCode(a.entry, b.entry) || byCode(a.unit, b.unit) || byCode(a.row, b.row));
@@ -25,14 +25,15 @@ function refusal({ answer }: JudgedItem): RefusedRow[] {
 }
 
 /** A unit that is only considered inoperative could take another row of its entry. */
-async function otherRows(frame: Frame, item: Item, choice: JudgedChoice | null): Promise<JudgedItem[]> {
+async function otherRows(frame: Frame, { item }: JudgedItem, choice: JudgedChoice): Promise<JudgedItem[]> {
   const { entry, unit, cause } = item;
-  if (entry === null || choice === null || cause.kind === 'failed') return [];
+  if (entry === null || cause.kind === 'failed') return [];
   const considered = { entry: entry.number, unit, by: cause.by, row: cause.by.row, inAll: !item.perhaps };
   const others = rowsFor(frame, considered).filter(({ id }) => id !== item.row?.id);
-  return Promise.all(
-    others.map((row) => judgeItem({ ...item, row }, frame, stateWith(frame, choice, unitKey(considered), row))),
+  const judged = others.map((row) =>
+    judgeItems([{ ...item, row }], frame, stateWith(frame, choice, unitKey(considered), row)),
   );
+  return (await Promise.all(judged)).flat();
 }
 
 function stateWith(frame: Frame, { choice }: JudgedChoice, unit: string, row: Row): DownState {

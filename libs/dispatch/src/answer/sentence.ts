@@ -44,8 +44,18 @@ function sayValue(mel: Mel, leaf: ExplainedNode): string {
   return `${label}: ${listed(actual)}${unit}${source}`;
 }
 
-/** e.g. "width of the narrowest runway", "Autopilot, needed by the approach minima", "Engine generators (2)". */
+const LABELS = new WeakMap<Mel, Map<string, string>>();
+
 function labelOf(mel: Mel, { fact = '' }: ExplainedNode): string {
+  let ofMel = LABELS.get(mel);
+  if (ofMel === undefined) LABELS.set(mel, (ofMel = new Map()));
+  let label = ofMel.get(fact);
+  if (label === undefined) ofMel.set(fact, (label = makeLabel(mel, fact)));
+  return label;
+}
+
+/** e.g. "width of the narrowest runway", "Autopilot, needed by the approach minima", "Engine generators (2)". */
+function makeLabel(mel: Mel, fact: string): string {
   const read = readFactKey(fact);
   const subject = read?.subject ?? null;
   if (read === null || subject === null) return read?.fact.label ?? fact;

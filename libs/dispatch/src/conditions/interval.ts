@@ -1,4 +1,5 @@
-import { mayDepart, rectificationWindow, type DepartureAnswer, type RectificationClock } from '#intervals';
+import type { DepartureAnswer, RectificationClock } from '#intervals';
+import { clockOf, departure } from '../frame/counting.js';
 import type { Frame } from '../frame/frame.js';
 import { dayIn, millisOf } from '../frame/moment.js';
 import type { OpenDefect } from '../situation.js';
@@ -18,8 +19,8 @@ const TRUTH: Record<DepartureAnswer['answer'], Truth> = { holds: 'T', fails: 'F'
 export const interval: FixedRule = (item, frame) => {
   const { defect, row } = item;
   if (defect === null) return [];
-  const clock = clockOf(item, defect, frame);
-  const { answer, because } = departure(clock, defect, frame);
+  const clock = clockInUse(item, defect, frame);
+  const { answer, because } = asked(clock, defect, frame);
   const text = `category ${row.category}, ${clock.interval}, recorded ${clock.recordedAt}`;
   const truth = TRUTH[answer];
   const endsAt = defect.deadline?.endsAt ?? clock.endsAt;
@@ -30,7 +31,7 @@ export const interval: FixedRule = (item, frame) => {
   return [judged('interval', partOf(item, 'interval'), text, pair, because, { untils, ...tree })];
 };
 
-function clockOf(item: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {
+function clockInUse(item: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {
   const { row, subEntry, entry } = item;
   const own = clockFrom(item, defect, frame);
   if (row.numberRequired >= subEntry.units.length - 1) return own;
@@ -46,19 +47,19 @@ function clockFrom({ row, unit }: RowItem, { recordedAt }: OpenDefect, { situati
   const interval = row.intervalByUnit?.[unit] ?? row.interval;
   const { tzdb, settings } = situation;
   const window = { category: row.category, recordedAt, base: settings.base, tzdb };
-  return rectificationWindow(interval === undefined ? window : { ...window, interval });
+  return clockOf(interval === undefined ? window : { ...window, interval });
 }
 
 /** The stored end is the legal truth where there is one; what is counted from use is asked beside it. */
-function departure(clock: RectificationClock, defect: OpenDefect, frame: Frame): Said {
+function asked(clock: RectificationClock, defect: OpenDefect, frame: Frame): Said {
   const { deadline, used = {} } = defect;
   if (deadline?.endsAt === undefined && deadline?.lastDay === undefined) {
-    return mayDepart(clock, frame.leg, used, frame.counting);
+    return departure(clock, frame.leg, used, frame.counting);
   }
   const fixed = beforeStoredEnd(deadline, frame);
   const counted = clock.limits.filter(({ unit }) => unit !== 'calendar-days' && unit !== 'hours');
   if (counted.length === 0) return fixed;
-  const rest = mayDepart({ ...clock, limits: counted }, frame.leg, used, frame.counting);
+  const rest = departure({ ...clock, limits: counted }, frame.leg, used, frame.counting);
   const order = ['fails', 'unknown', 'holds'] as const;
   const answer = order.find((one) => one === fixed.answer || one === rest.answer) ?? 'unknown';
   const said = [fixed, rest].filter((one) => one.answer === answer).map(({ because }) => because);

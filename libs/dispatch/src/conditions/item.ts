@@ -1,6 +1,7 @@
 /** One down unit under one row, as the conditions of rule 5 look at it. */
 import type { Entry, Row, SubEntry } from '#mel';
 import type { Frame } from '../frame/frame.js';
+import type { TreeOf } from '../frame/trees.js';
 import type { Until } from '../frame/until.js';
 import type { OpenDefect } from '../situation.js';
 import type { DownState } from '../units/down-state.js';
@@ -35,7 +36,7 @@ export interface Judged {
 }
 
 /** A condition of a row: answers for one item, none when it does not concern it. */
-export type Rule = (item: RowItem, frame: Frame, state: DownState) => Judged[] | Promise<Judged[]>;
+export type Rule = (item: RowItem, frame: Frame, state: DownState, treeOf: TreeOf) => Judged[];
 
 /** A condition that no other unit's state can change. */
 export type FixedRule = (item: RowItem, frame: Frame) => Judged[];

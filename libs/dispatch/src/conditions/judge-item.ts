@@ -1,5 +1,7 @@
 /** Rule 5: the value of a unit under a row is the least of all conditions of that row. */
+import type { Proviso } from '#mel';
 import type { Frame } from '../frame/frame.js';
+import { treesIn, type TreeOf } from '../frame/trees.js';
 import { allOfPairs, UU } from '../kleene.js';
 import type { DownState } from '../units/down-state.js';
 import type { ItemAnswer, NowAfter } from '../verdict.js';
@@ -28,9 +30,20 @@ export interface JudgedItem {
   judged: readonly Judged[];
 }
 
-export async function judgeItem(item: Item, frame: Frame, state: DownState): Promise<JudgedItem> {
-  const judged = await conditionsOf(item, frame, state);
-  const value: NowAfter = allOfPairs(judged.map(({ answer }) => answer));
+/** Judges items of one state; their provisos run through the evaluator first, all at once. */
+export async function judgeItems(items: readonly Item[], frame: Frame, state: DownState): Promise<JudgedItem[]> {
+  const treeOf = await treesIn(frame, state, items.flatMap(provisosOf));
+  return items.map((item) => judgeItem(item, frame, state, treeOf));
+}
+
+function provisosOf({ defect, row }: Item): readonly Proviso[] {
+  return defect?.basis?.conditions ?? row?.provisos ?? [];
+}
+
+function judgeItem(item: Item, frame: Frame, state: DownState, treeOf: TreeOf): JudgedItem {
+  const judged = conditionsOf(item, frame, state, treeOf);
+  const conditions = judged.map(({ answer }) => answer);
+  const value: NowAfter = allOfPairs(conditions);
   return {
     item,
     judged,
@@ -41,20 +54,19 @@ export async function judgeItem(item: Item, frame: Frame, state: DownState): Pro
       perhaps: item.perhaps,
       cause: item.cause,
       row: item.row?.id ?? null,
-      conditions: judged.map(({ answer }) => answer),
+      conditions,
       now: value.now,
       after: value.after,
     },
   };
 }
 
-async function conditionsOf(item: Item, frame: Frame, state: DownState): Promise<Judged[]> {
+function conditionsOf(item: Item, frame: Frame, state: DownState, treeOf: TreeOf): Judged[] {
   const { defect } = item;
-  if (defect?.basis !== undefined) return otherBasis(defect, defect.basis, frame, state);
+  if (defect?.basis !== undefined) return otherBasis(defect, defect.basis, frame, treeOf);
   if (isOnRow(item)) {
     const { first, last } = fixedOf(item, frame);
-    const ofOthers = await Promise.all(OF_OTHERS.map((rule) => rule(item, frame, state)));
-    return [...first, ...ofOthers.flat(), ...last];
+    return [...first, ...OF_OTHERS.flatMap((rule) => rule(item, frame, state, treeOf)), ...last];
   }
   const unknownConfiguration = defect === null && !item.configurationKnown && item.entry !== null;
   return [unknownConfiguration ? rowNotKnown(item) : noBasis(item)];

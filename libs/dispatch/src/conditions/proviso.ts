@@ -1,20 +1,17 @@
 import { becauseOf } from '../answer/sentence.js';
 import type { Frame } from '../frame/frame.js';
-import { treeOf } from '../frame/trees.js';
+import type { TreeOf } from '../frame/trees.js';
 import type { Until } from '../frame/until.js';
-import type { DownState } from '../units/down-state.js';
 import type { ExplainedNode } from '../verdict.js';
 import type { Proviso } from '#mel';
 import { judged, partOf, type Judged, type Rule } from './item.js';
 
 /** Every proviso of the row holds. */
-export const provisos: Rule = (item, frame, state) =>
-  Promise.all(
-    (item.row.provisos ?? []).map((proviso) => judgedProviso(proviso, partOf(item, proviso.id), frame, state)),
-  );
+export const provisos: Rule = (item, frame, _state, treeOf) =>
+  (item.row.provisos ?? []).map((proviso) => judgedProviso(proviso, partOf(item, proviso.id), frame, treeOf));
 
-export async function judgedProviso(proviso: Proviso, id: string, frame: Frame, state: DownState): Promise<Judged> {
-  const tree = await treeOf(frame, proviso, state);
+export function judgedProviso(proviso: Proviso, id: string, frame: Frame, treeOf: TreeOf): Judged {
+  const tree = treeOf(proviso);
   return judged('proviso', id, proviso.text, tree, becauseOf(frame.mel, tree), { tree, untils: untilsOf(tree) });
 }
 

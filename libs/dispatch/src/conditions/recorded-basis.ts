@@ -1,8 +1,8 @@
 /** What an open item stands on when it is no row of the MEL: another basis with its own conditions, or nothing. */
 import type { Frame } from '../frame/frame.js';
+import type { TreeOf } from '../frame/trees.js';
 import { FF, FT, TT } from '../kleene.js';
 import type { OpenDefect, OtherBasis } from '../situation.js';
-import type { DownState } from '../units/down-state.js';
 import { judged, type Item, type Judged } from './item.js';
 import { judgedProviso } from './proviso.js';
 
@@ -16,12 +16,7 @@ const BASIS_WORDS: Record<OtherBasis['kind'], string> = {
 };
 
 /** The recorded basis, signed or proposed, and each of its conditions. */
-export async function otherBasis(
-  defect: OpenDefect,
-  basis: OtherBasis,
-  frame: Frame,
-  state: DownState,
-): Promise<Judged[]> {
+export function otherBasis(defect: OpenDefect, basis: OtherBasis, frame: Frame, treeOf: TreeOf): Judged[] {
   const words = `${BASIS_WORDS[basis.kind]} ${basis.reference}`;
   const id = `${defect.id}/basis`;
   const text = `${words}: ${basis.limit}`;
@@ -37,8 +32,8 @@ export async function otherBasis(
           defect: defect.id,
         },
       });
-  const own = basis.conditions.map((proviso) => judgedProviso(proviso, `${id}/${proviso.id}`, frame, state));
-  return [first, ...(await Promise.all(own))];
+  const own = basis.conditions.map((proviso) => judgedProviso(proviso, `${id}/${proviso.id}`, frame, treeOf));
+  return [first, ...own];
 }
 
 /** No row, no other basis: nothing allows this item to be inoperative. */

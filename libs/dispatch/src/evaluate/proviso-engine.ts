@@ -7,19 +7,10 @@
  */
 import { Almanac, Engine, type RuleResult, type TopLevelCondition } from 'json-rules-engine';
 import type { Condition, Proviso } from '#mel';
-import type { ExplainedNode } from '../verdict.js';
+import type { CompiledProviso } from './compiled-proviso.js';
 import { fold, type EngineNode } from './fold.js';
 import type { FactLookup } from './marker.js';
 import { leavesOf, planOf, type NameOf, type NodePlan } from './plan.js';
-
-/** What every evaluator of a proviso offers. The engine's answer is the one that counts; others may stand beside it. */
-export interface CompiledProviso {
-  id: string;
-  text: string;
-  /** Keys of the facts it reads, each once, in reading order. */
-  keys: readonly string[];
-  judge(lookup: FactLookup): Promise<ExplainedNode>;
-}
 
 class LookupAlmanac extends Almanac {
   readonly #lookup: FactLookup;
@@ -44,10 +35,9 @@ export function compileProviso(proviso: Proviso, nameOf: NameOf = (subject) => s
   const engine = new Engine([{ conditions: conditions as TopLevelCondition, event: { type: 'holds' } }], {
     allowUndefinedFacts: true,
   });
+  const keys = new Set(leavesOf(plan).map((leaf) => leaf.key));
   return {
-    id: proviso.id,
-    text: proviso.text,
-    keys: [...new Set(leavesOf(plan).map((leaf) => leaf.key))],
+    entryKeys: [...keys].filter((key) => key.startsWith('entry.')),
     judge: async (lookup) => {
       const tree = (await runWhole(engine, lookup)).conditions as EngineNode;
       const root = plan.node === 'leaf' ? tree.all?.[0] : tree;

@@ -1,6 +1,7 @@
 /** The engines of a MEL revision: one per proviso, built at its first use, kept as long as the revision is. */
 import type { Entry, Mel, Proviso } from '#mel';
-import { compileProviso, type CompiledProviso } from '../evaluate/proviso-engine.js';
+import type { CompiledProviso } from '../evaluate/compiled-proviso.js';
+import { compileProviso } from '../evaluate/proviso-engine.js';
 
 const OF_MEL = new WeakMap<Mel, WeakMap<Proviso, CompiledProviso>>();
 

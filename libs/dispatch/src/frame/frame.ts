@@ -3,10 +3,12 @@
  * It lives as long as one answer is being computed.
  */
 import type { CountingSettings, PlannedLeg } from '#intervals';
-import type { Mel } from '#mel';
+import type { Mel, Proviso } from '#mel';
+import type { CompiledProviso } from '../evaluate/compiled-proviso.js';
 import type { Directive, OpenDefect, Situation, WorkState } from '../situation.js';
 import { Fitted } from '../units/fitted.js';
 import { byCode } from '../units/unit.js';
+import { compiled } from './compiled-mel.js';
 import { FactBook } from './fact-book.js';
 import { millisOf } from './moment.js';
 
@@ -26,6 +28,8 @@ export class Frame {
   constructor(
     readonly mel: Mel,
     readonly situation: Situation,
+    /** The evaluator of provisos: the rules engine, unless a search brings one of its own. */
+    readonly compile: (mel: Mel, proviso: Proviso) => CompiledProviso = compiled,
   ) {
     const { aircraft, at, flight, settings } = situation;
     this.fitted = new Fitted(mel, aircraft);

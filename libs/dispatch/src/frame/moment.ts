@@ -1,22 +1,26 @@
 /** Instants as this library needs them: compared, moved by minutes, and read as a day in the operator's base. */
 import { dayOf, readInstant, writeInstant } from '#intervals';
+import { remember } from './remember.js';
 
 /** Milliseconds since the epoch of an ISO 8601 instant with offset. Throws IntervalInputError naming `field`. */
-export function millisOf(field: string, instant: string): number {
-  return readInstant(field, instant).epochMilliseconds;
-}
+export const millisOf = remember(
+  (_field: string, instant: string) => instant,
+  (field, instant) => readInstant(field, instant).epochMilliseconds,
+);
 
 /** The calendar day of an instant in the base, YYYY-MM-DD. */
-export function dayIn(base: string, field: string, instant: string): string {
-  return dayOf(readInstant(field, instant), base).toString();
-}
+export const dayIn = remember(
+  (base: string, _field: string, instant: string) => `${base} ${instant}`,
+  (base, field, instant) => dayOf(readInstant(field, instant), base).toString(),
+);
 
 /** The instant so many minutes later, ISO 8601 UTC. */
-export function plusMinutes(field: string, instant: string, minutes: number): string {
-  return writeInstant(readInstant(field, instant).add({ minutes }));
-}
+export const plusMinutes = remember(
+  (_field: string, instant: string, minutes: number) => `${instant} ${minutes}`,
+  (field, instant, minutes) => writeInstant(readInstant(field, instant).add({ minutes })),
+);
 
 /** The same instant written in UTC. */
 export function inUtc(field: string, instant: string): string {
-  return writeInstant(readInstant(field, instant));
+  return plusMinutes(field, instant, 0);
 }

@@ -2,49 +2,62 @@
  * The explained trees of provisos in one frame. Each distinct pair of proviso and facts runs through the engine once;
  * only the facts about entries differ from choice to choice.
  */
-import type { Procedure, Proviso, Row } from '#mel';
+import type { EntryRef, Procedure, Proviso, Row } from '#mel';
 import { Possible, Unknown, type FactLookup, type FactView } from '../evaluate/marker.js';
 import { allOfPairs, TT } from '../kleene.js';
 import type { OpenDefect } from '../situation.js';
 import type { DownState } from '../units/down-state.js';
 import type { ExplainedNode, NowAfter, Truth } from '../verdict.js';
-import { compiled } from './compiled-mel.js';
 import type { Frame } from './frame.js';
 import { personsAnswer } from './judgement-state.js';
+import { remember } from './remember.js';
 import { workAnswer } from './work-state.js';
+
+/** The trees of some provisos with the units down as in one state. */
+export type TreeOf = (proviso: Proviso) => ExplainedNode;
 
 const OF_FRAME = new WeakMap<Frame, Trees>();
 
-/** The explained tree of one proviso, with the units down as in `state`. */
-export function treeOf(frame: Frame, proviso: Proviso, state: DownState): Promise<ExplainedNode> {
+/** Judges the provisos, so that everything after it can be computed without waiting. */
+export async function treesIn(frame: Frame, state: DownState, provisos: readonly Proviso[]): Promise<TreeOf> {
   let trees = OF_FRAME.get(frame);
   if (trees === undefined) OF_FRAME.set(frame, (trees = new Trees(frame)));
-  return trees.tree(proviso, state);
+  const distinct = [...new Set(provisos)];
+  const judged = await Promise.all(trees.judge(distinct, state));
+  const found = new Map(distinct.map((proviso, at) => [proviso, judged[at]]));
+  return (proviso) => {
+    const tree = found.get(proviso);
+    if (tree === undefined) throw new Error(`"${proviso.text}" was not judged.`);
+    return tree;
+  };
 }
+
+type Judging = ExplainedNode | Promise<ExplainedNode>;
 
 class Trees {
   readonly #frame: Frame;
-  readonly #trees = new Map<Proviso, Map<string, Promise<ExplainedNode>>>();
+  readonly #trees = new Map<Proviso, Map<string, Judging>>();
   readonly #views = new Map<string, FactView>();
 
   constructor(frame: Frame) {
     this.#frame = frame;
   }
 
-  tree(proviso: Proviso, state: DownState): Promise<ExplainedNode> {
-    const engine = compiled(this.#frame.mel, proviso);
-    const lookup = this.#lookupIn(state);
-    const entryFacts = engine.keys.filter((key) => key.startsWith('entry.'));
-    const same = entryFacts.map((key) => shown(lookup(key))).join(' ');
+  judge(provisos: readonly Proviso[], state: DownState): Judging[] {
+    const ofEntries = new Map<string, FactView>();
+    const lookup: FactLookup = (key) =>
+      key.startsWith('entry.') ? entryView(state, key, ofEntries) : this.#fixedView(key);
+    return provisos.map((proviso) => this.#tree(proviso, lookup));
+  }
+
+  #tree(proviso: Proviso, lookup: FactLookup): Judging {
+    const compiled = this.#frame.compile(this.#frame.mel, proviso);
+    const same = compiled.entryKeys.map((key) => shown(lookup(key))).join(' ');
     let trees = this.#trees.get(proviso);
     if (trees === undefined) this.#trees.set(proviso, (trees = new Map()));
     let tree = trees.get(same);
-    if (tree === undefined) trees.set(same, (tree = engine.judge(lookup)));
+    if (tree === undefined) trees.set(same, (tree = compiled.judge(lookup)));
     return tree;
-  }
-
-  #lookupIn(state: DownState): FactLookup {
-    return (key) => (key.startsWith('entry.') ? entryView(state, key) : this.#fixedView(key));
   }
 
   #fixedView(key: string): FactView {
@@ -80,13 +93,29 @@ class Trees {
   }
 }
 
-function entryView(state: DownState, key: string): FactView {
-  const [entry = '', units] = subjectOf(key).split('/');
-  const what = key.startsWith('entry.up') ? 'up' : 'notFailed';
-  const counts = state.counts(what, units === undefined ? { entry } : { entry, units: units.split('+') });
-  const [only] = counts;
-  return { value: counts.length === 1 && only !== undefined ? only : new Possible(counts, counts) };
+function entryView(state: DownState, key: string, known: Map<string, FactView>): FactView {
+  let view = known.get(key);
+  if (view === undefined) {
+    const { what, ref } = entryAsked(key);
+    const counts = state.counts(what, ref);
+    const [only] = counts;
+    known.set(
+      key,
+      (view = { value: counts.length === 1 && only !== undefined ? only : new Possible(counts, counts) }),
+    );
+  }
+  return view;
 }
+
+/** `entry.up[32-42-01/1+2]` taken apart. */
+const entryAsked = remember(
+  (key: string) => key,
+  (key): { what: 'up' | 'notFailed'; ref: EntryRef } => {
+    const [entry = '', units] = subjectOf(key).split('/');
+    const what = key.startsWith('entry.up') ? 'up' : 'notFailed';
+    return { what, ref: units === undefined ? { entry } : { entry, units: units.split('+') } };
+  },
+);
 
 function subjectOf(key: string): string {
   return /\[(.*)\]$/.exec(key)?.[1] ?? '';

@@ -2,11 +2,11 @@
  * One piece of work owed by a row: a procedure or its placard. It is owed from the day the row is used, is done and
  * signed, stays valid as long as its repeat rule says, and is then owed anew until the item is closed.
  */
-import { mayDepart, rectificationWindow } from '#intervals';
 import type { Procedure, Repeat } from '#mel';
 import { anyOf, TT } from '../kleene.js';
 import type { OpenDefect, WorkState } from '../situation.js';
 import type { NowAfter, Truth } from '../verdict.js';
+import { clockOf, departure } from './counting.js';
 import type { Frame } from './frame.js';
 import { dayIn, millisOf } from './moment.js';
 import type { Until } from './until.js';
@@ -126,7 +126,7 @@ function standingOfRecord(frame: Frame, record: WorkState, repeat: Repeat): Stan
 function countedSince(frame: Frame, record: WorkState, every: string): Standing {
   const { settings, tzdb } = frame.situation;
   const doneAt = record.doneAt ?? '';
-  const clock = rectificationWindow({
+  const clock = clockOf({
     category: 'A',
     interval: every,
     recordedAt: doneAt,
@@ -134,7 +134,7 @@ function countedSince(frame: Frame, record: WorkState, every: string): Standing 
     tzdb,
   });
   const hoursCountedAt = settings.expiryInFlight === 'arrival-inside' ? 'arrival' : 'departure';
-  const { answer, because } = mayDepart(clock, frame.leg, record.usedSince ?? {}, {
+  const { answer, because } = departure(clock, frame.leg, record.usedSince ?? {}, {
     ...frame.counting,
     hoursCountedAt,
   });

@@ -24,6 +24,7 @@ export class DownState {
   readonly #fitted: Fitted;
   readonly #downs: readonly ReadonlyMap<string, DownUnit>[];
   readonly #counts = new Map<string, readonly number[]>();
+  #considered: ConsideredUnit[] | null = null;
 
   constructor(fitted: Fitted, wholes: readonly (readonly DefectReading[])[], considered: ConsideredRows) {
     this.#fitted = fitted;
@@ -59,6 +60,10 @@ export class DownState {
 
   /** Units considered inoperative, by entry and unit. */
   considered(): ConsideredUnit[] {
+    return (this.#considered ??= this.#findConsidered());
+  }
+
+  #findConsidered(): ConsideredUnit[] {
     const found = new Map<string, { unit: DownUnit; readings: number }>();
     for (const unit of this.#downs.flatMap((down) => [...down.values()])) {
       if (unit.cause.failed) continue;
