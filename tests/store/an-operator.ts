@@ -66,6 +66,7 @@ export async function writeUp(tx: Tx, of: AnOperator, aircraft: Pick<AircraftRow
     state: 'unanswered',
   });
   await tx.acts.add({
+    seq: 1,
     defectId: defect.id,
     kind: 'written-up',
     at: someInstant,

@@ -65,16 +65,19 @@ describe('a credential', () => {
   });
 
   it('counts wrong secrets, locks, and starts anew after a right one', async () => {
-    expect(await store.identity.failed(north.person, null)).toBe(1);
-    expect(await store.identity.failed(north.person, expiresAt)).toBe(2);
+    expect(await store.identity.failed(north.person, { from: 2, until: expiresAt })).toBe(1);
+    expect(await store.identity.credential('nora')).toMatchObject({ failedCount: 1, lockedUntil: null });
+    expect(await store.identity.failed(north.person, { from: 2, until: expiresAt })).toBe(2);
     expect(await store.identity.credential('nora')).toMatchObject({ failedCount: 2, lockedUntil: expiresAt });
     await store.identity.succeeded(north.person);
     expect(await store.identity.credential('nora')).toMatchObject({ failedCount: 0, lockedUntil: null });
   });
 
-  it('counts each of many wrong secrets sent at once', async () => {
-    const counts = await Promise.all(Array.from({ length: 8 }, () => store.identity.failed(north.person, null)));
+  it('counts each of many wrong secrets sent at once, and is locked from then on', async () => {
+    const lock = { from: 5, until: expiresAt };
+    const counts = await Promise.all(Array.from({ length: 8 }, () => store.identity.failed(north.person, lock)));
     expect(counts.sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+    expect(await store.identity.credential('nora')).toMatchObject({ failedCount: 8, lockedUntil: expiresAt });
     await store.identity.succeeded(north.person);
   });
 

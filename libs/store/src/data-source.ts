@@ -21,7 +21,12 @@ export function dataSource(url: string, { connections = 10 }: PoolOptions = {}):
     namingStrategy: new PlainNames(),
     synchronize: false,
     installExtensions: false,
-    extra: { max: connections, connectionTimeoutMillis: 10_000 },
+    extra: {
+      max: connections,
+      connectionTimeoutMillis: 10_000,
+      // A transaction forgotten by a hanging request would hold aircraft, and the sealer behind them, for ever.
+      idle_in_transaction_session_timeout: 60_000,
+    },
     poolErrorHandler: () => undefined,
   });
 }

@@ -52,13 +52,18 @@ export class Identity {
     return row ? { ...row, lockedUntil: isoText(row.lockedUntil) } : null;
   }
 
-  /** Counts a wrong secret and, from the caller's rule, locks. @returns how many there were in a row */
-  async failed(personId: string, lockedUntil: string | null): Promise<number> {
+  /**
+   * Counts a wrong secret, and locks from the `from`th in a row on. Counting and locking are one statement: of many wrong
+   * secrets sent at once none is let through because another was counted meanwhile.
+   * @returns how many there were in a row
+   */
+  async failed(personId: string, { from, until }: { from: number; until: string }): Promise<number> {
     const [row] = await this.asPerson<{ count: number }>(
       personId,
-      `with counted as (update credential set failed_count = failed_count + 1, locked_until = $2
+      `with counted as (update credential set failed_count = failed_count + 1,
+           locked_until = case when failed_count + 1 >= $2 then $3::timestamptz else locked_until end
          where person_id = $1 returning failed_count) select failed_count as count from counted`,
-      [personId, lockedUntil],
+      [personId, from, until],
     );
     return row?.count ?? 0;
   }

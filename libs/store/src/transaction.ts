@@ -14,6 +14,24 @@ export class Transaction {
     readonly personId: string | null,
   ) {}
 
+  private readonly answers = new Map<string, Promise<unknown>>();
+
+  /**
+   * Asks once in this transaction for what an act reads again and again: the operator, its people, the MEL in force.
+   * Anything this transaction writes clears what was remembered.
+   */
+  remembered<T>(key: string, ask: () => Promise<T>): Promise<T> {
+    const known = this.answers.get(key) as Promise<T> | undefined;
+    const answer = known ?? ask();
+    if (known === undefined) this.answers.set(key, answer);
+    return answer;
+  }
+
+  /** Ask anew from now on. */
+  forget(): void {
+    this.answers.clear();
+  }
+
   query<Row>(sql: string, values: readonly unknown[] = []): Promise<Row[]> {
     return this.manager.query<Row[]>(sql, [...values]);
   }

@@ -7,15 +7,13 @@ import type { Transaction } from '../transaction.js';
 export class Acts {
   constructor(private readonly tx: Transaction) {}
 
-  /** Lock the aircraft first: the next place in the life of a defect is taken by one act only. */
-  async add(act: Fresh<DefectActRow, 'seq'>): Promise<number> {
-    const [last] = await this.tx.query<{ seq: number }>(
-      'select coalesce(max(seq), 0) as seq from defect_act where operator_id = $1 and defect_id = $2',
-      [this.tx.operatorId, act.defectId],
-    );
-    const seq = (last?.seq ?? 0) + 1;
-    await this.tx.insert(DefectActTable, { ...act, seq });
-    return seq;
+  /**
+   * Lock the aircraft first: the next place in the life of a defect is taken by one act only, and a second one for the
+   * same place is refused by the database.
+   * @param act with `seq`, its place in the life, from 1
+   */
+  async add(act: Fresh<DefectActRow>): Promise<void> {
+    await this.tx.insert(DefectActTable, act);
   }
 
   of(defectId: string): Promise<DefectActRow[]> {

@@ -28,6 +28,16 @@ export class Fleet {
     return this.tx.manager.findOne(AircraftTable, { where, lock: { mode: 'pessimistic_write' } });
   }
 
+  /** The same for the aircraft that a defect is on, in one question; null when there is no such defect. */
+  async lockOfDefect(defectId: string): Promise<AircraftRow | null> {
+    const [row] = await this.tx.query<AircraftRow>(
+      `select operator_id as "operatorId", id, registration, type, serial, configuration, version from aircraft
+       where operator_id = $1 and id = (select aircraft_id from defect where operator_id = $1 and id = $2) for update`,
+      [this.tx.operatorId, defectId],
+    );
+    return row ?? null;
+  }
+
   /** @throws StaleVersion */
   change(id: string, seen: number, changes: Partial<AircraftRow>): Promise<void> {
     return this.tx.change(AircraftTable, id, seen, changes);

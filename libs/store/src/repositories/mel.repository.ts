@@ -29,6 +29,7 @@ export class MelRevisions {
   /** The revision in force for a type until now gives way to this one. */
   async putInForce(id: string): Promise<void> {
     const { operatorId, manager } = this.tx;
+    this.tx.forget();
     const revision = await manager.findOneOrFail(MelRevisionTable, { select: summary, where: { operatorId, id } });
     const ofType = { operatorId, aircraftType: revision.aircraftType, inForce: true };
     await manager.update(MelRevisionTable, ofType, { inForce: false });
@@ -37,7 +38,9 @@ export class MelRevisions {
 
   inForce(aircraftType: string): Promise<MelSummary | null> {
     const where = { operatorId: this.tx.operatorId, aircraftType, inForce: true };
-    return this.tx.manager.findOne(MelRevisionTable, { select: summary, where });
+    return this.tx.remembered(`mel in force for ${aircraftType}`, () =>
+      this.tx.manager.findOne(MelRevisionTable, { select: summary, where }),
+    );
   }
 
   list(): Promise<MelSummary[]> {

@@ -9,12 +9,15 @@ export class Operators {
   constructor(private readonly tx: Transaction) {}
 
   current(): Promise<OperatorRow> {
-    return this.tx.manager.findOneByOrFail(OperatorTable, { id: this.tx.operatorId });
+    return this.tx.remembered('operator', () =>
+      this.tx.manager.findOneByOrFail(OperatorTable, { id: this.tx.operatorId }),
+    );
   }
 
   /** @throws StaleVersion */
   async changeSettings(seen: number, settings: Record<string, unknown>): Promise<void> {
     const { manager, operatorId } = this.tx;
+    this.tx.forget();
     const next = { settings: settings as object, version: seen + 1 };
     const { affected } = await manager.update(OperatorTable, { id: operatorId, version: seen }, next);
     if (affected !== 1) throw new StaleVersion('operator', operatorId, seen);

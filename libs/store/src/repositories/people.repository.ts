@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { personReference } from '#record';
 import { newId } from '../ids.js';
 import { AuthorisationTable, type AuthorisationRow } from '../rows/authorisation.row.js';
-import { CredentialTable } from '../rows/credential.row.js';
+import { CredentialTable, type CredentialRow } from '../rows/credential.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import { MembershipTable, type MembershipRow } from '../rows/membership.row.js';
 import { OrganisationTable, type OrganisationRow } from '../rows/organisation.row.js';
@@ -14,6 +14,8 @@ export type Authorised = AuthorisationRow & { organisationName: string; approval
 
 /** People as this operator sees them: its members, the organisations they come from, and what they may do. */
 export class People {
+  private readonly seen = new Map<string, PersonRow>();
+
   constructor(private readonly tx: Transaction) {}
 
   /** Enters a person who is nowhere yet. The person is not seen here before having joined. */
@@ -33,6 +35,7 @@ export class People {
 
   /** Makes a person a member of this operator. */
   async join(membership: Fresh<MembershipRow>): Promise<void> {
+    this.tx.forget();
     await this.tx.manager.insert(MembershipTable, { ...membership, operatorId: this.tx.operatorId });
   }
 
@@ -67,16 +70,19 @@ export class People {
 
   /** Name, licence and reference of each of these people that this operator may see; one that was erased is missing. */
   async known(ids: readonly string[]): Promise<Map<string, PersonRow>> {
-    const rows = await this.tx.query<PersonRow>(
-      'select id, name, licence_number as "licenceNumber", reference from person where id = any($1)',
-      [ids],
-    );
-    return new Map(rows.map((person) => [person.id, person]));
+    const missing = ids.filter((id) => !this.seen.has(id));
+    if (missing.length > 0) {
+      const rows = await this.tx.query<PersonRow>(
+        'select id, name, licence_number as "licenceNumber", reference from person where id = any($1)',
+        [missing],
+      );
+      for (const person of rows) this.seen.set(person.id, person);
+    }
+    return new Map(ids.flatMap((id) => [this.seen.get(id) ?? []].flat().map((person) => [id, person] as const)));
   }
 
-  async member(personId: string): Promise<Member | null> {
-    const [found] = await this.select(personId);
-    return found ?? null;
+  member(personId: string): Promise<Member | null> {
+    return this.tx.remembered(`member ${personId}`, async () => (await this.select(personId))[0] ?? null);
   }
 
   members(): Promise<Member[]> {
@@ -85,49 +91,55 @@ export class People {
 
   /** @throws StaleVersion */
   changeMembership(personId: string, seen: number, changes: Partial<MembershipRow>): Promise<void> {
+    this.tx.forget();
     return this.tx.change(MembershipTable, personId, seen, changes, 'personId');
   }
 
   addOrganisation(organisation: Fresh<OrganisationRow>): Promise<string> {
+    this.tx.forget();
     return this.tx.insert(OrganisationTable, organisation);
   }
 
   organisations(): Promise<OrganisationRow[]> {
-    return this.tx.manager.find(OrganisationTable, {
-      where: { operatorId: this.tx.operatorId },
-      order: { name: 'ASC' },
-    });
+    const { operatorId, manager } = this.tx;
+    return this.tx.remembered('organisations', () =>
+      manager.find(OrganisationTable, { where: { operatorId }, order: { name: 'ASC' } }),
+    );
   }
 
   authorise(authorisation: Fresh<AuthorisationRow>): Promise<string> {
+    this.tx.forget();
     return this.tx.insert(AuthorisationTable, authorisation);
   }
 
   /** All that were ever given, valid or not: whether one covers an act is for the domain to say. */
-  async authorisationsOf(personId: string): Promise<Authorised[]> {
-    const { operatorId, manager } = this.tx;
-    const given = await manager.find(AuthorisationTable, {
-      where: { operatorId, personId },
-      order: { number: 'ASC' },
-    });
-    const organisations = await this.organisations();
-    return given.map((authorisation) => {
-      const from = organisations.find(({ id }) => id === authorisation.organisationId);
-      return {
-        ...authorisation,
-        organisationName: from?.name ?? '',
-        approvalNumber: from?.approvalNumber ?? '',
-      };
+  authorisationsOf(personId: string): Promise<Authorised[]> {
+    return this.tx.remembered(`authorisations of ${personId}`, async () => {
+      const { operatorId, manager } = this.tx;
+      const given = await manager.find(AuthorisationTable, {
+        where: { operatorId, personId },
+        order: { number: 'ASC' },
+      });
+      const organisations = await this.organisations();
+      return given.map((authorisation) => {
+        const from = organisations.find(({ id }) => id === authorisation.organisationId);
+        return {
+          ...authorisation,
+          organisationName: from?.name ?? '',
+          approvalNumber: from?.approvalNumber ?? '',
+        };
+      });
     });
   }
 
   /** @throws StaleVersion */
   revoke(authorisationId: string, seen: number, revokedAt: string): Promise<void> {
+    this.tx.forget();
     return this.tx.change(AuthorisationTable, authorisationId, seen, { revokedAt });
   }
 
-  /** The hash of the acting person's own secret, to be proved again at signing; null when there is none. */
-  async ownCredential(): Promise<{ signInName: string; hash: string } | null> {
+  /** The acting person's own credential, to be proved again at signing; null when there is none. */
+  async ownCredential(): Promise<CredentialRow | null> {
     if (this.tx.personId === null) return null;
     return this.tx.manager.findOneBy(CredentialTable, { personId: this.tx.personId });
   }

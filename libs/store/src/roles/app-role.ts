@@ -1,5 +1,6 @@
 import { Client, escapeLiteral } from 'pg';
 import { derivedPassword } from '../embedded/secret.js';
+import { addressFor, passwordIn } from './address.js';
 
 /** The role the server works as: it owns nothing and no row-level rule is lifted for it. */
 export const appRole = 'proviso_app';
@@ -12,9 +13,9 @@ const wrongPassword = '28P01';
  * @throws Error when the role exists with a password of its own and the owner may not change it
  */
 export async function ensureAppRole(ownerUrl: string): Promise<string> {
-  const url = new URL(ownerUrl);
-  const password = url.password === '' ? '' : derivedPassword(decodeURIComponent(url.password), appRole);
-  const appUrl = Object.assign(new URL(ownerUrl), { username: appRole, password }).href;
+  const secret = passwordIn(ownerUrl);
+  const password = secret === '' ? '' : derivedPassword(secret, appRole);
+  const appUrl = addressFor(ownerUrl, { user: appRole, password });
   if (await signsIn(appUrl)) return appUrl;
   await setUp(ownerUrl, password);
   if (await signsIn(appUrl)) return appUrl;

@@ -1,5 +1,6 @@
 import { Client, escapeIdentifier, escapeLiteral } from 'pg';
 import { derivedPassword } from '../embedded/secret.js';
+import { addressFor, passwordIn } from './address.js';
 
 const owner = 'proviso_owner';
 
@@ -10,8 +11,7 @@ const owner = 'proviso_owner';
  * @returns the address of that database for the owner
  */
 export async function createOwner(adminUrl: string, database: string): Promise<string> {
-  const url = new URL(adminUrl);
-  const password = derivedPassword(decodeURIComponent(url.password), owner);
+  const password = derivedPassword(passwordIn(adminUrl), owner);
   const admin = new Client({ connectionString: adminUrl });
   await admin.connect();
   try {
@@ -23,7 +23,7 @@ export async function createOwner(adminUrl: string, database: string): Promise<s
   } finally {
     await admin.end();
   }
-  return Object.assign(url, { username: owner, password, pathname: `/${database}` }).href;
+  return addressFor(adminUrl, { user: owner, password, database });
 }
 
 async function createRole(admin: Client, password: string): Promise<void> {
