@@ -1,7 +1,7 @@
 /** What the acts on a defect are told by HTTP. Each class checks shape only; the rules are in libs/deferrals. */
 import { ApiProperty } from '@nestjs/swagger';
 import { IsBoolean } from 'class-validator';
-import { Id, Instant, Nested, NestedList, OneOf, SignBody, Text, Texts } from '../http/fields.js';
+import { Digits, Id, Instant, Nested, NestedList, OneOf, SignBody, Text, Texts } from '../http/fields.js';
 
 const LEFT_KINDS = [
   'breaker',
@@ -47,7 +47,7 @@ export class WriteUpBody {
   @Text(40, { description: 'Number of the log sheet.', optional: true })
   sheet?: string;
 
-  @Text(2, { description: 'System (ATA chapter), two digits.', optional: true, example: '80' })
+  @Digits(2, { description: 'System (ATA chapter), two digits.', optional: true, example: '80' })
   system?: string;
 
   @Text(200, { description: 'The message the aircraft showed.', optional: true })

@@ -31,6 +31,7 @@ const explainedNode = object(
     'expected?': anything('With what.'),
     'actual?': anything('The value used.'),
     'known?': yesNo('False when nobody has answered.'),
+    'because?': text('Why its value is not known, or was not used.'),
     'source?': text('Where the value comes from.'),
     'observedAt?': text('When it was observed.'),
     'validUntil?': text('Until when it is good.'),

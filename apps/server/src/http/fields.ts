@@ -12,11 +12,29 @@ import {
   IsUUID,
   Length,
   Matches,
-  MaxLength,
+  Validate,
   ValidateNested,
+  ValidatorConstraint,
+  type ValidatorConstraintInterface,
 } from 'class-validator';
+import { IntervalInputError, readInstant } from '#intervals';
 
-const INSTANT = /^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,9})?)?(Z|[+-]\d\d:\d\d)$/;
+@ValidatorConstraint({ name: 'instant' })
+class RealInstant implements ValidatorConstraintInterface {
+  validate(value: unknown): boolean {
+    try {
+      readInstant('', value as string);
+      return true;
+    } catch (error) {
+      if (error instanceof IntervalInputError) return false;
+      throw error;
+    }
+  }
+
+  defaultMessage(): string {
+    return '$property must be a real date and time with offset, such as 2026-01-26T10:00:00Z';
+  }
+}
 
 interface Words {
   description: string;
@@ -34,12 +52,12 @@ const lazily = (of: () => new () => object): object => ({ type: () => of() });
 export const Text = (most: number, words: Words) =>
   applyDecorators(property(words), IsString(), Length(1, most), Matches(/\S/, { message: '$property is blank' }));
 
-export const Instant = (words: Words) =>
+export const Instant = (words: Words) => applyDecorators(property(words), IsString(), Validate(RealInstant));
+
+export const Digits = (many: number, words: Words) =>
   applyDecorators(
     property(words),
-    IsString(),
-    MaxLength(40),
-    Matches(INSTANT, { message: '$property must be an instant with offset, such as 2026-01-26T10:00:00Z' }),
+    Matches(new RegExp(`^\\d{${many}}$`), { message: `$property must be ${many} digits` }),
   );
 
 export const Id = (words: Words) => applyDecorators(property(words), IsUUID());

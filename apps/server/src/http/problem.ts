@@ -2,7 +2,8 @@
  * Errors as RFC 9457 problem details. One documented type per refusal: `/api/problems/<code>` answers with its text.
  * The type is the contract; title and detail are for people.
  */
-import { REFUSALS, Refusal, type RefusalCode } from '#deferrals';
+import { REFUSALS, Refusal } from '#deferrals';
+import { refusalStatus } from './refusal-status.js';
 
 export interface ProblemBody {
   type: string;
@@ -148,7 +149,7 @@ export function problemType(code: string): string {
   return `/api/problems/${code}`;
 }
 
-/** The one place where a refusal of the trade gets an HTTP status. */
+/** A refusal of the trade as problem details. */
 export function refusalBody(refusal: Refusal): ProblemBody {
   return {
     type: problemType(refusal.code),
@@ -159,10 +160,4 @@ export function refusalBody(refusal: Refusal): ProblemBody {
     paragraph: REFUSALS[refusal.code].paragraph,
     facts: refusal.facts,
   };
-}
-
-function refusalStatus(code: RefusalCode): number {
-  if (code.startsWith('authorisation-') || code.startsWith('same-person')) return 403;
-  if (code.includes('future') || code.includes('late-entry')) return 422;
-  return 409;
 }

@@ -39,6 +39,7 @@ export class SessionGuard implements CanActivate {
     if (operatorId === null || operatorName === null) {
       throw new Problem('no-operator-chosen', 'Choose one of your operators first.');
     }
+    if (roles.length === 0) throw new Problem('role-missing', `You hold no role for ${operatorName} at this time.`);
     request.session = { ...request.signedIn, operatorId, operatorName, roles };
     checkRoles(this.mark<Role[]>('roles', context), roles);
     return true;

@@ -12,6 +12,7 @@ const ABOUT_SHAPES: Record<string, Shape> = {
   ProblemType: object({
     type: text('Address of the type.'),
     title: text('What is wrong.'),
+    status: whole('The HTTP status, always the same one.'),
     next: text('What to do next.'),
     paragraph: orNull(text('The paragraph it comes from.')),
   }),

@@ -1,8 +1,9 @@
 import { Controller, Get, Inject, Param } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
-import { REFUSALS } from '#deferrals';
+import { REFUSALS, type RefusalCode } from '#deferrals';
 import type { Store } from '#store';
 import { Problem, PROBLEMS, problemType } from '../http/problem.js';
+import { refusalStatus } from '../http/refusal-status.js';
 import { Open } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
 import { ref } from './shape.js';
@@ -41,15 +42,17 @@ export class ProblemsController {
 }
 
 function allProblems() {
-  const ofInterface = Object.entries(PROBLEMS).map(([code, { title, next }]) => ({
+  const ofInterface = Object.entries(PROBLEMS).map(([code, { title, status, next }]) => ({
     type: problemType(code),
     title,
+    status,
     next,
     paragraph: null,
   }));
   const ofTrade = Object.entries(REFUSALS).map(([code, { sentence, next, paragraph }]) => ({
     type: problemType(code),
     title: sentence,
+    status: refusalStatus(code as RefusalCode),
     next,
     paragraph,
   }));

@@ -1,0 +1,36 @@
+/** The one place where a refusal of the trade gets an HTTP status; each code has one, whatever the case. */
+import type { RefusalCode } from '#deferrals';
+
+/** What was sent cannot be right, whatever else is true. */
+const WRONG_INPUT: readonly RefusalCode[] = [
+  'not-an-instant',
+  'text-missing',
+  'recorded-in-the-future',
+  'occurred-after-recorded',
+  'late-entry-needs-reason',
+  'signed-in-the-future',
+  'no-unit-named',
+  'unit-not-installed',
+  'extension-asked-after-grant',
+  'grant-window-empty',
+];
+
+/** Somebody else may do it. */
+const WRONG_PERSON: readonly RefusalCode[] = [
+  'signature-missing',
+  'authorisation-of-another-person',
+  'authorisation-does-not-cover',
+  'authorisation-not-valid-then',
+  'same-person-concurring',
+  'same-person-granting',
+  'same-person-inspecting',
+  'same-person-looking',
+  'control-must-sign',
+  'only-own-work',
+];
+
+/** Everything else conflicts with how the defect or the aircraft stands. */
+export function refusalStatus(code: RefusalCode): 403 | 409 | 422 {
+  if (WRONG_INPUT.includes(code)) return 422;
+  return WRONG_PERSON.includes(code) ? 403 : 409;
+}
