@@ -1,7 +1,7 @@
 /** One act on one defect: locked, read, decided by the rules, written with its record, answered. */
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { type Act, type Context, type DefectLife, isSignature, type Privilege, type Signature } from '#deferrals';
-import { type AircraftRow, type DefectRow, lockAircraft, type Tx } from '#store';
+import type { AircraftRow, DefectRow, Tx } from '#store';
 import type { SignBody } from '../http/fields.js';
 import { seenVersion } from '../http/headers.js';
 import { Problem } from '../http/problem.js';
@@ -26,8 +26,10 @@ export interface Scene {
   aircraft: AircraftRow;
   row: DefectRow;
   life: DefectLife;
-  /** The other open defects of the aircraft. */
-  others: OpenedDefect[];
+  /** The open defects of the aircraft, this one among them. */
+  opened: readonly OpenedDefect[];
+  /** The others. */
+  others: readonly OpenedDefect[];
   settings: OperatorSettings;
   context: Context;
 }
@@ -41,9 +43,9 @@ export async function sceneOf(
   now: string,
 ): Promise<Scene> {
   const seen = seenVersion(request);
-  const before = await tx.defects.get(defectId);
-  const aircraft = before ? await lockAircraft(tx, before.aircraftId) : null;
-  const row = before ? await tx.defects.get(defectId) : null;
+  const aircraft = await tx.aircraft.lockOfDefect(defectId);
+  const rows = aircraft ? await tx.defects.open(aircraft.id) : [];
+  const row = rows.find(({ id }) => id === defectId) ?? (await tx.defects.get(defectId));
   if (!row || !aircraft) throw new Problem('not-found', `There is no defect ${defectId} here.`);
   if (row.version !== seen) {
     throw new Problem(
@@ -54,7 +56,6 @@ export async function sceneOf(
       },
     );
   }
-  const rows = await tx.defects.open(aircraft.id);
   const opened = await livesOf(tx, rows.some(({ id }) => id === row.id) ? rows : [...rows, row]);
   const own = opened.find(({ row: one }) => one.id === row.id);
   if (!own) throw new Error(`Defect ${row.id} has no life.`);
@@ -64,6 +65,7 @@ export async function sceneOf(
     aircraft,
     row,
     life: own.life,
+    opened,
     others: opened.filter((one) => one !== own),
     settings,
     context: { now, settings: settings.deferral },

@@ -41,14 +41,15 @@ export interface Written {
 export async function writeActs(tx: Tx, written: Written): Promise<DefectRow> {
   const { aircraft, acts, life, now } = written;
   const row = written.row ?? (await addRow(tx, written));
-  for (const act of acts) await writeAct(tx, aircraft, row, act, now);
+  const before = life.acts.length - acts.length;
+  for (const [index, act] of acts.entries()) await writeAct(tx, written, row, act, before + index + 1);
   const changes = columnsOf(life, now, written);
   await tx.defects.change(row.id, row.version, changes);
   await tx.aircraft.touch(aircraft);
   return { ...row, ...changes, version: row.version + 1 };
 }
 
-async function writeAct(tx: Tx, aircraft: AircraftRow, row: DefectRow, act: Act, now: string): Promise<void> {
+async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act: Act, seq: number): Promise<void> {
   const people = await knownPeople(tx, [act]);
   const by: Actor | Signature = act.by;
   const payload = { number: row.number, act: recordedAct(act, people) };
@@ -64,6 +65,7 @@ async function writeAct(tx: Tx, aircraft: AircraftRow, row: DefectRow, act: Act,
   await tx.acts.add({
     id: act.id,
     defectId: row.id,
+    seq,
     kind: act.kind,
     at: now,
     personId: by.person,

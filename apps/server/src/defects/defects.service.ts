@@ -202,10 +202,16 @@ export class DefectsService {
   }
 
   /** Proves the secret, then does one act in one transaction with the aircraft locked. */
-  private async act(calling: Calling, id: string, secret: string | null, decide: Decide): Promise<object> {
+  private act(calling: Calling, id: string, secret: string | null, decide: Decide): Promise<object> {
+    const { session } = calling;
+    const work = (): Promise<object> => this.actOnce(calling, id, secret, decide);
+    return secret === null ? work() : this.signIn.counting(session.personId, work);
+  }
+
+  private actOnce(calling: Calling, id: string, secret: string | null, decide: Decide): Promise<object> {
     const { session, request, reply } = calling;
-    if (secret !== null) await this.signIn.proveAgain(session.personId, secret);
     return once(this.store, session, request, reply, async (tx) => {
+      if (secret !== null) await this.signIn.proveAgain(tx, secret);
       const settings = await this.dispatch.settings(tx);
       const scene = await sceneOf(tx, calling, id, settings, this.now());
       const acts = await decide(scene);

@@ -59,10 +59,13 @@ export class DeferralCheck {
     const tried = await this.dispatch.judgeNow(tx, aircraft, null, settings, {
       at: context.now,
       proposals: [proposal],
+      opened: scene.opened,
     });
     const failing = failingOf(tried);
     if (failing.size === 0) return;
-    const before = failingOf(await this.dispatch.judgeNow(tx, aircraft, null, settings, { at: context.now }));
+    const before = failingOf(
+      await this.dispatch.judgeNow(tx, aircraft, null, settings, { at: context.now, opened: scene.opened }),
+    );
     const ours = [...failing].filter(([key]) => !before.has(key)).map(([, reason]) => reason);
     if (ours.length === 0) return;
     throw new Problem('row-not-available', ours.join(' '), {

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { judge, type Verdict } from '#dispatch';
 import type { AircraftRow, FlightRow, Tx } from '#store';
+import type { OpenedDefect } from '../defects/defect-book.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, TZDB } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
@@ -13,6 +14,8 @@ export interface Question {
   flightId: string | null;
   at?: string;
   proposals?: readonly Proposal[];
+  /** The open defects, when they were read already in this transaction. */
+  opened?: readonly OpenedDefect[];
 }
 
 /** Answers "may it fly?" from what is stored. */
@@ -36,11 +39,12 @@ export class DispatchService {
     aircraft: AircraftRow,
     flight: FlightRow | null,
     settings: OperatorSettings,
-    { at = this.now(), proposals = [] }: Partial<Question>,
+    { at = this.now(), proposals = [], opened }: Partial<Question>,
   ): Promise<Verdict> {
     const shelved = await this.shelf.inForce(tx, aircraft.type);
     if (!shelved) throw new Problem('row-not-available', `No MEL is in force for the type ${aircraft.type}.`);
-    const { situation } = await loadSituation(tx, { aircraft, flight, at, settings, proposals });
+    const asked = { aircraft, flight, at, settings, proposals, ...(opened ? { opened } : {}) };
+    const { situation } = await loadSituation(tx, asked);
     return judge(shelved.mel, situation);
   }
 

@@ -15,18 +15,20 @@ export interface Asked {
   at: string;
   settings: OperatorSettings;
   proposals: readonly Proposal[];
+  /** The open defects, when they were read already in this transaction. */
+  opened?: readonly OpenedDefect[];
 }
 
 export interface LoadedSituation {
   situation: Situation;
-  defects: OpenedDefect[];
+  defects: readonly OpenedDefect[];
 }
 
 export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituation> {
   const { aircraft, flight, at, settings, proposals } = asked;
-  const defects = await livesOf(tx, await tx.defects.open(aircraft.id));
+  const defects = asked.opened ?? (await livesOf(tx, await tx.defects.open(aircraft.id)));
   const register = await tx.register.ofAircraft(aircraft.id);
-  const legs = (await tx.flights.flown(aircraft.id, earliestRecord(defects, at))).map(legOf);
+  const legs = await legsFor(tx, aircraft, defects, at);
   const facts = await tx.facts.current(aircraft.id, flight?.id ?? null);
   const judgements = await tx.judgements.ofAircraft(aircraft.id);
   const directives = await tx.mel.directives(aircraft.type);
@@ -113,6 +115,13 @@ export function legOf({ offBlockAt, onBlockAt, flightMinutes }: FlightRow): Leg 
     cycles: 1,
     landings: 1,
   };
+}
+
+/** Flown legs are read only where something is counted in them. */
+async function legsFor(tx: Tx, aircraft: AircraftRow, defects: readonly OpenedDefect[], at: string): Promise<Leg[]> {
+  const counted = defects.filter(({ life }) => life.limits.some(({ clock }) => clock?.kind === 'counted'));
+  if (counted.length === 0) return [];
+  return (await tx.flights.flown(aircraft.id, earliestRecord(counted, at))).map(legOf);
 }
 
 function earliestRecord(defects: readonly OpenedDefect[], at: string): string {

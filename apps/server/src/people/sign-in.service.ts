@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
-import type { MembershipSeen, SignedIn as StoredSession, Store } from '#store';
+import type { MembershipSeen, SignedIn as StoredSession, Store, Tx } from '#store';
 import { Problem } from '../http/problem.js';
 import { hashToken } from '../http/session.guard.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
@@ -9,6 +9,12 @@ import { Secrets } from './secrets.js';
 const SESSION_HOURS = 12;
 const FAILURES_BEFORE_LOCK = 5;
 const LOCK_MINUTES = 5;
+
+class WrongSecret extends Problem {
+  constructor() {
+    super('secret-wrong', 'The secret entered is not yours, so nothing was signed.');
+  }
+}
 
 /** The life of a session: from a proved secret, through the choice of an operator, to signing out or twelve hours. */
 @Injectable()
@@ -48,14 +54,23 @@ export class SignInService {
     await this.store.identity.end(await this.sessionOf(tokenHash));
   }
 
-  /** Proves the secret of the person who is signed in, for a signature. Failures count towards the same lock. */
-  async proveAgain(personId: string, secret: string): Promise<void> {
-    const credential = await this.store.identity.credentialOf(personId);
+  /** Proves the secret of the person who acts, for a signature. Run it inside `counting`. */
+  async proveAgain(tx: Tx, secret: string): Promise<void> {
+    const credential = await tx.people.ownCredential();
     if (!credential) throw new Problem('secret-wrong', 'There is no secret for this person.');
     this.refuseLocked(credential.lockedUntil);
-    if (await this.secrets.isRight(personId, credential.hash, secret)) return;
-    await this.countFailure(personId, credential.failedCount);
-    throw new Problem('secret-wrong', 'The secret entered is not yours, so nothing was signed.');
+    if (await this.secrets.isRight(credential.personId, credential.hash, secret)) return;
+    throw new WrongSecret();
+  }
+
+  /** Runs the work of a signature. A wrong secret counts towards the lock, once the work's transaction is gone. */
+  async counting<T>(personId: string, work: () => Promise<T>): Promise<T> {
+    try {
+      return await work();
+    } catch (error) {
+      if (error instanceof WrongSecret) await this.countFailure(personId);
+      throw error;
+    }
   }
 
   async validMemberships(personId: string): Promise<MembershipSeen[]> {
@@ -73,7 +88,7 @@ export class SignInService {
     }
     this.refuseLocked(credential.lockedUntil);
     if (!(await this.secrets.isRight(credential.personId, credential.hash, secret))) {
-      await this.countFailure(credential.personId, credential.failedCount);
+      await this.countFailure(credential.personId);
       throw failed;
     }
     if (credential.failedCount > 0) await this.store.identity.succeeded(credential.personId);
@@ -85,10 +100,9 @@ export class SignInService {
     throw new Problem('sign-in-locked', `This name is locked until ${lockedUntil}.`, { lockedUntil });
   }
 
-  private async countFailure(personId: string, before: number): Promise<void> {
-    const locks = before + 1 >= FAILURES_BEFORE_LOCK;
-    const until = locks ? new Date(Date.parse(this.now()) + LOCK_MINUTES * 60_000).toISOString() : null;
-    await this.store.identity.failed(personId, until);
+  private async countFailure(personId: string): Promise<void> {
+    const until = new Date(Date.parse(this.now()) + LOCK_MINUTES * 60_000).toISOString();
+    await this.store.identity.failed(personId, { from: FAILURES_BEFORE_LOCK, until });
   }
 
   private async sessionOf(tokenHash: string): Promise<StoredSession> {
