@@ -23,23 +23,24 @@ export class Idempotency {
   constructor(private readonly tx: Transaction) {}
 
   /**
-   * Claims a key for the rest of the transaction. It never waits: two requests with one key are a client's mistake or
+   * Claims a key for the rest of the transaction, in one question. Should the first request have ended between the look
+   * and the lock, the second one is refused when it keeps its own response: nothing is done twice. It never waits: two requests with one key are a client's mistake or
    * its impatience, and the second is told so.
    * @param fingerprint says what the request asks for; equal requests have equal ones
    */
   async claim(key: string, fingerprint: string): Promise<Claim> {
     const { operatorId } = this.tx;
     const personId = this.person();
-    const [lock] = await this.tx.query<{ got: boolean }>(
-      'select pg_try_advisory_xact_lock(hashtextextended($1, 0)) as got',
-      [JSON.stringify(['idempotency', operatorId, personId, key])],
+    const [found] = await this.tx.query<{ got: boolean; kept: (KeptResponse & { fingerprint: string }) | null }>(
+      `select pg_try_advisory_xact_lock(hashtextextended($1, 0)) as got,
+         (select jsonb_build_object('fingerprint', fingerprint, 'status', status, 'headers', headers, 'body', body)
+          from idempotency where operator_id = $2 and person_id = $3 and key = $4) as kept`,
+      [JSON.stringify(['idempotency', operatorId, personId, key]), operatorId, personId, key],
     );
-    if (!lock?.got) return { state: 'under-way' };
-    const kept = await this.tx.manager.findOneBy(IdempotencyTable, { operatorId, personId, key });
-    if (!kept) return { state: 'new' };
-    if (kept.fingerprint !== fingerprint) return { state: 'other-request' };
-    const { status, headers, body } = kept;
-    return { state: 'done', response: { status, headers, body } };
+    const kept = found?.kept;
+    if (kept && kept.fingerprint !== fingerprint) return { state: 'other-request' };
+    if (kept) return { state: 'done', response: { status: kept.status, headers: kept.headers, body: kept.body } };
+    return found?.got ? { state: 'new' } : { state: 'under-way' };
   }
 
   async keep(key: string, fingerprint: string, { status, headers, body }: KeptResponse): Promise<void> {

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { personReference } from '#record';
 import { newId } from '../ids.js';
+import { isoText } from '../rows/column.js';
 import { AuthorisationTable, type AuthorisationRow } from '../rows/authorisation.row.js';
 import { CredentialTable, type CredentialRow } from '../rows/credential.row.js';
 import type { Fresh } from '../rows/fresh.js';
@@ -9,7 +10,12 @@ import { OrganisationTable, type OrganisationRow } from '../rows/organisation.ro
 import { PersonTable, type PersonRow } from '../rows/person.row.js';
 import type { Transaction } from '../transaction.js';
 
-export type Member = MembershipRow & Pick<PersonRow, 'name' | 'licenceNumber' | 'reference'>;
+/** A member with the organisation that sent the person, if any did. */
+export type Member = MembershipRow &
+  Pick<PersonRow, 'name' | 'licenceNumber' | 'reference'> & {
+    organisationName: string | null;
+    approvalNumber: string | null;
+  };
 export type Authorised = AuthorisationRow & { organisationName: string; approvalNumber: string };
 
 /** People as this operator sees them: its members, the organisations they come from, and what they may do. */
@@ -115,20 +121,22 @@ export class People {
   /** All that were ever given, valid or not: whether one covers an act is for the domain to say. */
   authorisationsOf(personId: string): Promise<Authorised[]> {
     return this.tx.remembered(`authorisations of ${personId}`, async () => {
-      const { operatorId, manager } = this.tx;
-      const given = await manager.find(AuthorisationTable, {
-        where: { operatorId, personId },
-        order: { number: 'ASC' },
-      });
-      const organisations = await this.organisations();
-      return given.map((authorisation) => {
-        const from = organisations.find(({ id }) => id === authorisation.organisationId);
-        return {
-          ...authorisation,
-          organisationName: from?.name ?? '',
-          approvalNumber: from?.approvalNumber ?? '',
-        };
-      });
+      const rows = await this.tx.query<Authorised & Record<'validFrom' | 'validUntil' | 'revokedAt', unknown>>(
+        `select a.operator_id as "operatorId", a.id, a.person_id as "personId", a.organisation_id as "organisationId",
+           a.number, a.aircraft_types as "aircraftTypes", a.licence_categories as "licenceCategories", a.privileges,
+           a.valid_from as "validFrom", a.valid_until as "validUntil", a.revoked_at as "revokedAt", a.version,
+           o.name as "organisationName", o.approval_number as "approvalNumber"
+         from authorisation a
+         join organisation o on o.operator_id = a.operator_id and o.id = a.organisation_id
+         where a.operator_id = $1 and a.person_id = $2 order by a.number`,
+        [this.tx.operatorId, personId],
+      );
+      return rows.map((row) => ({
+        ...row,
+        validFrom: isoText(row.validFrom as Date) as string,
+        validUntil: isoText(row.validUntil as Date | null),
+        revokedAt: isoText(row.revokedAt as Date | null),
+      }));
     });
   }
 
@@ -145,17 +153,21 @@ export class People {
   }
 
   private async select(personId: string | null): Promise<Member[]> {
-    const members = await this.tx.manager.find(MembershipTable, {
-      where: { operatorId: this.tx.operatorId, ...(personId === null ? {} : { personId }) },
-    });
-    const people = await this.known(members.map((member) => member.personId));
-    return members
-      .flatMap((member) => {
-        const person = people.get(member.personId);
-        if (!person) return [];
-        const { name, licenceNumber, reference } = person;
-        return [{ ...member, name, licenceNumber, reference }];
-      })
-      .sort((one, other) => (one.name < other.name ? -1 : 1));
+    const rows = await this.tx.query<Member & Record<'validFrom' | 'validUntil', unknown>>(
+      `select m.operator_id as "operatorId", m.person_id as "personId", m.organisation_id as "organisationId", m.roles,
+         m.valid_from as "validFrom", m.valid_until as "validUntil", m.version,
+         p.name, p.licence_number as "licenceNumber", p.reference,
+         o.name as "organisationName", o.approval_number as "approvalNumber"
+       from membership m
+       join person p on p.id = m.person_id
+       left join organisation o on o.operator_id = m.operator_id and o.id = m.organisation_id
+       where m.operator_id = $1 and ($2::uuid is null or m.person_id = $2) order by p.name`,
+      [this.tx.operatorId, personId],
+    );
+    return rows.map((row) => ({
+      ...row,
+      validFrom: isoText(row.validFrom as Date) as string,
+      validUntil: isoText(row.validUntil as Date | null),
+    }));
   }
 }
