@@ -12,7 +12,7 @@ export type { Misfit } from './record/waiting.js';
 export { appRole, ensureAppRole } from './roles/app-role.js';
 export { createOwner } from './roles/create-owner.js';
 export { oneAtATime } from './one-at-a-time.js';
-export type { Claim, KeptResponse } from './repositories/idempotency.repository.js';
+export { KeptMeanwhile, type Claim, type KeptResponse } from './repositories/idempotency.repository.js';
 export type { MelSummary } from './repositories/mel.repository.js';
 export type { Authorised, Member } from './repositories/people.repository.js';
 export type { EntryToAppend, Recorded, RecordedEntry } from './repositories/record.repository.js';

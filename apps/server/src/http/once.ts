@@ -1,7 +1,7 @@
 /** One unsafe request, done once, in one transaction: the change, its record and the answer stand or fall together. */
 import { createHash } from 'node:crypto';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { type Store, StaleVersion, type Tx } from '#store';
+import { KeptMeanwhile, type Store, StaleVersion, type Tx } from '#store';
 import { checkBody } from './body-hygiene.js';
 import { etag, idempotencyKey } from './headers.js';
 import { Problem } from './problem.js';
@@ -46,6 +46,7 @@ export async function once(
     void reply.status(kept.status).headers(kept.headers);
     return JSON.parse(kept.body) as object;
   } catch (error) {
+    if (error instanceof KeptMeanwhile) throw new Problem('idempotency-key-in-use', error.message);
     if (error instanceof StaleVersion) throw new Problem('changed-meanwhile', error.message);
     throw error;
   }

@@ -48,13 +48,11 @@ export async function signatureOf(tx: Tx, signing: Signing): Promise<Signature> 
 export async function actorOf(tx: Tx, personId: string, role: Role | 'cabin'): Promise<Actor> {
   const member = await tx.people.member(personId);
   if (!member) throw new Error(`No person ${personId} works for this operator.`);
-  const organisations = await tx.people.organisations();
-  const own = organisations.find(({ id }) => id === member.organisationId);
   return {
     person: personId,
     name: member.name,
     role,
-    organisation: { name: own?.name ?? 'the operator', approval: own?.approvalNumber ?? 'none' },
+    organisation: { name: member.organisationName ?? 'the operator', approval: member.approvalNumber ?? 'none' },
   };
 }
 

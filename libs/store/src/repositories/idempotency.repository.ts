@@ -1,4 +1,3 @@
-import { IdempotencyTable } from '../rows/idempotency.row.js';
 import type { Transaction } from '../transaction.js';
 
 /** A response as it was sent. */
@@ -17,6 +16,15 @@ export type Claim =
   | { state: 'other-request' }
   /** The same request is being worked on at this moment. */
   | { state: 'under-way' };
+
+/** The first request under a key ended between the second one's look and its end: throw away what the second did. */
+export class KeptMeanwhile extends Error {
+  override readonly name = 'KeptMeanwhile';
+
+  constructor(key: string) {
+    super(`The first request under the key ${key} ended meanwhile.`);
+  }
+}
 
 /** A request sent twice under one key of its sender is done once. */
 export class Idempotency {
@@ -43,12 +51,14 @@ export class Idempotency {
     return found?.got ? { state: 'new' } : { state: 'under-way' };
   }
 
+  /** @throws KeptMeanwhile when the first request under the key ended only just now */
   async keep(key: string, fingerprint: string, { status, headers, body }: KeptResponse): Promise<void> {
-    await this.tx.query(
+    const kept = await this.tx.query(
       `insert into idempotency (operator_id, person_id, key, fingerprint, status, headers, body)
-       values ($1, $2, $3, $4, $5, $6, $7)`,
+       values ($1, $2, $3, $4, $5, $6, $7) on conflict do nothing returning 1`,
       [this.tx.operatorId, this.person(), key, fingerprint, status, JSON.stringify(headers), body],
     );
+    if (kept.length === 0) throw new KeptMeanwhile(key);
   }
 
   /** Forgets what was kept before an instant. @returns how many */

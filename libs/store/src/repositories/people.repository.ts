@@ -121,7 +121,13 @@ export class People {
   /** All that were ever given, valid or not: whether one covers an act is for the domain to say. */
   authorisationsOf(personId: string): Promise<Authorised[]> {
     return this.tx.remembered(`authorisations of ${personId}`, async () => {
-      const rows = await this.tx.query<Authorised & Record<'validFrom' | 'validUntil' | 'revokedAt', unknown>>(
+      const rows = await this.tx.query<
+        Omit<Authorised, 'validFrom' | 'validUntil' | 'revokedAt'> & {
+          validFrom: Date;
+          validUntil: Date | null;
+          revokedAt: Date | null;
+        }
+      >(
         `select a.operator_id as "operatorId", a.id, a.person_id as "personId", a.organisation_id as "organisationId",
            a.number, a.aircraft_types as "aircraftTypes", a.licence_categories as "licenceCategories", a.privileges,
            a.valid_from as "validFrom", a.valid_until as "validUntil", a.revoked_at as "revokedAt", a.version,
@@ -133,9 +139,9 @@ export class People {
       );
       return rows.map((row) => ({
         ...row,
-        validFrom: isoText(row.validFrom as Date) as string,
-        validUntil: isoText(row.validUntil as Date | null),
-        revokedAt: isoText(row.revokedAt as Date | null),
+        validFrom: isoText(row.validFrom) as string,
+        validUntil: isoText(row.validUntil),
+        revokedAt: isoText(row.revokedAt),
       }));
     });
   }
@@ -153,7 +159,9 @@ export class People {
   }
 
   private async select(personId: string | null): Promise<Member[]> {
-    const rows = await this.tx.query<Member & Record<'validFrom' | 'validUntil', unknown>>(
+    const rows = await this.tx.query<
+      Omit<Member, 'validFrom' | 'validUntil'> & { validFrom: Date; validUntil: Date | null }
+    >(
       `select m.operator_id as "operatorId", m.person_id as "personId", m.organisation_id as "organisationId", m.roles,
          m.valid_from as "validFrom", m.valid_until as "validUntil", m.version,
          p.name, p.licence_number as "licenceNumber", p.reference,
@@ -166,8 +174,8 @@ export class People {
     );
     return rows.map((row) => ({
       ...row,
-      validFrom: isoText(row.validFrom as Date) as string,
-      validUntil: isoText(row.validUntil as Date | null),
+      validFrom: isoText(row.validFrom) as string,
+      validUntil: isoText(row.validUntil),
     }));
   }
 }
