@@ -9,7 +9,15 @@ import { MelShelf } from '../mel/mel-shelf.js';
 import { livesOf } from './defect-book.js';
 import { basisWords } from './deferral-check.js';
 import { type StatementQuery, statementOf } from './statements.js';
-import { type DefectLine, defectLine, defectNumber, historyLine, leftLine } from './views.js';
+import {
+  arithmeticOf,
+  type DefectLine,
+  defectLine,
+  defectNumber,
+  historyLine,
+  leftLine,
+  openWorkView,
+} from './views.js';
 
 /** Reads defects for the pages. */
 @Injectable()
@@ -41,7 +49,10 @@ export class DefectViews {
     return {
       version: row.version,
       body: {
+        at: this.now(),
         defect: line,
+        arithmetic: arithmeticOf(opened.life),
+        openWork: openWorkView(opened.life),
         left: left.map((item) => leftLine(item, aircraft, [row])),
         history: opened.life.acts.map((act, index) => historyLine(act, index + 1, sealed)),
       },

@@ -1,4 +1,16 @@
-import { anything, instant, list, object, orNull, ref, type Shape, text, whole, yesNo } from '../openapi/shape.js';
+import {
+  anything,
+  instant,
+  list,
+  object,
+  oneOf,
+  orNull,
+  ref,
+  type Shape,
+  text,
+  whole,
+  yesNo,
+} from '../openapi/shape.js';
 
 const defectLine = object(
   {
@@ -10,6 +22,7 @@ const defectLine = object(
     origin: text('Who found it.'),
     sheet: orNull(text('Log sheet.')),
     system: orNull(text('System (ATA chapter).')),
+    faultMessage: orNull(text('The message the aircraft showed.')),
     entry: orNull(text('MEL entry.')),
     title: text('Title of the entry, or the first words of the description.'),
     units: list(text('unit')),
@@ -60,11 +73,32 @@ const historyLine = object({
   details: anything('The act as stored.'),
 });
 
+const openWork = object(
+  {
+    complete: yesNo('False while something of the work is still to be done.'),
+    testAsked: yesNo('A test is asked for.'),
+    tested: orNull(oneOf(['good', 'not-good'], 'The last test since the last piece of work.')),
+    inspectionAsked: yesNo('An independent inspection is asked for.'),
+    inspected: yesNo('Inspected since the last piece of work.'),
+    restorationOwed: yesNo('Something was altered, so somebody signs that all is back to normal.'),
+    restored: yesNo('Signed since the last piece of work.'),
+  },
+  'Work begun and not yet released.',
+);
+
 export const DEFECT_SHAPES: Record<string, Shape> = {
   DefectLine: defectLine,
   WorkLine: workLine,
   HistoryLine: historyLine,
-  DefectView: object({ defect: ref('DefectLine'), left: list(ref('LeftLine')), history: list(ref('HistoryLine')) }),
+  OpenWork: openWork,
+  DefectView: object({
+    at: instant('When this was read'),
+    defect: ref('DefectLine'),
+    arithmetic: orNull(text('The arithmetic of the deadline, step by step.')),
+    openWork: orNull(ref('OpenWork')),
+    left: list(ref('LeftLine')),
+    history: list(ref('HistoryLine')),
+  }),
   DefectList: object({ at: instant('When this was read'), defects: list(ref('DefectLine')) }),
   ActDone: object({
     defect: ref('DefectLine'),

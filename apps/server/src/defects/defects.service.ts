@@ -31,7 +31,7 @@ import { type Calling, confirmation, type Scene, sceneOf, signed } from './actin
 import type * as Bodies from './bodies.js';
 import { writeActs } from './defect-book.js';
 import { basisAsked, basisWords, DeferralCheck } from './deferral-check.js';
-import { defectLine } from './views.js';
+import { arithmeticOf, defectLine } from './views.js';
 
 type Decide = (scene: Scene) => Promise<Act[]>;
 
@@ -241,8 +241,7 @@ export class DefectsService {
 
 function explanationOf(life: DefectLife, acts: readonly Act[]): string | null {
   if (!acts.some(({ kind }) => kind === 'deferred')) return null;
-  const sentences = life.limits.flatMap(({ clock }) => (clock ? [clock.explanation] : []));
-  return sentences.length === 0 ? null : sentences.join(' ');
+  return arithmeticOf(life);
 }
 
 /** Only the keys that are there: an absent key and one that is undefined are not the same to a rule. */

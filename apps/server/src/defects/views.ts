@@ -40,6 +40,7 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
     origin: life.origin,
     sheet: life.sheet,
     system: life.system,
+    faultMessage: life.faultMessage,
     entry,
     title: (entry === null ? undefined : mel?.entry(entry)?.title) ?? firstWords(life.description, 60),
     units: life.item?.units ?? [],
@@ -107,6 +108,25 @@ export function leftLine(item: LeftItemRow, aircraft: AircraftRow, defects: read
     tag: item.tag ?? '',
     undo: item.undo,
   };
+}
+
+/** Work begun and not yet released: what was asked for, and what was seen since the last piece of work. */
+export function openWorkView({ work, altered }: DefectLife) {
+  if (work === null) return null;
+  return {
+    complete: work.done.at(-1)?.complete === true,
+    testAsked: work.done.some(({ testAsked }) => testAsked),
+    tested: work.tested?.result ?? null,
+    inspectionAsked: work.done.some(({ inspectionAsked }) => inspectionAsked),
+    inspected: work.inspected !== null,
+    restorationOwed: altered,
+    restored: work.restored !== null,
+  };
+}
+
+/** The arithmetic of each deadline, step by step; null without a clock. */
+export function arithmeticOf({ limits }: DefectLife): string | null {
+  return limits.flatMap(({ clock }) => (clock ? [clock.explanation] : [])).join(' ') || null;
 }
 
 /** @param sealed numbers in the record by act id */

@@ -1,5 +1,6 @@
 import { Body, Controller, Get, HttpCode, Inject, Post, Put, Query } from '@nestjs/common';
 import { ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
+import { FACTS } from '#mel';
 import type { Store } from '#store';
 import { type Called, Calling } from '../http/called.js';
 import { checkBody } from '../http/body-hygiene.js';
@@ -11,7 +12,7 @@ import { ref } from '../openapi/shape.js';
 import { SignInService } from '../people/sign-in.service.js';
 import { FactBody, JudgementBody, QuestionBody } from './bodies.js';
 import { DispatchService } from './dispatch.service.js';
-import { FactsService } from './facts.service.js';
+import { FactsService, factView } from './facts.service.js';
 import { JudgementsService } from './judgements.service.js';
 
 export class JudgementQuery {
@@ -47,6 +48,13 @@ export class DispatchController {
         ...(body.at === undefined ? {} : { at: new Date(body.at).toISOString() }),
       }),
     );
+  }
+
+  @Get('facts')
+  @ApiOperation({ summary: 'Every fact that can be asked for: its type, its choices, who may answer.' })
+  @ApiOkResponse({ schema: ref('FactList') })
+  list(): object {
+    return { facts: FACTS.map(factView) };
   }
 
   @Put('aircraft/:id/facts')

@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { misfitOf, readFactKey } from '#mel';
+import { type FactDefinition, misfitOf, readFactKey } from '#mel';
 import { lockAircraft, type Tx } from '#store';
 import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
@@ -46,10 +46,19 @@ export class FactsService {
     if (!known || !['aircraft', 'flight'].includes(known.fact.family)) {
       throw refused('/key', `${body.key} is no fact that somebody answers`);
     }
+    if (known.fact.family === 'flight' && body.flight === undefined) {
+      throw refused('/flight', `${body.key} is about one flight: name it`);
+    }
+    if (known.fact.family === 'aircraft' && body.flight !== undefined) {
+      throw refused('/flight', `${body.key} is about the aircraft, not about a flight`);
+    }
     const misfit = misfitOf(known.fact, body.value);
     if (misfit) throw refused('/value', misfit);
     if (Date.parse(body.observedAt) > Date.parse(now))
       throw refused('/observedAt', 'an observation lies in the future');
+    if (body.validUntil !== undefined && Date.parse(body.validUntil) <= Date.parse(body.observedAt)) {
+      throw refused('/validUntil', 'an answer cannot end before it was observed');
+    }
     const { mayAnswer } = known.fact;
     if (!mayAnswer.some((role) => session.roles.includes(role))) {
       throw new Problem('role-missing', `${known.fact.label}: only ${mayAnswer.join(' or ')} may answer this.`, {
@@ -61,4 +70,9 @@ export class FactsService {
 
 function refused(pointer: string, reason: string): Problem {
   return new Problem('invalid-input', reason, { errors: [{ pointer, reason }] });
+}
+
+/** A fact as a page needs it to offer an input of the right kind. */
+export function factView({ id, label, type, unit, choices, mayAnswer }: FactDefinition) {
+  return { id, label, type, unit: unit ?? null, choices: choices ? [...choices] : null, mayAnswer: [...mayAnswer] };
 }

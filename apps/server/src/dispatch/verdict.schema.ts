@@ -123,6 +123,18 @@ export const VERDICT_SHAPES: Record<string, Shape> = {
   ConditionAnswer: conditionAnswer,
   ItemAnswer: itemAnswer,
   Verdict: verdict,
+  FactList: object({
+    facts: list(
+      object({
+        id: text('Id; a key is the id, or the id with a subject in brackets.'),
+        label: text('What it is called.'),
+        type: oneOf(['boolean', 'number', 'choice'], 'Type of its value.'),
+        unit: orNull(text('Unit of a number.')),
+        choices: orNull(list(text('choice'), 'Values of a choice; null when any text is taken.')),
+        mayAnswer: list(text('role')),
+      }),
+    ),
+  }),
   FactAnswered: object({ id: text('id'), key: text('Key of the fact.'), value: anything('The answer.') }),
   JudgementGiven: object({ id: text('id'), judgement: text('Which.'), accepted: yesNo('Accepted?') }),
 };

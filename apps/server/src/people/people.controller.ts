@@ -6,7 +6,7 @@ import type { Store } from '#store';
 import { checkBody } from '../http/body-hygiene.js';
 import { SESSION_COOKIE } from '../http/session.guard.js';
 import { CurrentPerson, Open, type SignedIn, WithoutOperator } from '../http/session.js';
-import { STORE, TZDB } from '../http/tokens.js';
+import { CLOCK, type Clock, STORE, TZDB } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
 import { ChooseOperatorBody, SignInBody } from './bodies.js';
 import { settingsOf } from './operator-settings.js';
@@ -19,6 +19,7 @@ export class PeopleController {
     private readonly signInService: SignInService,
     @Inject(STORE) private readonly store: Store,
     @Inject(TZDB) private readonly tzdb: string,
+    @Inject(CLOCK) private readonly now: Clock,
   ) {}
 
   @Open()
@@ -42,6 +43,7 @@ export class PeopleController {
     );
     const chosen = operators.find(({ id }) => id === person.operatorId);
     return {
+      at: this.now(),
       person: { id: person.personId, name: person.name },
       operators,
       operator: chosen ? await this.operatorView(chosen.id, person.personId) : null,

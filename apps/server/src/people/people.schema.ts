@@ -1,7 +1,8 @@
-import { list, object, oneOf, orNull, type Shape, text, yesNo } from '../openapi/shape.js';
+import { instant, list, object, oneOf, orNull, type Shape, text, yesNo } from '../openapi/shape.js';
 
 export const PEOPLE_SHAPES: Record<string, Shape> = {
   SessionView: object({
+    at: instant('The time on the server'),
     person: object({ id: text('id'), name: text('Name.') }),
     operators: list(
       object({ id: text('id'), code: text('code'), name: text('name'), roles: list(text('role')) }),

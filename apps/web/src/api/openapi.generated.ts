@@ -360,6 +360,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/facts': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Every fact that can be asked for: its type, its choices, who may answer. */
+    get: operations['DispatchController_list'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/aircraft/{id}/facts': {
     parameters: {
       query?: never;
@@ -840,6 +857,8 @@ export interface components {
       type: string;
       /** @description What is wrong. */
       title: string;
+      /** @description The HTTP status, always the same one. */
+      status: number;
       /** @description What to do next. */
       next: string;
       paragraph: string | null;
@@ -873,6 +892,11 @@ export interface components {
       }[];
     };
     SessionView: {
+      /**
+       * Format: date-time
+       * @description The time on the server (ISO 8601)
+       */
+      at: string;
       person: {
         /** @description id */
         id: string;
@@ -1055,6 +1079,7 @@ export interface components {
       origin: string;
       sheet: string | null;
       system: string | null;
+      faultMessage: string | null;
       entry: string | null;
       /** @description Title of the entry, or the first words of the description. */
       title: string;
@@ -1144,8 +1169,31 @@ export interface components {
       /** @description The act as stored. */
       details: unknown;
     };
+    /** @description Work begun and not yet released. */
+    OpenWork: {
+      /** @description False while something of the work is still to be done. */
+      complete: boolean;
+      /** @description A test is asked for. */
+      testAsked: boolean;
+      tested: ('good' | 'not-good') | null;
+      /** @description An independent inspection is asked for. */
+      inspectionAsked: boolean;
+      /** @description Inspected since the last piece of work. */
+      inspected: boolean;
+      /** @description Something was altered, so somebody signs that all is back to normal. */
+      restorationOwed: boolean;
+      /** @description Signed since the last piece of work. */
+      restored: boolean;
+    };
     DefectView: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
       defect: components['schemas']['DefectLine'];
+      arithmetic: string | null;
+      openWork: components['schemas']['OpenWork'] | null;
       left: components['schemas']['LeftLine'][];
       history: components['schemas']['HistoryLine'][];
     };
@@ -1210,6 +1258,8 @@ export interface components {
       actual?: unknown;
       /** @description False when nobody has answered. */
       known?: boolean;
+      /** @description Why its value is not known, or was not used. */
+      because?: string;
       /** @description Where the value comes from. */
       source?: string;
       /** @description When it was observed. */
@@ -1382,6 +1432,22 @@ export interface components {
       notLookedAt: string[];
       /** @constant */
       evaluator: 'json-rules-engine';
+    };
+    FactList: {
+      facts: {
+        /** @description Id; a key is the id, or the id with a subject in brackets. */
+        id: string;
+        /** @description What it is called. */
+        label: string;
+        /**
+         * @description Type of its value.
+         * @enum {string}
+         */
+        type: 'boolean' | 'number' | 'choice';
+        unit: string | null;
+        choices: string[] | null;
+        mayAnswer: string[];
+      }[];
     };
     FactAnswered: {
       /** @description id */
@@ -2349,6 +2415,34 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['Verdict'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DispatchController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['FactList'];
         };
       };
       /** @description A problem; see `/api/problems`. */
