@@ -16,6 +16,7 @@ function decidingLeaves(node: ExplainedNode, side: keyof NowAfter): ExplainedNod
 /** What work cannot change comes first: the `now` side decides only when work would settle the rest. */
 export function becauseOf(mel: Mel, tree: ExplainedNode): string {
   const side = tree.after === 'T' ? 'now' : 'after';
+  if (tree.node === 'leaf') return sayLeaf(mel, tree, side);
   const said = [...new Set(decidingLeaves(tree, side).map((leaf) => sayLeaf(mel, leaf, side)))];
   const rest = said.length - MOST_LEAVES;
   return said.slice(0, MOST_LEAVES).join('; ') + (rest > 0 ? `; and ${rest} more` : '');

@@ -25,8 +25,12 @@ export function conditionSaid({ kind, text, because }: ConditionAnswer): string 
 }
 
 export function withoutStop(text: string): string {
-  return text.trim().replace(/[.\s]+$/, '');
+  let end = text.length;
+  while (end > 0 && ENDINGS.has(text.charAt(end - 1))) end -= 1;
+  return text.slice(0, end);
 }
+
+const ENDINGS = new Set(['.', ' ', '\n', '\t', '\r']);
 
 /** One sentence: a capital, and one full stop. */
 export function sentence(text: string): string {

@@ -76,12 +76,11 @@ interface Fixed {
   first: readonly Judged[];
   last: readonly Judged[];
 }
-const FIXED = new WeakMap<Frame, Map<string, Fixed>>();
+const FIXED = Symbol('fixed conditions');
 
 /** Judged once in a frame, however many choices the row stands in. */
 function fixedOf(item: RowItem, frame: Frame): Fixed {
-  let known = FIXED.get(frame);
-  if (known === undefined) FIXED.set(frame, (known = new Map()));
+  const known = frame.once(FIXED, () => new Map<string, Fixed>());
   const key = [item.entry.number, item.subEntry.id, item.row.id, item.unit, item.defect?.id ?? ''].join('/');
   let fixed = known.get(key);
   if (fixed === undefined) {

@@ -2,14 +2,15 @@
  * One rules engine per proviso. It is built when the MEL is loaded, runs as often as that proviso is judged, and dies
  * with the MEL revision.
  *
- * The engine reads facts through an almanac of ours that only looks them up, so a run builds no fact objects and hashes
+ * Each distinct combination of facts runs through the engine once; its result tree is kept and read again, with the
+ * sources and ages of the facts at hand. The engine reads facts through an almanac of ours that only looks them up, so a run builds no fact objects and hashes
  * no parameters. Its events are not used, and no priorities are given: with equal priorities it fills in every leaf.
  */
 import { Almanac, Engine, type RuleResult, type TopLevelCondition } from 'json-rules-engine';
 import type { Condition, Proviso } from '#mel';
 import type { CompiledProviso } from './compiled-proviso.js';
 import { fold, type EngineNode } from './fold.js';
-import type { FactLookup } from './marker.js';
+import { Possible, Unknown, type FactLookup, type FactValue } from './marker.js';
 import { leavesOf, planOf, type NameOf, type NodePlan } from './plan.js';
 
 class LookupAlmanac extends Almanac {
@@ -25,6 +26,9 @@ class LookupAlmanac extends Almanac {
   }
 }
 
+/** The engine's result trees kept for each proviso; with more distinct facts than that it starts anew. */
+const MOST_KNOWN = 64;
+
 /** An overlapping run of the same engine can end this one before it began; that many in a row does not happen. */
 const MOST_TRIES = 100;
 
@@ -35,16 +39,31 @@ export function compileProviso(proviso: Proviso, nameOf: NameOf = (subject) => s
   const engine = new Engine([{ conditions: conditions as TopLevelCondition, event: { type: 'holds' } }], {
     allowUndefinedFacts: true,
   });
-  const keys = new Set(leavesOf(plan).map((leaf) => leaf.key));
+  const keys = [...new Set(leavesOf(plan).map((leaf) => leaf.key))];
+  const known = new Map<string, EngineNode>();
   return {
-    entryKeys: [...keys].filter((key) => key.startsWith('entry.')),
-    judge: async (lookup) => {
-      const tree = (await runWhole(engine, lookup)).conditions as EngineNode;
-      const root = plan.node === 'leaf' ? tree.all?.[0] : tree;
-      if (root === undefined) throw new Error(`The rules engine gave no result tree for "${proviso.text}".`);
-      return fold(plan, root, lookup);
+    entryKeys: keys.filter((key) => key.startsWith('entry.')),
+    judge: (lookup) => {
+      const facts = keys.map((key) => writeValue(lookup(key).value)).join('\n');
+      const before = known.get(facts);
+      if (before !== undefined) return fold(plan, before, lookup);
+      return runWhole(engine, lookup).then(({ conditions }) => {
+        const tree = conditions as EngineNode;
+        const root = plan.node === 'leaf' ? tree.all?.[0] : tree;
+        if (root === undefined) throw new Error(`The rules engine gave no result tree for "${proviso.text}".`);
+        if (known.size >= MOST_KNOWN) known.clear();
+        known.set(facts, root);
+        return fold(plan, root, lookup);
+      });
     },
   };
+}
+
+/** Two facts written alike are alike to the engine: same type and value, or markers that mean the same. */
+function writeValue(value: FactValue): string {
+  if (value instanceof Unknown) return 'unknown';
+  if (value instanceof Possible) return JSON.stringify([value.now, value.after]);
+  return typeof value === 'string' ? JSON.stringify(value) : String(value);
 }
 
 /**

@@ -10,20 +10,22 @@ import {
 } from '#intervals';
 import { remember } from './remember.js';
 
-/** A clock of a category and record, as rectificationWindow gives it. */
+/** A clock of a category and record, as rectificationWindow gives it. No readable value holds a bar. */
 export const clockOf = remember(
-  ({ category, interval, recordedAt, base, tzdb }: WindowInput) =>
-    JSON.stringify([category, interval, recordedAt, base, tzdb]),
+  ({ category, interval = '', recordedAt, base, tzdb }: WindowInput) =>
+    `${category}|${interval}|${recordedAt}|${base}|${tzdb}`,
   (input) => rectificationWindow(input),
 );
 
 /** What the limits of a clock say to a flight, as mayDepart answers it. */
 export const departure = remember(
-  (
-    { limits, recordedAt, base, endsAt, dayOfDiscovery }: RectificationClock,
-    leg: PlannedLeg,
-    used: Used,
-    counting: Partial<CountingSettings>,
-  ) => JSON.stringify([limits, recordedAt, base, endsAt, dayOfDiscovery, leg, used, counting]),
+  (clock: RectificationClock, leg: PlannedLeg, used: Used, counting: Partial<CountingSettings>) =>
+    `${clock.limits.map(({ amount, unit }) => `${amount} ${unit}`).join()}|${clock.recordedAt}|${clock.base}|${clock.endsAt}|${writeParts(leg)}|${writeParts(used)}|${writeParts(counting)}`,
   (clock, leg, used, counting) => mayDepart(clock, leg, used, counting),
 );
+
+/** Two objects written alike hold the same, for the flat objects that are counted with. */
+function writeParts(parts: object): string {
+  const entries = Object.entries(parts);
+  return entries.length === 0 ? '' : JSON.stringify(entries);
+}

@@ -17,8 +17,9 @@ export class Frame {
   readonly facts: FactBook;
   /** These in an order of their own, so that the order in which they were given is no matter. */
   readonly defects: readonly OpenDefect[];
-  readonly work: readonly WorkState[];
+  readonly #work = new Map<string, WorkState[]>();
   readonly directives: readonly Directive[];
+  readonly #kept = new Map<symbol, unknown>();
   readonly at: number;
   readonly departsAt: string;
   readonly departs: number;
@@ -35,7 +36,12 @@ export class Frame {
     this.fitted = new Fitted(mel, aircraft);
     this.facts = new FactBook(situation);
     this.defects = [...situation.defects].sort((a, b) => byCode(a.id, b.id));
-    this.work = [...situation.work].sort((a, b) => byCode(orderOf(a), orderOf(b)));
+    for (const record of situation.work) {
+      const same = this.#work.get(record.work);
+      if (same === undefined) this.#work.set(record.work, [record]);
+      else same.push(record);
+    }
+    for (const same of this.#work.values()) same.sort((a, b) => byCode(orderOf(a), orderOf(b)));
     this.directives = [...situation.directives].sort((a, b) => byCode(a.number, b.number));
     this.at = millisOf('at', at);
     this.departsAt = flight?.offBlockAt ?? at;
@@ -48,11 +54,25 @@ export class Frame {
     };
     this.counting = { ...settings.counting, expiryInFlight: settings.expiryInFlight };
   }
+
+  /** The records of one piece of work, the latest last. */
+  workOf(key: string): readonly WorkState[] {
+    return this.#work.get(key) ?? NO_WORK;
+  }
+
+  /** Something that is made once for this frame and dies with it. */
+  once<T>(what: symbol, make: () => T): T {
+    const kept = this.#kept.get(what);
+    if (kept !== undefined) return kept as T;
+    const made = make();
+    this.#kept.set(what, made);
+    return made;
+  }
 }
 
+const NO_WORK: readonly WorkState[] = [];
+
 /** What may differ between two records of the same work, the latest last. */
-function orderOf({ work, doneAt, defect, forFlight, by, validUntil, possible, because }: WorkState): string {
-  return [work, doneAt, defect, forFlight, by, validUntil, String(possible), because]
-    .map((part) => part ?? '')
-    .join('\n');
+function orderOf({ doneAt, defect, forFlight, by, validUntil, possible, because }: WorkState): string {
+  return [doneAt, defect, forFlight, by, validUntil, String(possible), because].map((part) => part ?? '').join('\n');
 }

@@ -16,12 +16,11 @@ import { workAnswer } from './work-state.js';
 /** The trees of some provisos with the units down as in one state. */
 export type TreeOf = (proviso: Proviso) => ExplainedNode;
 
-const OF_FRAME = new WeakMap<Frame, Trees>();
+const TREES = Symbol('trees');
 
 /** Judges the provisos, so that everything after it can be computed without waiting. */
 export async function treesIn(frame: Frame, state: DownState, provisos: readonly Proviso[]): Promise<TreeOf> {
-  let trees = OF_FRAME.get(frame);
-  if (trees === undefined) OF_FRAME.set(frame, (trees = new Trees(frame)));
+  const trees = frame.once(TREES, () => new Trees(frame));
   const distinct = [...new Set(provisos)];
   const judged = await Promise.all(trees.judge(distinct, state));
   const found = new Map(distinct.map((proviso, at) => [proviso, judged[at]]));

@@ -49,17 +49,22 @@ export function workAnswer(
 }
 
 /** A record that names no defect counts only where one open defect alone can be meant. */
-function recordsOf(frame: Frame, work: string, defect: OpenDefect | null): WorkState[] {
+function recordsOf(frame: Frame, work: string, defect: OpenDefect | null): readonly WorkState[] {
+  const records = frame.workOf(work);
+  if (records.length === 0) return records;
   const [entry, row] = work.split('/');
   const users = frame.defects.filter((one) => one.entry === entry && one.row === row);
-  return frame.work.filter(
-    (record) =>
-      record.work === work &&
-      (record.defect === undefined ? users.length < 2 : defect === null || record.defect === defect.id),
+  return records.filter((record) =>
+    record.defect === undefined ? users.length < 2 : defect === null || record.defect === defect.id,
   );
 }
 
-function standingOf(frame: Frame, records: WorkState[], repeat: Repeat, defect: OpenDefect | null): Standing {
+function standingOf(
+  frame: Frame,
+  records: readonly WorkState[],
+  repeat: Repeat,
+  defect: OpenDefect | null,
+): Standing {
   const waits = waitsForFirstFlight(repeat, defect);
   if (waits?.valid === 'T') return waits;
   const done = records.filter((record) => record.doneAt !== undefined);
@@ -150,7 +155,7 @@ function countedSince(frame: Frame, record: WorkState, every: string): Standing 
 
 function possibility(
   frame: Frame,
-  records: WorkState[],
+  records: readonly WorkState[],
   procedure: Procedure | null,
 ): { truth: Truth; because?: string; askFact?: string } {
   const refusing = records.find(({ possible }) => possible === false);

@@ -24,11 +24,14 @@ export class DownState {
   readonly #fitted: Fitted;
   readonly #downs: readonly ReadonlyMap<string, DownUnit>[];
   readonly #counts = new Map<string, readonly number[]>();
+  /** Entries with a unit down, reading by reading. Most questions are about others. */
+  readonly #touched: readonly ReadonlySet<string>[];
   #considered: ConsideredUnit[] | null = null;
 
   constructor(fitted: Fitted, wholes: readonly (readonly DefectReading[])[], considered: ConsideredRows) {
     this.#fitted = fitted;
     this.#downs = wholes.map((whole) => leastDown(failedUnits(whole), consequences(fitted, whole, considered)));
+    this.#touched = this.#downs.map((down) => new Set([...down.values()].map(({ entry }) => entry)));
   }
 
   /** How many units of a reference may be up, or not failed, over all readings: each possible number once, rising. */
@@ -41,8 +44,10 @@ export class DownState {
     const counts = new Set<number>();
     for (const list of lists) {
       const asked = list.filter((unit) => ref.units === undefined || ref.units.includes(unit));
-      for (const down of this.#downs) {
-        counts.add(asked.filter((unit) => counted(what, down.get(unitKey({ entry: ref.entry, unit })))).length);
+      for (const [at, down] of this.#downs.entries()) {
+        const all = this.#touched[at]?.has(ref.entry) !== true;
+        const left = (unit: string): boolean => counted(what, down.get(unitKey({ entry: ref.entry, unit })));
+        counts.add(all ? asked.length : asked.filter(left).length);
       }
     }
     const rising = [...counts].sort((a, b) => a - b);
