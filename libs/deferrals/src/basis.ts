@@ -4,7 +4,7 @@
  * An MEL row is judged by its provisos. Every other basis is a document with its own limit, which it brings along as
  * conditions of the same shape. All of them share clock, limits, what is left on the aircraft, signatures and release.
  */
-import type { Category, Placard, Procedure, Proviso } from '#mel';
+import type { BroughtRow, Category, Placard, Procedure, Proviso } from '#mel';
 
 /** A row of the MEL, with what it demanded at signing: a later revision does not rewrite an open deferral. */
 export interface MelRowBasis {
@@ -22,6 +22,8 @@ export interface MelRowBasis {
   covers: string[];
   procedures: Procedure[];
   placard?: Placard;
+  /** Rows of items that become considered inoperative through this one: their work is done and signed under it too. */
+  brings?: BroughtRow[];
 }
 
 /** The kinds of document other than the MEL that a deferral may stand on. */

@@ -1,6 +1,6 @@
 /** What a decision is given besides the history and the command. All of it comes in from outside: no clock is read. */
 import type { CountingSettings, Preset, PresetName, Used } from '#intervals';
-import type { Entry, Row, SubEntry } from '#mel';
+import type { BroughtRow, Entry, Row, SubEntry } from '#mel';
 import type { Times } from './acts.js';
 import type { DefectLife } from './defect-life.js';
 import type { Actor, Signature } from './people.js';
@@ -48,6 +48,8 @@ export interface RowOffered {
   entry: Entry;
   subEntry: SubEntry;
   row: Row;
+  /** Rows that it can bring along. */
+  brings?: BroughtRow[];
 }
 
 export interface BasisContext extends Context {

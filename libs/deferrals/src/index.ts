@@ -22,7 +22,7 @@ export { standing, stateOf, type Standing, type State } from './standing.js';
 export { mayDispatch, type DispatchAnswer, type FlightPlanned, type UseBefore } from './flying/may-dispatch.js';
 export { aircraftGates, type Gates, type RegisterEntry, type WorkOrder } from './flying/aircraft-gates.js';
 export { workOwed } from './flying/work-owed.js';
-export { proceduresOwed, type ProcedureOwed } from './deferring/procedures-owed.js';
+export { proceduresBrought, proceduresOwed, rowsBroughtBy, type ProcedureOwed } from './deferring/procedures-owed.js';
 export { placardsFitted } from './leaving/fit-placard.js';
 export { admitSignature } from './signing/admit-signature.js';
 

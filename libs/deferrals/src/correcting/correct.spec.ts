@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Corrected, LeftItem } from '../acts.js';
+import { changeRow } from '../deferring/change-row.js';
 import { context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { leaveOnAircraft } from '../leaving/leave.js';
 import { undoLeft } from '../leaving/undo.js';
@@ -77,6 +78,17 @@ describe('correcting the log time', () => {
     const stored = (limits: Corrected['limits']) => () => replay([...life.acts, { ...(act as Corrected), limits }]);
     expect(refusalOf(stored([...life.limits])).code).toBe('clock-restarted');
     expect(refusalOf(stored([])).code).toBe('correction-moves-the-day');
+    const flights = deferredAs({ category: 'A', interval: '4 flights' }, RECORDED);
+    const offered = { basis: { kind: 'mel-row' as const, row: '1' }, reason: 'other relief' };
+    const change = changeRow(
+      flights,
+      { id: 'r', by: signed('tech', at), ...offered },
+      context(at, { used: { flights: 0 } }),
+    );
+    const both = proceed(flights, change);
+    const [recount] = correct(both, time('2026-01-25T23:00Z'), given);
+    const lost = { ...(recount as Corrected), limits: recount?.limits?.slice(1) ?? null };
+    expect(refusalOf(() => replay([...both.acts, lost])).code).toBe('correction-moves-the-day');
     expect(refusalOf(stored(null)).code).toBe('correction-moves-the-day');
   });
 });

