@@ -2,7 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import type { Leg } from '#intervals';
 import type { AircraftRow, DefectRow, Tx } from '#store';
 import { DispatchService } from '../dispatch/dispatch.service.js';
-import { legOf, usedOf } from '../dispatch/situation-loader.js';
+import { legOf, usedOf } from '../dispatch/flown.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';

@@ -1,0 +1,70 @@
+/** What was flown, where something is counted in it: an interval of flights or hours, or work owed again after so many. */
+import { type DefectLife, proceduresOwed } from '#deferrals';
+import { countUsed, type Leg, rectificationWindow, type Used } from '#intervals';
+import type { Repeat } from '#mel';
+import type { AircraftRow, FlightRow, Tx } from '#store';
+import type { OpenedDefect } from '../defects/defect-book.js';
+import type { Proposal } from './readable-gates.js';
+
+/** Legs from the earliest record on; none are read where nothing is counted in them, and nothing else is tried. */
+export async function legsFor(
+  tx: Tx,
+  aircraft: AircraftRow,
+  defects: readonly OpenedDefect[],
+  proposals: readonly Proposal[],
+  at: string,
+): Promise<Leg[]> {
+  const tried = new Set(proposals.flatMap(({ defect }) => defect ?? []));
+  const counted = defects.filter(({ life }) => countsFlights(life) || (life.deferral && tried.has(life.defect)));
+  if (counted.length === 0) return [];
+  const first = counted.reduce((from, { row }) => (row.recordedAt < from ? row.recordedAt : from), at);
+  return (await tx.flights.flown(aircraft.id, first)).map(legOf);
+}
+
+function countsFlights({ limits, deferral }: DefectLife): boolean {
+  if (limits.some(({ clock }) => clock?.kind === 'counted')) return true;
+  return (
+    deferral !== null && proceduresOwed(deferral.basis).some(({ procedure }) => intervalOf(procedure.repeat) !== null)
+  );
+}
+
+/** The interval after which work is owed again; null where the repeat is no interval. */
+function intervalOf(repeat: Repeat | undefined): string | null {
+  if (typeof repeat !== 'object') return null;
+  return 'every' in repeat ? repeat.every : repeat.afterFirstFlightThenEvery;
+}
+
+/** What was used of the first clock signed: used flights and hours count from the start, whatever row was signed since. */
+export function usedOf(life: DefectLife, legs: readonly Leg[]): Used | null {
+  const clock = life.limits.find((limit) => limit.clock !== null)?.clock;
+  return clock ? countUsed(clock, legs) : null;
+}
+
+/**
+ * Nobody tells when it landed: no later than it was on the blocks, so that a flight which ended before a count began uses
+ * nothing of it.
+ */
+export function legOf({ offBlockAt, onBlockAt, flightMinutes }: FlightRow): Leg {
+  const block = onBlockAt === null ? 0 : Math.round((Date.parse(onBlockAt) - Date.parse(offBlockAt)) / 60_000);
+  const minutes = flightMinutes ?? block;
+  return {
+    offBlockAt,
+    ...(onBlockAt === null ? {} : { onBlockAt, landedAt: onBlockAt }),
+    blockMinutes: Math.max(block, minutes),
+    flightMinutes: minutes,
+    cycles: 1,
+    landings: 1,
+  };
+}
+
+/** What was flown since work was done; null where it is not owed again after an interval. */
+export function usedSince(
+  repeat: Repeat | undefined,
+  doneAt: string,
+  legs: readonly Leg[],
+  { base, tzdb }: { base: string; tzdb: string },
+): Used | null {
+  const interval = intervalOf(repeat);
+  if (interval === null) return null;
+  return countUsed(rectificationWindow({ category: 'A', interval, recordedAt: doneAt, base, tzdb }), legs);
+}
