@@ -1,5 +1,5 @@
 /** Valid things to build tests from: an invented operator, its people, one aircraft, one item. A test states what matters. */
-import type { Entry, Row, SubEntry } from '#mel';
+import type { BroughtRow, Entry, Row, SubEntry } from '#mel';
 import type { Aircraft } from './acts.js';
 import { DEFAULT_SETTINGS, type BasisContext, type DeferralSettings, type RowOffered } from './context.js';
 import type { DefectLife } from './defect-life.js';
@@ -126,11 +126,12 @@ export const deferredAs = (
   {
     at = recordedAt,
     settings: set,
+    brings = [],
     ...command
-  }: Partial<Defer> & { at?: string; settings?: Partial<DeferralSettings> } = {},
+  }: Partial<Defer> & { at?: string; settings?: Partial<DeferralSettings>; brings?: BroughtRow[] } = {},
 ): DefectLife => {
   const life = identifiedAs(writtenUp(recordedAt));
-  const offered = offer(own);
+  const offered = { ...offer(own), brings };
   const asked: Defer = {
     id: 'deferred',
     by: signed('tech', at),

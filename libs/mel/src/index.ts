@@ -8,6 +8,7 @@ export { loadMel, type LoadedMel } from './load-mel.js';
 export { readPlainYaml, type PlainYaml } from './plain-yaml.js';
 export { readMel } from './read-mel.js';
 export { judgementsOf, leavesOf, Mel, workKey, worksOf } from './mel.js';
+export { rowsBrought, type BroughtRow } from './rows-brought.js';
 export type { MelAircraft, SubEntryMatch, Unknown } from './match-sub-entry.js';
 export { CHAPTERS, JASC_SYSTEMS, systemOf, type JascSystem } from './jasc.js';
 export { searchEntries, type SearchHit } from './search-entries.js';

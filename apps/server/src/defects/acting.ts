@@ -6,6 +6,7 @@ import type { SignBody } from '../http/fields.js';
 import { seenVersion } from '../http/headers.js';
 import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
+import type { Clock } from '../http/tokens.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
 import { signatureOf } from '../people/signer.js';
 import { livesOf, type OpenedDefect } from './defect-book.js';
@@ -40,7 +41,7 @@ export async function sceneOf(
   { session, request }: Pick<Calling, 'session' | 'request'>,
   defectId: string,
   settings: OperatorSettings,
-  now: string,
+  clock: Clock,
 ): Promise<Scene> {
   const seen = seenVersion(request);
   const aircraft = await tx.aircraft.lockOfDefect(defectId);
@@ -68,8 +69,14 @@ export async function sceneOf(
     opened,
     others: opened.filter((one) => one !== own),
     settings,
-    context: { now, settings: settings.deferral },
+    context: { now: nowAfter(own.life, clock()), settings: settings.deferral },
   };
+}
+
+/** Read once the aircraft is ours. Where the clocks of two servers differ, no act is entered before the one it follows. */
+function nowAfter({ acts }: DefectLife, now: string): string {
+  const last = acts.at(-1)?.enteredAt ?? now;
+  return Date.parse(last) > Date.parse(now) ? last : now;
 }
 
 /** The signature under the statement that was shown; refused when another one was shown. */

@@ -12,6 +12,12 @@ import {
   yesNo,
 } from '../openapi/shape.js';
 
+const placardLine = object({
+  text: text('Its text.'),
+  position: text('Where it belongs.'),
+  fitted: yesNo('Fitted?'),
+});
+
 const defectLine = object(
   {
     id: text('id'),
@@ -34,8 +40,16 @@ const defectLine = object(
     enteredAt: instant('When it was entered here'),
     deadline: orNull(ref('DeadlineLine')),
     work: list(ref('WorkLine')),
-    placard: orNull(
-      object({ text: text('Its text.'), position: text('Where it belongs.'), fitted: yesNo('Fitted?') }),
+    placard: orNull(placardLine),
+    brought: list(
+      object({
+        entry: text('MEL entry considered inoperative.'),
+        title: text('Its title.'),
+        row: text('A row of it.'),
+        work: list(ref('WorkLine')),
+        placard: orNull(placardLine),
+      }),
+      'Rows of items considered inoperative through this one: which of their work is owed, the answer says.',
     ),
     version: whole('Version; the ETag.'),
   },

@@ -213,7 +213,7 @@ export class DefectsService {
     return once(this.store, session, request, reply, async (tx) => {
       if (secret !== null) await this.signIn.proveAgain(tx, secret);
       const settings = await this.dispatch.settings(tx);
-      const scene = await sceneOf(tx, calling, id, settings, this.now());
+      const scene = await sceneOf(tx, calling, id, settings, this.now);
       const acts = await decide(scene);
       const life = proceed(scene.life, acts);
       const { aircraft, row, context } = scene;

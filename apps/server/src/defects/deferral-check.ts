@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { basisInWords, type BasisAsked, type DefectLife, type FailedItem, type RowOffered } from '#deferrals';
 import type { ConditionAnswer, ItemAnswer, Verdict } from '#dispatch';
+import { rowsBrought } from '#mel';
 import type { AircraftRow } from '#store';
 import { DispatchService } from '../dispatch/dispatch.service.js';
 import { Problem } from '../http/problem.js';
@@ -44,7 +45,7 @@ export class DeferralCheck {
     const found = number === null ? undefined : shelved?.mel.row(number, body.row, aircraft);
     if (!shelved || !entry || !found) return null;
     const { document, revision } = shelved.revision;
-    return { document, revision, entry, ...found };
+    return { document, revision, entry, ...found, brings: rowsBrought(shelved.mel, found.row, aircraft) };
   }
 
   /**

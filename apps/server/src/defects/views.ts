@@ -5,11 +5,13 @@ import {
   type DefectLife,
   isSignature,
   placardsFitted,
+  proceduresBrought,
   proceduresOwed,
+  rowsBroughtBy,
   standing,
 } from '#deferrals';
 import type { Used } from '#intervals';
-import type { Mel, Procedure, Repeat } from '#mel';
+import type { BroughtRow, Mel, Procedure, Repeat } from '#mel';
 import type { AircraftRow, DefectRow, LeftItemRow } from '#store';
 import { firstWords } from './short-text.js';
 import { wordsOfAct } from './words-of-act.js';
@@ -66,11 +68,23 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
       basis?.placard === undefined
         ? null
         : { ...basis.placard, fitted: placardsFitted(life).includes(basis.placard.text) },
+    brought: basis === null ? [] : rowsBroughtBy(basis).map((one) => broughtLine(one, life)),
     version: row.version,
   };
 }
 
 export type DefectLine = ReturnType<typeof defectLine>;
+
+function broughtLine(brought: BroughtRow, life: DefectLife) {
+  const { entry, title, row, placard } = brought;
+  return {
+    entry,
+    title,
+    row,
+    work: proceduresBrought(brought).map(({ work, procedure }) => workLine(work, procedure, life)),
+    placard: placard === undefined ? null : { ...placard, fitted: placardsFitted(life).includes(placard.text) },
+  };
+}
 
 function workLine(work: string, procedure: Procedure, life: DefectLife) {
   const signed = life.procedures.findLast((done) => done.work === work);

@@ -1107,6 +1107,24 @@ export interface components {
         /** @description Fitted? */
         fitted: boolean;
       } | null;
+      /** @description Rows of items considered inoperative through this one: which of their work is owed, the answer says. */
+      brought: {
+        /** @description MEL entry considered inoperative. */
+        entry: string;
+        /** @description Its title. */
+        title: string;
+        /** @description A row of it. */
+        row: string;
+        work: components['schemas']['WorkLine'][];
+        placard: {
+          /** @description Its text. */
+          text: string;
+          /** @description Where it belongs. */
+          position: string;
+          /** @description Fitted? */
+          fitted: boolean;
+        } | null;
+      }[];
       /** @description Version; the ETag. */
       version: number;
     };

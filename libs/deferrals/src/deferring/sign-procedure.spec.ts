@@ -102,3 +102,18 @@ describe('swapping the failed part to another position', () => {
     );
   });
 });
+
+describe('signing a procedure of a row that the deferral brings along', () => {
+  const brings = [{ entry: '24-21-21', title: 'Generator', row: '2', procedures: [{ ...deactivate, id: 'M1' }] }];
+  const bringing = deferredAs({}, '2026-01-26T10:00Z', { brings });
+
+  it('is admitted under the defect, which is the only write-up there is', () => {
+    const acts = signProcedure(bringing, command({ work: '24-21-21/2/M1' }), context(at));
+    expect(proceed(bringing, acts).left.map(({ id }) => id)).toEqual(['b1', 'p1']);
+  });
+
+  it('is refused for a row that is not brought along', () => {
+    const other = () => signProcedure(bringing, command({ work: '24-21-21/1/M1' }), context(at));
+    expect(refusalOf(other).code).toBe('procedure-not-of-this-row');
+  });
+});
