@@ -96,7 +96,7 @@ function isOnRow(item: Item): item is RowItem {
 
 /** Which rows there are for a considered-inoperative unit hangs on a configuration that nobody knows. */
 function rowNotKnown({ entry, unit }: Item): Judged {
-  const name = `${entry?.number ?? ''} ${entry?.title ?? ''} ${unit}`;
+  const name = `${entry?.title ?? ''} ${unit}`;
   return judged(
     'configuration',
     `${entry?.number ?? ''}/${unit}/configuration`,

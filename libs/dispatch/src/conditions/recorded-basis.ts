@@ -39,7 +39,7 @@ export function otherBasis(defect: OpenDefect, basis: OtherBasis, frame: Frame, 
 /** No row, no other basis: nothing allows this item to be inoperative. */
 export function noBasis({ entry, unit, defect, cause, subEntry, configurationKnown }: Item): Judged {
   const id = `${entry?.number ?? defect?.id ?? ''}/${unit}/basis`;
-  const name = entry === null ? `defect ${defect?.id ?? ''}` : `${entry.number} ${entry.title} ${unit}`;
+  const name = entry === null ? `defect ${defect?.id ?? ''}` : `${entry.title} ${unit}`;
   return judged('recorded-basis', id, `a row or another basis stands for ${name}`, FF, why());
 
   function why(): string {
