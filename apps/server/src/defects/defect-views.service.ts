@@ -46,6 +46,7 @@ export class DefectViews {
     if (!line || !opened) throw new Error(`Defect ${id} has no life.`);
     const left = (await tx.register.ofAircraft(aircraft.id)).filter(({ defectId }) => defectId === id);
     const sealed = await sealedNumbers(tx, id);
+    const { base } = (await this.dispatch.settings(tx)).deferral;
     return {
       version: row.version,
       body: {
@@ -54,7 +55,7 @@ export class DefectViews {
         arithmetic: arithmeticOf(opened.life),
         openWork: openWorkView(opened.life),
         left: left.map((item) => leftLine(item, aircraft, [row])),
-        history: opened.life.acts.map((act, index) => historyLine(act, index + 1, sealed)),
+        history: opened.life.acts.map((act, index) => historyLine(act, index + 1, sealed, base)),
       },
     };
   }

@@ -83,6 +83,7 @@ const historyLine = object({
   occurredAt: orNull(text('When it happened.')),
   recordedAt: text('When it was recorded in the log.'),
   enteredAt: instant('When it was entered here'),
+  enteredAtBase: instant('The same as a clock at the base reads it, with its offset'),
   sealedAs: orNull(whole('Its number in the record, once sealed.')),
   details: anything('The act as stored.'),
 });

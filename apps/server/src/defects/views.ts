@@ -13,6 +13,7 @@ import {
 import type { Used } from '#intervals';
 import type { BroughtRow, Mel, Procedure, Repeat } from '#mel';
 import type { AircraftRow, DefectRow, LeftItemRow } from '#store';
+import { baseTime } from '../record/base-time.js';
 import { firstWords } from './short-text.js';
 import { wordsOfAct } from './words-of-act.js';
 
@@ -31,7 +32,7 @@ export function defectNumber(aircraft: Pick<AircraftRow, 'registration'>, row: P
 export function defectLine(row: DefectRow, life: DefectLife, context: DefectContext) {
   const { aircraft, mel, at, used } = context;
   const basis = life.deferral?.basis ?? null;
-  const stands = standing(life, at < life.recordedAt ? life.enteredAt : at, used ?? {});
+  const stands = standing(life, Date.parse(at) < Date.parse(life.recordedAt) ? life.enteredAt : at, used ?? {});
   const entry = life.item?.entry ?? null;
   return {
     id: row.id,
@@ -144,7 +145,7 @@ export function arithmeticOf({ limits }: DefectLife): string | null {
 }
 
 /** @param sealed numbers in the record by act id */
-export function historyLine(act: Act, seq: number, sealed: ReadonlyMap<string, number | null>) {
+export function historyLine(act: Act, seq: number, sealed: ReadonlyMap<string, number | null>, base: string) {
   const signed = isSignature(act.by) ? act.by : null;
   return {
     seq,
@@ -159,6 +160,7 @@ export function historyLine(act: Act, seq: number, sealed: ReadonlyMap<string, n
     occurredAt: act.occurredAt ?? null,
     recordedAt: act.recordedAt,
     enteredAt: act.enteredAt,
+    enteredAtBase: baseTime(act.enteredAt, base),
     sealedAs: sealed.get(act.id) ?? null,
     details: act,
   };

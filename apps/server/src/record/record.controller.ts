@@ -6,6 +6,7 @@ import { Problem } from '../http/problem.js';
 import { CurrentSession, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
+import { baseTime } from './base-time.js';
 
 export class RecordQuery {
   @Id({ description: 'The aircraft.' })
@@ -26,6 +27,7 @@ export class RecordController {
         throw new Problem('not-found', `There is no aircraft ${query.aircraft} here.`);
       }
       const entries = await tx.record.ofAircraft(query.aircraft);
+      const { base } = await tx.operators.current();
       const names = await tx.people.namesOf(entries.flatMap(({ entry }) => (entry.who ? [entry.who] : [])));
       return {
         entries: entries.map(({ entry, leaf, number, sealedAt }) => ({
@@ -33,6 +35,7 @@ export class RecordController {
           what: entry.what,
           by: entry.who ? (names.get(entry.who) ?? '(name erased)') : 'the program',
           enteredAt: entry.times.enteredAt,
+          enteredAtBase: baseTime(entry.times.enteredAt, base),
           leaf,
           number,
           sealedAt,

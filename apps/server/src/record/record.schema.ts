@@ -8,6 +8,7 @@ export const RECORD_SHAPES: Record<string, Shape> = {
         what: text('What was done.'),
         by: text('Name.'),
         enteredAt: instant('When'),
+        enteredAtBase: instant('The same as a clock at the base reads it, with its offset'),
         leaf: text('Leaf hash, hex.'),
         number: orNull(whole('Its number, once sealed.')),
         sealedAt: orNull(instant('When it was sealed')),

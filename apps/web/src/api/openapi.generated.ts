@@ -1183,6 +1183,11 @@ export interface components {
        * @description When it was entered here (ISO 8601)
        */
       enteredAt: string;
+      /**
+       * Format: date-time
+       * @description The same as a clock at the base reads it, with its offset (ISO 8601)
+       */
+      enteredAtBase: string;
       sealedAs: number | null;
       /** @description The act as stored. */
       details: unknown;
@@ -1598,6 +1603,11 @@ export interface components {
          * @description When (ISO 8601)
          */
         enteredAt: string;
+        /**
+         * Format: date-time
+         * @description The same as a clock at the base reads it, with its offset (ISO 8601)
+         */
+        enteredAtBase: string;
         /** @description Leaf hash, hex. */
         leaf: string;
         number: number | null;
