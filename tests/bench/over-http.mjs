@@ -19,6 +19,7 @@ const ENTRY = '33-42-11';
 
 export async function overHttp() {
   const folder = await mkdtemp(join(tmpdir(), 'proviso-bench-'));
+  await (await startServer(folder)).stop();
   const server = await startServer(folder, { REQUESTS_PER_MINUTE: '1000000' });
   const database = await startEmbedded({ dataFolder: join(folder, '.proviso') });
   const pool = new pg.Pool({ connectionString: database.url, max: AT_ONCE });

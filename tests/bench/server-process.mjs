@@ -12,7 +12,7 @@ export async function startServer(folder, env = {}) {
   chmodSync(folder, 0o711);
   const port = await freePort();
   const started = performance.now();
-  const child = spawn(process.execPath, [MAIN, 'start', '--port', String(port)], {
+  const child = spawn(process.execPath, ['--max-semi-space-size=2', MAIN, 'start', '--port', String(port)], {
     cwd: folder,
     env: { ...process.env, ...env },
     stdio: ['ignore', 'ignore', 'inherit'],
