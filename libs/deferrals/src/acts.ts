@@ -160,6 +160,8 @@ export interface AuthorityGranted extends ActBase<'authority-granted'> {
   until: string;
   /** How many flights it is good for; null when it names no number. */
   flights: number | null;
+  /** The kinds of flight it allows, such as "ferry"; null when it names none. */
+  kindsOfFlight: string[] | null;
 }
 
 /** The failed part moved to another position: the defect, its clock and what is left on the aircraft go with it. */

@@ -19,6 +19,7 @@ export type { RefusalEntry } from './refusals/entry.js';
 
 export { lifeAsKnownAt, proceed, replay } from './replay.js';
 export { standing, stateOf, type Standing, type State } from './standing.js';
+export { grantFor, type GrantAnswer, type GrantTerms } from './flying/grant-for.js';
 export { mayDispatch, type DispatchAnswer, type FlightPlanned, type UseBefore } from './flying/may-dispatch.js';
 export { aircraftGates, type Gates, type RegisterEntry, type WorkOrder } from './flying/aircraft-gates.js';
 export { workOwed } from './flying/work-owed.js';
@@ -39,6 +40,9 @@ export { changeRow, type ChangeRow } from './deferring/change-row.js';
 export { signProcedure, type SignProcedure } from './deferring/sign-procedure.js';
 export { transfer, type Transfer } from './deferring/transfer.js';
 export { extendInterval, type Extend } from './extending/extend.js';
+export { offerExtension, type ExtensionOffer } from './extending/extension-offer.js';
+export { admitAsking, type ExtensionAsking } from './extending/admit-request.js';
+export type { GrantAsked } from './extending/extend-limits.js';
 export { enterGrant, type EnterGrant } from './extending/enter-grant.js';
 export { fitPlacard, type FitPlacard } from './leaving/fit-placard.js';
 export { removePlacard, type RemovePlacard } from './leaving/remove-placard.js';

@@ -13,21 +13,22 @@ import { needText } from '../writing-up/need-text.js';
 export const authorityGranted: ActRule<'authority-granted'> = {
   kind: 'authority-granted',
   privilege: 'defer',
-  admit(_, { document, limit, from, until }) {
+  admit(_, { document, limit, from, until, kindsOfFlight }) {
     needText("the document's number", document.number);
     needText('the authority that issued it', document.authority);
     needText('the limit that the document sets', limit);
     if (!before(from, until)) throw new Refusal('grant-window-empty', { document: document.number, from, until });
+    for (const kind of kindsOfFlight ?? []) needText('the kind of flight', kind);
   },
   changes: (life, act) => ({ grants: [...life.grants, act] }),
 };
 
 export type EnterGrant = Command &
-  Pick<AuthorityGranted, 'document' | 'limit' | 'conditions' | 'from' | 'until' | 'flights'>;
+  Pick<AuthorityGranted, 'document' | 'limit' | 'conditions' | 'from' | 'until' | 'flights' | 'kindsOfFlight'>;
 
 export function enterGrant(life: DefectLife, command: EnterGrant, context: Context): AuthorityGranted[] {
-  const { document, limit, conditions, from, until, flights } = command;
-  const said = { document, limit, conditions, from, until, flights };
+  const { document, limit, conditions, from, until, flights, kindsOfFlight } = command;
+  const said = { document, limit, conditions, from, until, flights, kindsOfFlight };
   return decided(authorityGranted, life, {
     kind: 'authority-granted',
     ...headOf(command, context),

@@ -18,6 +18,7 @@ import { deadlineOf } from '../signed-limit.js';
 import { mayDispatch } from '../flying/may-dispatch.js';
 import { defer } from '../deferring/defer.js';
 import { extendInterval, type Extend } from './extend.js';
+import { offerExtension } from './extension-offer.js';
 
 const RECORDED = '2026-01-26T10:00Z';
 
@@ -144,6 +145,16 @@ describe('extending a rectification interval', () => {
     expect(refusalOf(() => extended(life, at, 'tcca-2022')).code).toBe('extension-needs-agreement');
     const agreed = command(at, { agreement: 'TC-2026-17' });
     expect(extendInterval(life, agreed, context(at, { settings: { preset: 'tcca-2022' } }))).toHaveLength(1);
+  });
+
+  it('is offered as it would be granted, and grants nothing', () => {
+    const at = '2026-02-05T23:30Z';
+    const life = deferredAs({ category: 'C' }, RECORDED);
+    const offer = offerExtension(life, { grantedAt: at }, context(at, { settings: { preset: 'faa' } }).settings);
+    const [act] = extendInterval(life, command(at), context(at, { settings: { preset: 'faa' } }));
+    expect(act).toMatchObject(offer);
+    expect(offer).toMatchObject({ procedure: 'OM-A 8.6.1', timesAllowed: 1, noticeDueAt: '2026-02-06T23:30:00Z' });
+    expect(lastDay(life)).toBe('2026-02-05');
   });
 
   it('is at most the interval of the own list (X-05, rule SEEN)', () => {

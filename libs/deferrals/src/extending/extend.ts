@@ -2,17 +2,15 @@
  * An extension is granted: under the operator's approved procedure, before the interval ends, by another person than the
  * one who asked, once. ORO.MLR.105(f); FAA Order 8900.1 4-689; operations specification D095.
  */
-import { presetOf } from '#intervals';
 import type { Extended, ExtensionRequest } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
 import { headOf, type Command, type Context } from '../context.js';
 import { admitLimits } from '../deferring/admit-limits.js';
 import type { DefectLife } from '../defect-life.js';
-import { Refusal } from '../refusal.js';
 import { givenAt } from '../signing/given-at.js';
 import { admitExtension } from './admit-extension.js';
 import { admitRequest } from './admit-request.js';
-import { extendLimits } from './extend-limits.js';
+import { offerExtension } from './extension-offer.js';
 
 export const extended: ActRule<'extended'> = {
   kind: 'extended',
@@ -35,15 +33,10 @@ export interface Extend extends Command {
 
 /** Throws Refusal; see EXTENDING_REFUSALS. */
 export function extendInterval(life: DefectLife, command: Extend, context: Context): Extended[] {
-  const { settings } = context;
   const head = headOf(command, context);
-  const grantedAt = givenAt(command.by, head.enteredAt);
-  const timesAllowed = presetOf(settings.preset).extension.times.value;
-  admitExtension(life, { grantedAt, timesAllowed });
-  if (settings.extensionProcedure === null) throw new Refusal('no-extension-procedure', {});
   const { days, agreement, request } = command;
   const asked = {
-    grantedAt,
+    grantedAt: givenAt(command.by, head.enteredAt),
     ...(days === undefined ? {} : { days }),
     ...(agreement === undefined ? {} : { agreement }),
   };
@@ -52,9 +45,7 @@ export function extendInterval(life: DefectLife, command: Extend, context: Conte
     ...head,
     defect: life.defect,
     request,
-    procedure: settings.extensionProcedure,
     agreement: agreement ?? null,
-    timesAllowed,
-    ...extendLimits(life, asked, settings),
+    ...offerExtension(life, asked, context.settings),
   });
 }

@@ -5,17 +5,17 @@
  * Whether the provisos hold, alone and together with the other open items, is judged elsewhere.
  * 14 CFR 121.563, 121.628; ORO.MLR.105.
  */
-import { mayDepart, type CountingSettings, type PlannedLeg, type Used } from '#intervals';
+import { mayDepart, type CountingSettings, type Used } from '#intervals';
 import { readingIntervals } from '../deferring/reading-intervals.js';
 import type { DefectLife } from '../defect-life.js';
 import { before } from '../instant.js';
 import { reason, type Reason } from '../refusal.js';
 import type { SignedLimit } from '../signed-limit.js';
-import { grantFor } from './grant-for.js';
+import { grantFor, type FlightUnderGrant } from './grant-for.js';
 import { workOwed } from './work-owed.js';
 
 /** The flight that asks to leave. Instants are ISO 8601 with offset, minutes integers. */
-export interface FlightPlanned extends PlannedLeg {
+export interface FlightPlanned extends FlightUnderGrant {
   id: string;
 }
 
@@ -23,7 +23,7 @@ export interface FlightPlanned extends PlannedLeg {
 export interface UseBefore {
   used?: Used;
   counting?: Partial<CountingSettings>;
-  /** Flights flown under each document of an authority, by its number. */
+  /** Flights used up of each document of an authority, by its number. */
   flownUnder?: Readonly<Record<string, number>>;
 }
 
@@ -41,8 +41,9 @@ export function mayDispatch(life: DefectLife, flight: FlightPlanned, use: UseBef
   const blocking = [...unreleased(life), ...notCovered(life), ...workOwed(life, flight)];
   const late = life.deferral === null ? [] : life.limits.flatMap((limit) => outside(life.defect, limit, flight, use));
   const grant = late.length === 0 ? null : grantFor(life, flight, use.flownUnder ?? {});
-  const because = [...blocking, ...(grant?.covers === true ? [] : [...late, ...(grant?.because ?? [])])];
-  return { may: because.length === 0, onlyUnder: grant?.covers === true ? grant.document : null, because };
+  const covered = grant?.answer === 'covers';
+  const because = [...blocking, ...(covered ? [] : [...late, ...(grant?.because ?? [])])];
+  return { may: because.length === 0, onlyUnder: covered ? grant.document : null, because };
 }
 
 function unreleased({ defect, deferral, work }: DefectLife): Reason[] {
