@@ -8,6 +8,7 @@ import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 import { AppModule, type Outside } from './app.module.js';
+import { checkBody } from './http/body-hygiene.js';
 import { Problem, type ProblemBody } from './http/problem.js';
 import { sendProblem } from './http/problem.filter.js';
 import { openApiDocument } from './openapi/document.js';
@@ -28,6 +29,7 @@ export interface RunningServer {
   close(): Promise<void>;
 }
 
+const MINUTE_MS = 60_000;
 const BODY_BYTES = 64 * 1024;
 const MEL_BODY_BYTES = 6 * 1024 * 1024;
 
@@ -41,16 +43,30 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     forceCloseConnections: true,
   });
   const fastify = adapter.getInstance();
+  const requestsPerMinute = options.requestsPerMinute ?? 1200;
+  const signInsPerMinute = Math.max(10, Math.floor(requestsPerMinute / 20));
   fastify.addHook('onRoute', (route) => {
     if (route.url === '/api/mel') route.bodyLimit = MEL_BODY_BYTES;
+    const signsIn = route.url === '/api/session' && [route.method].flat().includes('POST');
+    if (signsIn) route.config = { ...route.config, rateLimit: { max: signInsPerMinute, timeWindow: MINUTE_MS } };
   });
-  const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, { logger: false });
+  // JSON alone is taken: neither text nor a form, which another site's page can send without asking.
+  fastify.removeContentTypeParser('text/plain');
+  // Before anything walks through the body: what is nested too deep must not be walked through at all.
+  fastify.addHook('preValidation', (request, _reply, done) => {
+    checkBody(request.body);
+    done();
+  });
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
+    logger: false,
+    bodyParser: false,
+  });
   await app.register(cookie);
   await app.register(helmet, { contentSecurityPolicy: { directives: CONTENT_POLICY } });
   await app.register(rateLimit, {
-    max: options.requestsPerMinute ?? 1200,
-    timeWindow: 60_000,
-    errorResponseBuilder: () => new Problem('too-many-requests', 'Too many requests from this address.').body(),
+    max: requestsPerMinute,
+    timeWindow: MINUTE_MS,
+    errorResponseBuilder: () => new Problem('too-many-requests', 'Too many requests from this address.'),
   });
   if (options.pages && existsSync(options.pages)) await servePages(app, options.pages);
   const openApi = openApiDocument(app);

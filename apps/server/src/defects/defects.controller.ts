@@ -1,9 +1,10 @@
-import { Body, Controller, Get, HttpCode, Inject, Param, ParseUUIDPipe, Post, Query, Req, Res } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiCreatedResponse, ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Store } from '#store';
 import { type Called, Calling } from '../http/called.js';
 import { etag } from '../http/headers.js';
+import { ID } from '../http/id.pipe.js';
 import { CurrentSession, type Session } from '../http/session.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
@@ -54,7 +55,7 @@ export class DefectsController {
   @ApiOkResponse({ schema: ref('DefectView') })
   async one(
     @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
+    @Param('id', ID) id: string,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<object> {
     const view = await this.store.withOperator(session.operatorId, session.personId, (tx) => this.views.view(tx, id));
@@ -67,7 +68,7 @@ export class DefectsController {
   @ApiOkResponse({ schema: ref('Statement') })
   statement(
     @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
+    @Param('id', ID) id: string,
     @Query() query: StatementQuery,
   ): Promise<object> {
     return this.store.withOperator(session.operatorId, session.personId, (tx) => this.views.statement(tx, id, query));

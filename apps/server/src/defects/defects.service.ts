@@ -20,7 +20,7 @@ import {
   writeUp,
 } from '#deferrals';
 import { lockAircraft, newId, type Store } from '#store';
-import { DispatchService } from '../dispatch/dispatch.service.js';
+import { DispatchService, flightOr404 } from '../dispatch/dispatch.service.js';
 import { once } from '../http/once.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
@@ -106,6 +106,7 @@ export class DefectsService {
   defer(calling: Calling, id: string, body: Bodies.DeferBody): Promise<object> {
     return this.act(calling, id, body.sign.secret, async (scene) => {
       const { life, context } = scene;
+      if (body.row !== undefined && body.document !== undefined) throw twoBases();
       const by = await signed(scene, 'defer', 'defer', body.sign, {
         basis: basisWords(body, life),
       });
@@ -123,6 +124,7 @@ export class DefectsService {
   signProcedure(calling: Calling, id: string, body: Bodies.ProcedureBody): Promise<object> {
     return this.act(calling, id, body.sign.secret, async (scene) => {
       const by = await signed(scene, 'procedure', 'sign-procedure', body.sign, { work: body.work });
+      if (body.forFlight !== undefined) await flightOr404(scene.tx, scene.aircraft, body.forFlight);
       const leaves: LeftItem[] = body.leaves.map((left) => ({ id: newId(), ...left }));
       const more = optional(body, ['forFlight']);
       return signProcedure(
@@ -237,6 +239,11 @@ export class DefectsService {
   private melOf({ tx, aircraft }: Scene) {
     return this.shelf.inForce(tx, aircraft.type);
   }
+}
+
+function twoBases(): Problem {
+  const reason = 'a deferral stands on one basis: a row or a document, not both';
+  return new Problem('invalid-input', reason, { errors: [{ pointer: '/document', reason }] });
 }
 
 function explanationOf(life: DefectLife, acts: readonly Act[]): string | null {

@@ -1,11 +1,5 @@
-import { ApiProperty, ApiPropertyOptional } from '@nestjs/swagger';
-import {
-  IsBoolean,
-  IsOptional,
-  Validate,
-  ValidatorConstraint,
-  type ValidatorConstraintInterface,
-} from 'class-validator';
+import { ApiProperty } from '@nestjs/swagger';
+import { IsBoolean, Validate, ValidatorConstraint, type ValidatorConstraintInterface } from 'class-validator';
 import { Id, Instant, Nested, NestedList, SignBody, Text, Texts } from '../http/fields.js';
 
 @ValidatorConstraint({ name: 'factValue' })
@@ -92,8 +86,6 @@ export class JudgementBody {
   @Instant({ description: 'Until when it is good.', optional: true })
   validUntil?: string;
 
-  @ApiPropertyOptional({ description: 'Why.' })
-  @IsOptional()
   @Text(1000, { description: 'Why.', optional: true })
   reason?: string;
 

@@ -1,9 +1,10 @@
-import { Controller, Get, Inject, Param, ParseUUIDPipe, Query, Res } from '@nestjs/common';
+import { Controller, Get, Inject, Param, Query, Res } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
 import type { Store, Tx } from '#store';
 import { etag } from '../http/headers.js';
 import { Id } from '../http/fields.js';
+import { ID } from '../http/id.pipe.js';
 import { CurrentSession, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
 import { DispatchService } from '../dispatch/dispatch.service.js';
@@ -36,7 +37,7 @@ export class FleetController {
   @ApiOkResponse({ schema: ref('AircraftView') })
   async aircraft(
     @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
+    @Param('id', ID) id: string,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<object> {
     const view = await this.read(session, (tx) => this.fleetService.aircraft(tx, id));
@@ -49,7 +50,7 @@ export class FleetController {
   @ApiOkResponse({ schema: ref('Verdict') })
   answer(
     @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
+    @Param('id', ID) id: string,
     @Query() query: AnswerQuery,
   ): Promise<object> {
     return this.read(session, (tx) => this.dispatch.answer(tx, { aircraftId: id, flightId: query.flight ?? null }));

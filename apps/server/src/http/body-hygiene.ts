@@ -3,11 +3,14 @@ import { Problem } from './problem.js';
 const DEEPEST = 40;
 
 /**
- * Refuses what no honest client sends, before any rule reads it: U+0000 (PostgreSQL cannot keep it), half surrogate
+ * Refuses what no honest client sends, before any rule reads it: a body that is no object, U+0000 (PostgreSQL cannot keep it), half surrogate
  * pairs (no canonical form), and nesting deeper than any of our shapes.
  */
 export function checkBody(body: unknown): void {
   const found: { pointer: string; reason: string }[] = [];
+  if (body !== undefined && (typeof body !== 'object' || body === null || Array.isArray(body))) {
+    found.push({ pointer: '', reason: 'the body is no JSON object' });
+  }
   walk(body, '', 0, found);
   if (found.length > 0) throw new Problem('invalid-input', found[0]!.reason, { errors: found });
 }

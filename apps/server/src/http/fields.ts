@@ -7,12 +7,13 @@ import {
   ArrayMinSize,
   IsArray,
   IsIn,
-  IsOptional,
+  IsObject,
   IsString,
   IsUUID,
   Length,
   Matches,
   Validate,
+  ValidateIf,
   ValidateNested,
   ValidatorConstraint,
   type ValidatorConstraintInterface,
@@ -42,8 +43,11 @@ interface Words {
   optional?: boolean;
 }
 
+/** What is optional may be absent; null is no way to say so, because the document does not offer it. */
+const IfGiven = () => ValidateIf((_, value: unknown) => value !== undefined);
+
 const property = ({ optional, ...words }: Words) =>
-  optional ? applyDecorators(IsOptional(), ApiPropertyOptional(words as object)) : ApiProperty(words as object);
+  optional ? applyDecorators(IfGiven(), ApiPropertyOptional(words as object)) : ApiProperty(words as object);
 
 /** The documentation knows a class that is named later by a function called `type`, and by no other name. */
 const lazily = (of: () => new () => object): object => ({ type: () => of() });
@@ -76,7 +80,7 @@ export const Texts = (most: number, length: number, words: Words) =>
   );
 
 export const Nested = (type: () => new () => object, words: Words) =>
-  applyDecorators(property({ ...words, ...lazily(type) }), ValidateNested(), Type(type));
+  applyDecorators(property({ ...words, ...lazily(type) }), IsObject(), ValidateNested(), Type(type));
 
 export const NestedList = (type: () => new () => object, most: number, words: Words) =>
   applyDecorators(

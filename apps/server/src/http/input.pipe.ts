@@ -8,7 +8,7 @@ export function inputPipe(): ValidationPipe {
     whitelist: true,
     forbidNonWhitelisted: true,
     transform: true,
-    stopAtFirstError: false,
+    stopAtFirstError: true,
     validationError: { target: false, value: false },
     exceptionFactory: (errors) => {
       const found = flatten(errors, '');

@@ -109,6 +109,11 @@ export const PROBLEMS = {
     title: 'This row cannot be used now',
     next: 'Look at the reasons; choose another row or rectify.',
   },
+  'revision-known': {
+    status: 409,
+    title: 'This revision was loaded before',
+    next: 'Give the changed text a revision of its own; one that was loaded stays as it is.',
+  },
   'judges-disagree': {
     status: 500,
     title: 'Two ways of computing the answer disagree',

@@ -5,6 +5,7 @@ import type { RefusalCode } from '#deferrals';
 const WRONG_INPUT: readonly RefusalCode[] = [
   'not-an-instant',
   'text-missing',
+  'interval-cannot-be-computed',
   'recorded-in-the-future',
   'occurred-after-recorded',
   'late-entry-needs-reason',

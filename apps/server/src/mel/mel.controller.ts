@@ -1,9 +1,10 @@
-import { Body, Controller, Get, HttpCode, Inject, Param, ParseUUIDPipe, Post, Query, Req, Res } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiCreatedResponse, ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { MEL_SCHEMA } from '#mel';
 import type { Store, Tx } from '#store';
 import { Text } from '../http/fields.js';
+import { ID } from '../http/id.pipe.js';
 import { once } from '../http/once.js';
 import { CurrentSession, Open, Roles, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
@@ -68,7 +69,7 @@ export class MelController {
   @ApiOkResponse({ schema: ref('EntryHits') })
   search(
     @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
+    @Param('id', ID) id: string,
     @Query() query: EntriesQuery,
   ): Promise<object> {
     return this.read(session, (tx) => this.mel.search(tx, id, query.q));
@@ -79,7 +80,7 @@ export class MelController {
   @ApiOkResponse({ schema: ref('EntryView') })
   entry(
     @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
+    @Param('id', ID) id: string,
     @Param('number') number: string,
   ): Promise<object> {
     return this.read(session, (tx) => this.mel.entry(tx, id, number));

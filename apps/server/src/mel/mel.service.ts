@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
-import { readMel } from '#mel';
+import { type MelContent, readMel } from '#mel';
 import type { Tx } from '#store';
 import { aircraftOr404 } from '../dispatch/dispatch.service.js';
 import { Problem } from '../http/problem.js';
@@ -32,6 +32,7 @@ export class MelService {
     const { content } = read.mel;
     const stored = JSON.stringify(content);
     const now = this.now();
+    await this.refuseKnown(tx, content);
     const id = await tx.mel.add({
       aircraftType: content.aircraftType,
       document: content.document,
@@ -56,6 +57,16 @@ export class MelService {
       payload: { document, revision: revision.revision, aircraftType, sha256, entries: content.entries.length },
     });
     return { revision: revisionView(revision), entries: content.entries.length };
+  }
+
+  /** A revision is loaded once: what was deferred under it must always read the same. */
+  private async refuseKnown(tx: Tx, { aircraftType, document, revision }: MelContent): Promise<void> {
+    await tx.mel.lock(aircraftType);
+    const known = (await tx.mel.list()).some(
+      (one) => one.aircraftType === aircraftType && one.document === document && one.revision === revision,
+    );
+    if (!known) return;
+    throw new Problem('revision-known', `${document} revision ${revision} for ${aircraftType} is loaded already.`);
   }
 
   async search(tx: Tx, aircraftId: string, query: string) {

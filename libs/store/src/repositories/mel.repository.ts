@@ -22,6 +22,13 @@ const summary = {
 export class MelRevisions {
   constructor(private readonly tx: Transaction) {}
 
+  /** Holds the revisions of a type for the rest of the transaction: of two loaded at once one comes after the other. */
+  async lock(aircraftType: string): Promise<void> {
+    const { operatorId } = this.tx;
+    const name = JSON.stringify(['mel', operatorId, aircraftType]);
+    await this.tx.query('select pg_advisory_xact_lock(hashtextextended($1, 0))', [name]);
+  }
+
   add(revision: Fresh<MelRevisionRow, 'inForce'>): Promise<string> {
     return this.tx.insert(MelRevisionTable, revision);
   }
