@@ -6,6 +6,7 @@
 import type { Mel } from '#mel';
 import { NOT_LOOKED_AT } from './answer/not-looked-at.js';
 import { questionsOf } from './answer/questions.js';
+import { documentsOf, wordsOf } from './answer/only-under.js';
 import { reasonsOf } from './answer/reasons.js';
 import { refusedRows } from './answer/refused-rows.js';
 import { validityOf } from './answer/validity.js';
@@ -16,7 +17,7 @@ import { inUtc } from './frame/moment.js';
 import { judgeGates } from './gates.js';
 import { search } from './search.js';
 import type { Situation } from './situation.js';
-import { VERDICT_WORDS, type Verdict, type VerdictCode } from './verdict.js';
+import type { Verdict, VerdictCode } from './verdict.js';
 
 /** Throws IntervalInputError when an instant or a stored interval of the situation cannot be read. */
 export async function judge(mel: Mel, situation: Situation): Promise<Verdict> {
@@ -27,10 +28,12 @@ export async function judge(mel: Mel, situation: Situation): Promise<Verdict> {
   const nothingOpen = situation.defects.length === 0 && gates.every(({ answer }) => answer.now === 'T');
   const verdict: VerdictCode = nothingOpen ? 'nothing-open' : verdictOf(lo, hi);
   const work = best === null || hi === 'may-not-fly' ? [] : workOf(best);
+  const onlyUnder = documentsOf(best);
   const workMinutes = minutesOf(work);
   return {
     verdict,
-    words: VERDICT_WORDS[verdict],
+    words: wordsOf(verdict, onlyUnder),
+    onlyUnder,
     lo,
     hi,
     at: inUtc('at', situation.at),

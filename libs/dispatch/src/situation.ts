@@ -4,6 +4,7 @@
  * A situation is made by the server from its tables, or read from a case file. It holds no rule: it only says what is
  * known. What it does not say is unknown, and unknown is never yes.
  */
+import type { GrantTerms } from '#deferrals';
 import type { CountingSettings } from '#intervals';
 import type { Proviso, Role } from '#mel';
 
@@ -52,14 +53,23 @@ export interface OpenDefect {
   /** Where the stored legal deadline is known it is used instead of computing it anew. */
   deadline?: { lastDay?: string; endsAt?: string; tzdb?: string };
   used?: Used;
+  /** What authorities allow beyond the deadline. They move no deadline; each carries the flights it covers and no other. */
+  grants?: GrantInForce[];
   /** A basis other than an MEL row brings its own limits as conditions of the same shape. */
   basis?: OtherBasis;
+}
+
+/** A document of an authority, and how many of its flights are used; absent means not known. */
+export interface GrantInForce extends GrantTerms {
+  flightsUsed?: number;
 }
 
 export interface OtherBasis {
   kind: 'cdl' | 'nef' | 'approved-data' | 'design-approval' | 'permit' | 'authority-document';
   reference: string;
   limit: string;
+  /** The interval it gives, counted from the record; absent when it gives none. */
+  interval?: string;
   conditions: Proviso[];
 }
 

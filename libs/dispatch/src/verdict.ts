@@ -72,6 +72,8 @@ export interface ConditionAnswer extends NowAfter {
   /** One sentence: why it holds, fails or is not known. */
   because: string;
   tree?: ExplainedNode;
+  /** The document of an authority without which it would not hold: "permit PF-12". */
+  onlyUnder?: string;
 }
 
 /** Why a unit is down. */
@@ -124,7 +126,10 @@ export interface RefusedRow {
 
 export interface Verdict {
   verdict: VerdictCode;
+  /** The words for the code; where it may fly only under documents of an authority, they are named. */
   words: string;
+  /** Documents of authorities without which it may not fly this flight: "permit PF-12". */
+  onlyUnder: string[];
   lo: 'may-fly' | 'after-work' | 'may-not-fly';
   hi: 'may-fly' | 'after-work' | 'may-not-fly';
   at: string;

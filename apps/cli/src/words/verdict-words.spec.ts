@@ -13,6 +13,7 @@ const flight: PlannedFlight = {
 const verdict: Verdict = {
   verdict: 'not-settled',
   words: 'not settled',
+  onlyUnder: [],
   lo: 'may-not-fly',
   hi: 'after-work',
   at: '2026-03-10T06:00:30Z',

@@ -20,6 +20,8 @@ export interface GrantAnswer {
   document: string;
   terms: GrantTerms;
   because: Reason[];
+  /** What is in the way: what does not fit, or else what is not known. */
+  gaps: string[];
   /** True when nothing but the kind of the flight is in the way, and that is not known. */
   asksKind: boolean;
 }
@@ -46,6 +48,7 @@ export function grantFor(
       document,
       terms,
       because: gaps.length === 0 ? [] : [reason('grant-does-not-cover', { defect, document, because: words })],
+      gaps: words,
       asksKind: known.length === 0 && gaps.length === 1 && gaps[0]?.about === 'kind',
     };
   });

@@ -34,11 +34,11 @@ export function reasonsOf(verdict: VerdictCode, found: Found, gates: readonly Ju
     case 'nothing-open':
       return ['No defect is open, and nothing else keeps the aircraft on the ground.'];
     case 'may-fly':
-      return [...items.map(holds), ...stopped];
+      return [...items.flatMap(underSaid), ...items.map(holds), ...stopped];
     case 'after-work':
-      return [...all(WAITING), ...all(OPEN), ...stopped];
+      return [...items.flatMap(underSaid), ...all(WAITING), ...all(OPEN), ...stopped];
     case 'not-settled':
-      return [...stopped, ...all(OPEN), ...all(WAITING), ...all(REFUSED)];
+      return [...stopped, ...all(OPEN), ...all(WAITING), ...items.flatMap(underSaid), ...all(REFUSED)];
     case 'may-not-fly':
       return [...all(REFUSED), ...stopped, ...all(OPEN), ...all(WAITING)];
   }
@@ -49,6 +49,12 @@ function saidOf(one: JudgedItem, { is, says }: State): string[] {
   return one.answer.conditions
     .filter(is)
     .map((condition) => sentence(`${itemName(one)}${perhaps} ${says}: ${conditionSaid(condition)}`));
+}
+
+function underSaid(one: JudgedItem): string[] {
+  return one.answer.conditions
+    .filter(({ onlyUnder }) => onlyUnder !== undefined)
+    .map(({ because }) => sentence(`${itemName(one)} may fly ${because}`));
 }
 
 function holds(one: JudgedItem): string {

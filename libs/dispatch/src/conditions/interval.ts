@@ -5,11 +5,24 @@ import { dayIn, millisOf } from '../frame/moment.js';
 import type { OpenDefect } from '../situation.js';
 import { UU } from '../kleene.js';
 import type { ExplainedNode, Truth } from '../verdict.js';
-import { judged, partOf, type FixedRule, type RowItem } from './item.js';
+import { judged, partOf, type FixedRule, type Judged, type RowItem } from './item.js';
+import { underGrant } from './under-grant.js';
 
 type Said = Pick<DepartureAnswer, 'answer' | 'because'>;
 
 const TRUTH: Record<DepartureAnswer['answer'], Truth> = { holds: 'T', fails: 'F', unknown: 'U' };
+const ORDER = ['fails', 'unknown', 'holds'] as const;
+
+export interface Deadline {
+  /** Key of the condition. */
+  id: string;
+  /** The interval in words. */
+  text: string;
+  /** Whose interval it is. */
+  name: string;
+  /** Null when nothing is counted, and only a stored end counts. */
+  clock: RectificationClock | null;
+}
 
 /**
  * The rectification interval is not over at this flight. It counts from the record of this unit's defect, whatever row
@@ -17,18 +30,12 @@ const TRUTH: Record<DepartureAnswer['answer'], Truth> = { holds: 'T', fails: 'F'
  * the operator settled). A unit that is only considered inoperative has no clock of its own.
  */
 export const interval: FixedRule = (item, frame) => {
-  const { defect, row } = item;
+  const { defect, row, entry, unit } = item;
   if (defect === null) return [];
   const clock = clockInUse(item, defect, frame);
-  const { answer, because } = asked(clock, defect, frame);
   const text = `category ${row.category}, ${clock.interval}, recorded ${clock.recordedAt}`;
-  const truth = TRUTH[answer];
-  const endsAt = defect.deadline?.endsAt ?? clock.endsAt;
-  const untils =
-    endsAt === null ? [] : [{ at: endsAt, because: `the interval of ${item.entry.title} ${item.unit} ends` }];
-  const tree = truth === 'U' ? { tree: usedLeaf(defect, text, because) } : {};
-  const pair = { now: truth, after: truth };
-  return [judged('interval', partOf(item, 'interval'), text, pair, because, { untils, ...tree })];
+  const deadline = { id: partOf(item, 'interval'), text, name: `${entry.title} ${unit}`, clock };
+  return [withinDeadline(deadline, defect, frame)];
 };
 
 function clockInUse(item: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {
@@ -50,18 +57,39 @@ function clockFrom({ row, unit }: RowItem, { recordedAt }: OpenDefect, { situati
   return clockOf(interval === undefined ? window : { ...window, interval });
 }
 
+/** An interval is not over at this flight, or an authority's document carries the flight past the end. */
+export function withinDeadline({ id, text, name, clock }: Deadline, defect: OpenDefect, frame: Frame): Judged {
+  const { answer, because } = asked(clock, defect, frame);
+  const truth = TRUTH[answer];
+  const under = truth === 'T' ? null : underGrant(defect, frame);
+  if (under === null || (under.truth === 'F' && truth === 'U')) {
+    const endsAt = defect.deadline?.endsAt ?? clock?.endsAt ?? null;
+    const untils = endsAt === null ? [] : [{ at: endsAt, because: `the interval of ${name} ends` }];
+    const tree = truth === 'U' ? { tree: usedLeaf(defect, text, because) } : {};
+    return judged('interval', id, text, { now: truth, after: truth }, because, { untils, ...tree });
+  }
+  const reason = under.truth === 'T' ? `${under.because}: ${because}` : `${because} ${under.because}`;
+  const { leaf, until, onlyUnder } = under;
+  const tree = leaf === undefined || truth === 'F' ? leaf : eitherOf(usedLeaf(defect, text, because), leaf);
+  return judged('interval', id, text, { now: under.truth, after: under.truth }, reason, {
+    ...(tree === undefined ? {} : { tree }),
+    ...(until === undefined ? {} : { untils: [until] }),
+    ...(onlyUnder === undefined ? {} : { onlyUnder }),
+  });
+}
+
 /** The stored end is the legal truth where there is one; what is counted from use is asked beside it. */
-function asked(clock: RectificationClock, defect: OpenDefect, frame: Frame): Said {
+function asked(clock: RectificationClock | null, defect: OpenDefect, frame: Frame): Said {
   const { deadline, used = {} } = defect;
   if (deadline?.endsAt === undefined && deadline?.lastDay === undefined) {
+    if (clock === null) return { answer: 'holds', because: 'It sets no interval.' };
     return departure(clock, frame.leg, used, frame.counting);
   }
   const fixed = beforeStoredEnd(deadline, frame);
-  const counted = clock.limits.filter(({ unit }) => unit !== 'calendar-days' && unit !== 'hours');
-  if (counted.length === 0) return fixed;
+  const counted = (clock?.limits ?? []).filter(({ unit }) => unit !== 'calendar-days' && unit !== 'hours');
+  if (clock === null || counted.length === 0) return fixed;
   const rest = departure({ ...clock, limits: counted }, frame.leg, used, frame.counting);
-  const order = ['fails', 'unknown', 'holds'] as const;
-  const answer = order.find((one) => one === fixed.answer || one === rest.answer) ?? 'unknown';
+  const answer = ORDER.find((one) => one === fixed.answer || one === rest.answer) ?? 'unknown';
   const said = [fixed, rest].filter((one) => one.answer === answer).map(({ because }) => because);
   return { answer, because: said.join(' ') };
 }
@@ -82,6 +110,10 @@ function beforeStoredEnd({ endsAt, lastDay }: NonNullable<OpenDefect['deadline']
     answer: inside ? 'holds' : 'fails',
     because: `${end}; ${what} ${must} is ${inside ? 'inside' : 'after'} it.`,
   };
+}
+
+function eitherOf(one: ExplainedNode, other: ExplainedNode): ExplainedNode {
+  return { node: 'any', text: `${one.text}, or ${other.text}`, ...UU, children: [one, other] };
 }
 
 /** What was used of the interval is not known: the question to ask, as a tree of one leaf. */

@@ -45,6 +45,7 @@ interface Parts {
   untils?: Until[];
   work?: WorkToDo;
   tree?: ExplainedNode;
+  onlyUnder?: string;
 }
 
 export function judged(
@@ -53,10 +54,11 @@ export function judged(
   text: string,
   pair: NowAfter,
   because: string,
-  { untils = [], work, tree }: Parts = {},
+  { untils = [], work, tree, onlyUnder }: Parts = {},
 ): Judged {
   const answer: ConditionAnswer = { kind, id, text, now: pair.now, after: pair.after, because };
   if (tree !== undefined) answer.tree = tree;
+  if (onlyUnder !== undefined) answer.onlyUnder = onlyUnder;
   return work === undefined ? { answer, untils } : { answer, untils, work };
 }
 

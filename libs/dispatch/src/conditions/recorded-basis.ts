@@ -1,10 +1,12 @@
 /** What an open item stands on when it is no row of the MEL: another basis with its own conditions, or nothing. */
+import { clockOf } from '../frame/counting.js';
 import type { Frame } from '../frame/frame.js';
 import type { TreeOf } from '../frame/trees.js';
 import { FF, FT, TT } from '../kleene.js';
 import type { OpenDefect, OtherBasis } from '../situation.js';
 import { judged, type Item, type Judged } from './item.js';
 import { judgedProviso } from './proviso.js';
+import { withinDeadline } from './interval.js';
 
 const BASIS_WORDS: Record<OtherBasis['kind'], string> = {
   cdl: 'configuration deviation list',
@@ -15,7 +17,7 @@ const BASIS_WORDS: Record<OtherBasis['kind'], string> = {
   'authority-document': 'document of the authority',
 };
 
-/** The recorded basis, signed or proposed, and each of its conditions. */
+/** The recorded basis, signed or proposed, the interval it gives, and each of its conditions. */
 export function otherBasis(defect: OpenDefect, basis: OtherBasis, frame: Frame, treeOf: TreeOf): Judged[] {
   const words = `${BASIS_WORDS[basis.kind]} ${basis.reference}`;
   const id = `${defect.id}/basis`;
@@ -33,7 +35,18 @@ export function otherBasis(defect: OpenDefect, basis: OtherBasis, frame: Frame, 
         },
       });
   const own = basis.conditions.map((proviso) => judgedProviso(proviso, `${id}/${proviso.id}`, frame, treeOf));
-  return [first, ...own];
+  return [first, ...intervalOf(defect, basis, words, frame), ...own];
+}
+
+/** The basis may give an interval, a last instant, or neither. */
+function intervalOf(defect: OpenDefect, { interval }: OtherBasis, words: string, frame: Frame): Judged[] {
+  const { recordedAt, deadline } = defect;
+  if (interval === undefined && deadline === undefined) return [];
+  const { tzdb, settings } = frame.situation;
+  const clock =
+    interval === undefined ? null : clockOf({ category: 'A', interval, recordedAt, base: settings.base, tzdb });
+  const text = `${interval ?? 'the time'} that ${words} gives, recorded ${recordedAt}`;
+  return [withinDeadline({ id: `${defect.id}/interval`, text, name: words, clock }, defect, frame)];
 }
 
 /** No row, no other basis: nothing allows this item to be inoperative. */
