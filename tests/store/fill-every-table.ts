@@ -2,6 +2,7 @@ import type { Store } from '#store';
 import type { FreshDatabase } from '../support/postgres.js';
 import { withClient } from '../support/with-client.js';
 import { someInstant, writeUp, type AnOperator } from './an-operator.js';
+import { aLeg, aMessage } from './a-movement.js';
 
 /** At least one row of this operator in every table that holds rows of operators. */
 export async function fillEveryTable(database: FreshDatabase, store: Store, of: AnOperator): Promise<void> {
@@ -81,6 +82,11 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       at: someInstant,
       entryId,
     });
+    const messageId = await aMessage(tx, entryId);
+    await tx.movements.openTray([
+      { messageId, reason: 'no-arrival', sentence: 'It is not known.', openedAt: someInstant },
+    ]);
+    await tx.legs.add([aLeg({ aircraftId: of.aircraft, entryId, messageId, flightId })]);
     await tx.idempotency.keep('k', 'f', { status: 201, headers: {}, body: '{}' });
   });
   await withClient(database.adminUrl, async (client) => {

@@ -14,8 +14,20 @@ const keptForEver = [
   'judgement',
   'verdict',
   'fact',
+  'movement_delivery',
+  'leg',
 ];
-const versioned = ['operator', 'membership', 'authorisation', 'aircraft', 'flight', 'defect', 'left_item'];
+const versioned = [
+  'operator',
+  'membership',
+  'authorisation',
+  'aircraft',
+  'flight',
+  'defect',
+  'left_item',
+  'movement_message',
+  'movement_tray',
+];
 const missingGrant = '42501';
 const changeRefused = 'PV002';
 const staleVersion = 'PV001';

@@ -8,7 +8,9 @@ import { Facts } from './repositories/facts.repository.js';
 import { Flights } from './repositories/flights.repository.js';
 import { Idempotency } from './repositories/idempotency.repository.js';
 import { Judgements } from './repositories/judgements.repository.js';
+import { Legs } from './repositories/legs.repository.js';
 import { MelRevisions } from './repositories/mel.repository.js';
+import { Movements } from './repositories/movements.repository.js';
 import { Operators } from './repositories/operators.repository.js';
 import { People } from './repositories/people.repository.js';
 import { RecordOfOperator } from './repositories/record.repository.js';
@@ -25,6 +27,8 @@ export class Tx extends Transaction {
   readonly aircraft = new Fleet(this);
   readonly mel = new MelRevisions(this);
   readonly flights = new Flights(this);
+  readonly movements = new Movements(this);
+  readonly legs = new Legs(this);
   readonly facts = new Facts(this);
   readonly defects = new Defects(this);
   readonly acts = new Acts(this);

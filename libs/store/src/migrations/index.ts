@@ -7,6 +7,7 @@ import { Record1795590500000 } from './1795590500000-record.js';
 import { Defects1795590600000 } from './1795590600000-defects.js';
 import { SignaturesAndAnswers1795590700000 } from './1795590700000-signatures-and-answers.js';
 import { Idempotency1795590800000 } from './1795590800000-idempotency.js';
+import { Movements1795590900000 } from './1795590900000-movements.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -19,4 +20,5 @@ export const migrations = [
   Defects1795590600000,
   SignaturesAndAnswers1795590700000,
   Idempotency1795590800000,
+  Movements1795590900000,
 ];

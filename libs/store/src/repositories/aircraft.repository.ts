@@ -1,3 +1,4 @@
+import { In } from 'typeorm';
 import { AircraftTable, type AircraftRow } from '../rows/aircraft.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import type { Transaction } from '../transaction.js';
@@ -20,6 +21,24 @@ export class Fleet {
   list(): Promise<AircraftRow[]> {
     const { operatorId, manager } = this.tx;
     return manager.find(AircraftTable, { where: { operatorId }, order: { registration: 'ASC' } });
+  }
+
+  /** The aircraft with one of these marks, by letters and digits alone: messages carry no hyphen. */
+  withMarks(marks: readonly string[]): Promise<AircraftRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager
+      .createQueryBuilder(AircraftTable, 'aircraft')
+      .where('aircraft.operator_id = :operatorId', { operatorId })
+      .andWhere("regexp_replace(upper(aircraft.registration), '[^A-Z0-9]', '', 'g') in (:...marks)", {
+        marks: [...marks],
+      })
+      .getMany();
+  }
+
+  /** Holds several, always in the same order. */
+  lockAll(ids: readonly string[]): Promise<AircraftRow[]> {
+    const where = { operatorId: this.tx.operatorId, id: In([...ids]) };
+    return this.tx.manager.find(AircraftTable, { where, order: { id: 'ASC' }, lock: { mode: 'pessimistic_write' } });
   }
 
   /** Holds the aircraft for the rest of the transaction; see `lockAircraft`. */

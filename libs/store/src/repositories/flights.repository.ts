@@ -1,6 +1,7 @@
-import { MoreThanOrEqual, type FindOptionsWhere } from 'typeorm';
+import { Between, In, MoreThanOrEqual, Not, type FindOptionsWhere } from 'typeorm';
 import { FlightTable, type FlightRow } from '../rows/flight.row.js';
 import type { Fresh } from '../rows/fresh.js';
+import { hasFlown, isNewest } from './legs.repository.js';
 import type { Transaction } from '../transaction.js';
 
 export class Flights {
@@ -19,9 +20,32 @@ export class Flights {
     return this.select({ aircraftId });
   }
 
-  /** The next planned flights of an aircraft that leave at or after an instant. */
+  /** The next planned flights of an aircraft that leave at or after an instant, and that no leg tells were flown. */
   planned(aircraftId: string, at: string, limit: number): Promise<FlightRow[]> {
-    return this.select({ aircraftId, state: 'planned', offBlockAt: MoreThanOrEqual(at) }, limit);
+    const { operatorId, manager } = this.tx;
+    return manager
+      .createQueryBuilder(FlightTable, 'flight')
+      .where("flight.operator_id = :operatorId and flight.aircraft_id = :aircraftId and flight.state = 'planned'", {
+        operatorId,
+        aircraftId,
+      })
+      .andWhere('flight.off_block_at >= :at', { at })
+      .andWhere(
+        `not exists (select from leg where leg.operator_id = flight.operator_id and leg.flight_id = flight.id
+         and ${hasFlown} and ${isNewest})`,
+      )
+      .orderBy({ 'flight.offBlockAt': 'ASC', 'flight.id': 'ASC' })
+      .take(limit)
+      .getMany();
+  }
+
+  /** Not cancelled, of any of these aircraft, leaving between two instants as planned. */
+  between(aircraftIds: readonly string[], from: string, until: string): Promise<FlightRow[]> {
+    return this.select({
+      aircraftId: In([...aircraftIds]),
+      state: Not('cancelled'),
+      offBlockAt: Between(from, until),
+    });
   }
 
   /** What an aircraft flew from an instant on: what counted intervals are counted from. */

@@ -8,9 +8,11 @@ import { FactTable } from './fact.row.js';
 import { FlightTable } from './flight.row.js';
 import { IdempotencyTable } from './idempotency.row.js';
 import { JudgementTable } from './judgement.row.js';
+import { LegTable } from './leg.row.js';
 import { LeftItemTable } from './left-item.row.js';
 import { MelRevisionTable } from './mel-revision.row.js';
 import { MembershipTable } from './membership.row.js';
+import { MovementDeliveryTable, MovementMessageTable, MovementTrayTable } from './movement.row.js';
 import { OperatorTable } from './operator.row.js';
 import { OrganisationTable } from './organisation.row.js';
 import { PersonTable } from './person.row.js';
@@ -33,8 +35,12 @@ export const tables = [
   IdempotencyTable,
   JudgementTable,
   LeftItemTable,
+  LegTable,
   MelRevisionTable,
   MembershipTable,
+  MovementDeliveryTable,
+  MovementMessageTable,
+  MovementTrayTable,
   OperatorTable,
   OrganisationTable,
   PersonTable,
