@@ -1,11 +1,12 @@
 /** Puts together what is known of one aircraft and one flight, as the reasoner takes it. It decides nothing. */
-import { type DefectLife, standing } from '#deferrals';
-import type { OpenDefect, PlannedFlight, RecordedJudgement, Situation } from '#dispatch';
+import { type DefectLife, type DocumentBasis, standing } from '#deferrals';
+import type { OpenDefect, OtherBasis, PlannedFlight, RecordedJudgement, Situation } from '#dispatch';
 import type { Leg } from '#intervals';
 import type { AircraftRow, FlightRow, JudgementRow, Tx } from '#store';
 import { coversAll, type CoveredItem } from './combination.js';
 import { factBook, stillPlanned } from './fact-book.js';
 import { legsFor, usedOf } from './flown.js';
+import { flightsUnderGrants, grantsInForce, type UsesUp } from './grants-in-force.js';
 import { livesOf, type OpenedDefect } from '../defects/defect-book.js';
 import { type Proposal, readableGates } from './readable-gates.js';
 import { workDone } from './work-done.js';
@@ -31,6 +32,7 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
   const defects = asked.opened ?? (await livesOf(tx, await tx.defects.open(aircraft.id)));
   const register = await tx.register.ofAircraft(aircraft.id);
   const legs = await legsFor(tx, aircraft, defects, proposals, at);
+  const underGrants = await flightsUnderGrants(tx, aircraft, defects);
   const facts = factBook(await tx.facts.current(aircraft.id, flight?.id ?? null));
   const judgements = await tx.judgements.ofAircraft(aircraft.id);
   const directives = await tx.mel.directives(aircraft.type);
@@ -43,7 +45,7 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
       configuration: aircraft.configuration,
       serial: aircraft.serial,
     },
-    defects: openDefects(defects, proposals, legs, at),
+    defects: openDefects(defects, { asked, legs, underGrants }),
     flight: flight ? plannedFlight(flight, facts) : null,
     facts,
     work: defects.flatMap(({ life }) => workDone(life, legs, settings.deferral)),
@@ -55,15 +57,18 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
   return { situation, defects };
 }
 
-function openDefects(
-  defects: readonly OpenedDefect[],
-  proposals: readonly Proposal[],
-  legs: readonly Leg[],
-  at: string,
-): OpenDefect[] {
+/** What counts for every open defect alike. */
+interface Besides {
+  asked: Asked;
+  legs: readonly Leg[];
+  underGrants: readonly UsesUp[];
+}
+
+function openDefects(defects: readonly OpenedDefect[], besides: Besides): OpenDefect[] {
+  const { proposals, at } = besides.asked;
   const open = defects
     .filter(({ life }) => life.deferral !== null || proposals.some(({ defect }) => defect === life.defect))
-    .map(({ life }) => openDefect(life, proposals.find(({ defect }) => defect === life.defect) ?? null, legs));
+    .map(({ life }) => openDefect(life, proposals.find(({ defect }) => defect === life.defect) ?? null, besides));
   const unwritten = proposals
     .filter(({ defect }) => defect === undefined)
     .map((proposal, index) => ({
@@ -77,12 +82,13 @@ function openDefects(
   return [...open, ...unwritten];
 }
 
-function openDefect(life: DefectLife, proposal: Proposal | null, legs: readonly Leg[]): OpenDefect {
+function openDefect(life: DefectLife, proposal: Proposal | null, { asked, legs, underGrants }: Besides): OpenDefect {
   const basis = life.deferral?.basis ?? null;
   const signedRow = basis?.kind === 'mel-row' ? basis.row : null;
   const row = proposal?.row ?? signedRow;
   const { deadline } = standing(life, life.enteredAt);
   const used = usedOf(life, legs);
+  const grants = grantsInForce(life, underGrants, asked.flight, asked.settings.judge.expiryInFlight);
   return {
     id: life.defect,
     entry: proposal?.entry ?? life.item?.entry ?? null,
@@ -94,10 +100,13 @@ function openDefect(life: DefectLife, proposal: Proposal | null, legs: readonly 
       ? { deadline: { endsAt: deadline.endsAt, ...(deadline.lastDay ? { lastDay: deadline.lastDay } : {}) } }
       : {}),
     ...(used ? { used } : {}),
-    ...(basis && basis.kind !== 'mel-row'
-      ? { basis: { kind: basis.kind, reference: basis.reference, limit: basis.limit, conditions: basis.conditions } }
-      : {}),
+    ...(grants.length > 0 ? { grants } : {}),
+    ...(basis && basis.kind !== 'mel-row' ? { basis: otherBasis(basis) } : {}),
   };
+}
+
+function otherBasis({ kind, reference, limit, conditions, interval }: DocumentBasis): OtherBasis {
+  return { kind, reference, limit, conditions, ...(interval === undefined ? {} : { interval }) };
 }
 
 function plannedFlight(flight: FlightRow, answered: Situation['facts']): PlannedFlight {
