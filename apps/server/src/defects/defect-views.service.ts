@@ -2,10 +2,11 @@ import { Inject, Injectable } from '@nestjs/common';
 import type { Leg } from '#intervals';
 import type { AircraftRow, DefectRow, Tx } from '#store';
 import { DispatchService } from '../dispatch/dispatch.service.js';
-import { legOf, usedOf } from '../dispatch/flown.js';
+import { usedOf } from '../dispatch/flown.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
+import { flownLegs } from '../movements/flown-legs.js';
 import { livesOf } from './defect-book.js';
 import { basisWords } from './deferral-check.js';
 import { type StatementQuery, statementOf } from './statements.js';
@@ -86,7 +87,7 @@ export class DefectViews {
     const mel = (await this.shelf.inForce(tx, aircraft.type))?.mel ?? null;
     const { base } = (await this.dispatch.settings(tx)).deferral;
     const from = rows.reduce((first, { recordedAt }) => (recordedAt < first ? recordedAt : first), at);
-    const legs: Leg[] = (await tx.flights.flown(aircraft.id, from)).map(legOf);
+    const legs: Leg[] = await flownLegs(tx, aircraft.id, from);
     const opened = await livesOf(tx, rows);
     return opened.map(({ row, life }) =>
       defectLine(row, life, { aircraft, mel, at, used: usedOf(life, legs), base }),

@@ -2,8 +2,9 @@
 import { type DefectLife, proceduresOwed } from '#deferrals';
 import { countUsed, type Leg, rectificationWindow, type Used } from '#intervals';
 import type { Repeat } from '#mel';
-import type { AircraftRow, FlightRow, Tx } from '#store';
+import type { AircraftRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
+import { flownLegs } from '../movements/flown-legs.js';
 import type { Proposal } from './readable-gates.js';
 
 /** Legs from the earliest record on; none are read where nothing is counted in them, and nothing else is tried. */
@@ -18,10 +19,11 @@ export async function legsFor(
   const counted = defects.filter(({ life }) => countsFlights(life) || (life.deferral && tried.has(life.defect)));
   if (counted.length === 0) return [];
   const first = counted.reduce((from, { row }) => (row.recordedAt < from ? row.recordedAt : from), at);
-  return (await tx.flights.flown(aircraft.id, first)).map(legOf);
+  return flownLegs(tx, aircraft.id, first);
 }
 
-function countsFlights({ limits, deferral }: DefectLife): boolean {
+/** Whether what is flown uses up anything of a defect. */
+export function countsFlights({ limits, deferral }: DefectLife): boolean {
   if (limits.some(({ clock }) => clock?.kind === 'counted')) return true;
   return (
     deferral !== null && proceduresOwed(deferral.basis).some(({ procedure }) => intervalOf(procedure.repeat) !== null)
@@ -38,23 +40,6 @@ function intervalOf(repeat: Repeat | undefined): string | null {
 export function usedOf(life: DefectLife, legs: readonly Leg[]): Used | null {
   const clock = life.limits.find((limit) => limit.clock !== null)?.clock;
   return clock ? countUsed(clock, legs) : null;
-}
-
-/**
- * Nobody tells when it landed: no later than it was on the blocks, so that a flight which ended before a count began uses
- * nothing of it.
- */
-export function legOf({ offBlockAt, onBlockAt, flightMinutes }: FlightRow): Leg {
-  const block = onBlockAt === null ? 0 : Math.round((Date.parse(onBlockAt) - Date.parse(offBlockAt)) / 60_000);
-  const minutes = flightMinutes ?? block;
-  return {
-    offBlockAt,
-    ...(onBlockAt === null ? {} : { onBlockAt, landedAt: onBlockAt }),
-    blockMinutes: Math.max(block, minutes),
-    flightMinutes: minutes,
-    cycles: 1,
-    landings: 1,
-  };
 }
 
 /** What was flown since work was done; null where it is not owed again after an interval. */

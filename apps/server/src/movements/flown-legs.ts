@@ -1,0 +1,54 @@
+/**
+ * What an aircraft flew, in one place for everything that counts.
+ *
+ * Legs told by movement messages, or entered by a person, are what was flown. A planned flight marked as flown counts
+ * only where no leg speaks of it: none is linked to it and none lies in its time. So the first message about an aircraft
+ * takes nothing away from what was used before it came, and no flight is counted twice.
+ */
+import type { Leg } from '#intervals';
+import type { FlightRow, LegRow, Tx } from '#store';
+import { overlap } from './leg-content.js';
+
+const DAY = 86_400_000;
+
+/** In the order flown. Legs from two days before `from` on, so that one under way then is among them. */
+export async function flownLegs(tx: Tx, aircraftId: string, from: string): Promise<Leg[]> {
+  const told = await tx.legs.flown(aircraftId, new Date(Date.parse(from) - 2 * DAY).toISOString());
+  const planned = await tx.flights.flown(aircraftId, from);
+  const untold = planned.filter((flight) => !told.some((leg) => leg.flightId === flight.id || overlap(leg, flight)));
+  return [...told.map(legOfRow), ...untold.map(legOfPlan)].sort((one, other) =>
+    one.offBlockAt < other.offBlockAt ? -1 : 1,
+  );
+}
+
+export function legOfRow(row: LegRow): Leg {
+  const { offBlockAt, airborneAt, landedAt, onBlockAt, blockMinutes, flightMinutes, cycles, landings } = row;
+  return {
+    offBlockAt,
+    ...(airborneAt === null ? {} : { airborneAt }),
+    ...(landedAt === null ? {} : { landedAt }),
+    ...(onBlockAt === null ? {} : { onBlockAt }),
+    blockMinutes,
+    flightMinutes,
+    cycles,
+    landings,
+  };
+}
+
+/**
+ * Where the plan holds no airborne minutes they are taken as the block's, so that they are not understated. Nobody tells
+ * when it landed: no later than it was on the blocks, so that a flight which ended before a count began uses nothing of
+ * it.
+ */
+export function legOfPlan({ offBlockAt, onBlockAt, flightMinutes }: FlightRow): Leg {
+  const block = onBlockAt === null ? 0 : Math.round((Date.parse(onBlockAt) - Date.parse(offBlockAt)) / 60_000);
+  const minutes = flightMinutes ?? block;
+  return {
+    offBlockAt,
+    ...(onBlockAt === null ? {} : { onBlockAt, landedAt: onBlockAt }),
+    blockMinutes: Math.max(block, minutes),
+    flightMinutes: minutes,
+    cycles: 1,
+    landings: 1,
+  };
+}
