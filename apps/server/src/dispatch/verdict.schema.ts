@@ -48,6 +48,7 @@ const conditionAnswer = object({
   text: text('The condition in words.'),
   because: text('Why it holds, fails or is not known.'),
   'tree?': ref('ExplainedNode'),
+  'onlyUnder?': text('The document of an authority without which it would not hold.'),
 });
 
 const cause: Shape = {
@@ -75,6 +76,7 @@ const verdict = object(
   {
     verdict: oneOf(CODES, 'The answer.'),
     words: text('The answer in words.'),
+    'onlyUnder?': list(text('document'), 'Documents of authorities without which it may not fly this flight.'),
     lo: oneOf(BOUNDS, 'What is certain whatever the unknowns turn out to be.'),
     hi: oneOf(BOUNDS, 'What is possible if they turn out well.'),
     at: instant('The instant it was asked for'),

@@ -6,7 +6,7 @@ import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
 import { MEL_SHAPES } from '../mel/mel.schema.js';
 import { PEOPLE_SHAPES } from '../people/people.schema.js';
 import { RECORD_SHAPES } from '../record/record.schema.js';
-import { list, object, orNull, type Shape, text, whole, yesNo } from './shape.js';
+import { instant, list, object, orNull, type Shape, text, whole, yesNo } from './shape.js';
 
 const ABOUT_SHAPES: Record<string, Shape> = {
   ProblemType: object({
@@ -27,7 +27,21 @@ const ABOUT_SHAPES: Record<string, Shape> = {
       status: whole('The HTTP status.'),
       detail: text('This case.'),
       next: text('What to do next.'),
-      errors: list(object({ pointer: text('JSON pointer.'), reason: text('Reason.') })),
+      errors: list(
+        object({
+          pointer: text('JSON pointer into the request, or into the file that was sent.'),
+          reason: text('Reason.'),
+          'entry?': orNull(text('MEL entry it stands in, for an error in a file.')),
+        }),
+        'Each thing that is wrong.',
+      ),
+      paragraph: text('The paragraph the rule comes from.'),
+      facts: { type: 'object', description: 'The facts named in the detail, by name.' },
+      statement: text('The statement to be signed, when another one was sent back.'),
+      mayAnswer: list(text('role'), 'Who may do it instead.'),
+      current: whole('The version that stands now.'),
+      lockedUntil: instant('Until when the name is locked'),
+      instance: text('This one occurrence, for the administrator.'),
     },
     required: ['type', 'title', 'status', 'detail'],
   },

@@ -884,12 +884,31 @@ export interface components {
       detail: string;
       /** @description What to do next. */
       next?: string;
+      /** @description Each thing that is wrong. */
       errors?: {
-        /** @description JSON pointer. */
+        /** @description JSON pointer into the request, or into the file that was sent. */
         pointer: string;
         /** @description Reason. */
         reason: string;
+        entry?: string | null;
       }[];
+      /** @description The paragraph the rule comes from. */
+      paragraph?: string;
+      /** @description The facts named in the detail, by name. */
+      facts?: Record<string, never>;
+      /** @description The statement to be signed, when another one was sent back. */
+      statement?: string;
+      /** @description Who may do it instead. */
+      mayAnswer?: string[];
+      /** @description The version that stands now. */
+      current?: number;
+      /**
+       * Format: date-time
+       * @description Until when the name is locked (ISO 8601)
+       */
+      lockedUntil?: string;
+      /** @description This one occurrence, for the administrator. */
+      instance?: string;
     };
     SessionView: {
       /**
@@ -1313,6 +1332,8 @@ export interface components {
       /** @description Why it holds, fails or is not known. */
       because: string;
       tree?: components['schemas']['ExplainedNode'];
+      /** @description The document of an authority without which it would not hold. */
+      onlyUnder?: string;
     };
     ItemAnswer: {
       /**
@@ -1364,6 +1385,8 @@ export interface components {
       verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
       /** @description The answer in words. */
       words: string;
+      /** @description Documents of authorities without which it may not fly this flight. */
+      onlyUnder?: string[];
       /**
        * @description What is certain whatever the unknowns turn out to be.
        * @enum {string}
