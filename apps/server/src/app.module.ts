@@ -2,6 +2,7 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import type { Logger } from 'pino';
 import type { Store } from '#store';
+import { ActingService } from './defects/acting.service.js';
 import { DeferralCheck } from './defects/deferral-check.js';
 import { DefectViews } from './defects/defect-views.service.js';
 import { ActsController, DefectsController } from './defects/defects.controller.js';
@@ -60,6 +61,7 @@ export class AppModule {
         { provide: APP_PIPE, useFactory: inputPipe },
         SignInService,
         FleetService,
+        ActingService,
         DefectsService,
         DefectViews,
         DeferralCheck,

@@ -2,7 +2,6 @@ import { Inject, Injectable } from '@nestjs/common';
 import {
   type Act,
   defer,
-  type DefectLife,
   findNoFault,
   fitPlacard,
   identify,
@@ -26,14 +25,12 @@ import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { actorOf } from '../people/signer.js';
-import { SignInService } from '../people/sign-in.service.js';
-import { type Calling, confirmation, type Scene, sceneOf, signed } from './acting.js';
+import { type Calling, type Scene, signed } from './acting.js';
+import { ActingService, type Decide } from './acting.service.js';
 import type * as Bodies from './bodies.js';
 import { writeActs } from './defect-book.js';
 import { basisAsked, basisWords, DeferralCheck } from './deferral-check.js';
-import { arithmeticOf, defectLine } from './views.js';
-
-type Decide = (scene: Scene) => Promise<Act[]>;
+import { defectLine } from './views.js';
 
 /** The acts on a defect, from write-up to release. Each one is a rule of libs/deferrals; here they are only carried out. */
 @Injectable()
@@ -41,7 +38,7 @@ export class DefectsService {
   constructor(
     @Inject(STORE) private readonly store: Store,
     @Inject(CLOCK) private readonly now: Clock,
-    private readonly signIn: SignInService,
+    private readonly acting: ActingService,
     private readonly dispatch: DispatchService,
     private readonly shelf: MelShelf,
     private readonly check: DeferralCheck,
@@ -203,37 +200,8 @@ export class DefectsService {
     });
   }
 
-  /** Proves the secret, then does one act in one transaction with the aircraft locked. */
   private act(calling: Calling, id: string, secret: string | null, decide: Decide): Promise<object> {
-    const { session } = calling;
-    const work = (): Promise<object> => this.actOnce(calling, id, secret, decide);
-    return secret === null ? work() : this.signIn.counting(session.personId, work);
-  }
-
-  private actOnce(calling: Calling, id: string, secret: string | null, decide: Decide): Promise<object> {
-    const { session, request, reply } = calling;
-    return once(this.store, session, request, reply, async (tx) => {
-      if (secret !== null) await this.signIn.proveAgain(tx, secret);
-      const settings = await this.dispatch.settings(tx);
-      const scene = await sceneOf(tx, calling, id, settings, this.now);
-      const acts = await decide(scene);
-      const life = proceed(scene.life, acts);
-      const { aircraft, row, context } = scene;
-      const mel = await this.shelf.inForce(tx, aircraft.type);
-      const melRevisionId = acts.some(({ kind }) => kind === 'deferred') ? (mel?.revision.id ?? null) : undefined;
-      const after = await writeActs(tx, {
-        aircraft,
-        row,
-        acts,
-        life,
-        now: context.now,
-        ...(melRevisionId === undefined ? {} : { melRevisionId }),
-      });
-      const { base } = settings.deferral;
-      const line = defectLine(after, life, { aircraft, mel: mel?.mel ?? null, at: context.now, used: null, base });
-      const body = { defect: line, signed: confirmation(acts), explanation: explanationOf(life, acts) };
-      return { status: 200, body, version: after.version };
-    });
+    return this.acting.act(calling, id, secret, decide);
   }
 
   private melOf({ tx, aircraft }: Scene) {
@@ -244,11 +212,6 @@ export class DefectsService {
 function twoBases(): Problem {
   const reason = 'a deferral stands on one basis: a row or a document, not both';
   return new Problem('invalid-input', reason, { errors: [{ pointer: '/document', reason }] });
-}
-
-function explanationOf(life: DefectLife, acts: readonly Act[]): string | null {
-  if (!acts.some(({ kind }) => kind === 'deferred')) return null;
-  return arithmeticOf(life);
 }
 
 /** Only the keys that are there: an absent key and one that is undefined are not the same to a rule. */

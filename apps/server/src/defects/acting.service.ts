@@ -1,0 +1,88 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { type Act, type DefectLife, proceed } from '#deferrals';
+import type { DefectRow, Store } from '#store';
+import { DispatchService } from '../dispatch/dispatch.service.js';
+import { once } from '../http/once.js';
+import { CLOCK, type Clock, STORE } from '../http/tokens.js';
+import { MelShelf } from '../mel/mel-shelf.js';
+import { SignInService } from '../people/sign-in.service.js';
+import { type Calling, confirmation, type Scene, sceneOf } from './acting.js';
+import { writeActs } from './defect-book.js';
+import { arithmeticOf, defectLine } from './views.js';
+
+export type Decide = (scene: Scene) => Promise<Act[]>;
+
+/** What was decided and written. */
+export interface Acted {
+  scene: Scene;
+  acts: readonly Act[];
+  life: DefectLife;
+  row: DefectRow;
+}
+
+const BRING_A_DEADLINE = new Set<Act['kind']>(['deferred', 'extended']);
+
+/** Carries out one act on one defect: the secret proved, the aircraft locked, everything in one transaction. */
+@Injectable()
+export class ActingService {
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    @Inject(CLOCK) private readonly now: Clock,
+    private readonly signIn: SignInService,
+    private readonly dispatch: DispatchService,
+    private readonly shelf: MelShelf,
+  ) {}
+
+  /**
+   * @param secret null where the act is not signed
+   * @param also what else is written in the same transaction, once the act stands
+   */
+  act(
+    calling: Calling,
+    id: string,
+    secret: string | null,
+    decide: Decide,
+    also: (acted: Acted) => Promise<void> = () => Promise.resolve(),
+  ): Promise<object> {
+    const { session } = calling;
+    const work = (): Promise<object> => this.actOnce(calling, id, secret, decide, also);
+    return secret === null ? work() : this.signIn.counting(session.personId, work);
+  }
+
+  private actOnce(
+    calling: Calling,
+    id: string,
+    secret: string | null,
+    decide: Decide,
+    also: (acted: Acted) => Promise<void>,
+  ): Promise<object> {
+    const { session, request, reply } = calling;
+    return once(this.store, session, request, reply, async (tx) => {
+      if (secret !== null) await this.signIn.proveAgain(tx, secret);
+      const settings = await this.dispatch.settings(tx);
+      const scene = await sceneOf(tx, calling, id, settings, this.now);
+      const acts = await decide(scene);
+      const life = proceed(scene.life, acts);
+      const { aircraft, row, context } = scene;
+      const mel = await this.shelf.inForce(tx, aircraft.type);
+      const melRevisionId = acts.some(({ kind }) => kind === 'deferred') ? (mel?.revision.id ?? null) : undefined;
+      const after = await writeActs(tx, {
+        aircraft,
+        row,
+        acts,
+        life,
+        now: context.now,
+        ...(melRevisionId === undefined ? {} : { melRevisionId }),
+      });
+      await also({ scene, acts, life, row: after });
+      const { base } = settings.deferral;
+      const line = defectLine(after, life, { aircraft, mel: mel?.mel ?? null, at: context.now, used: null, base });
+      const body = { defect: line, signed: confirmation(acts), explanation: explanationOf(life, acts) };
+      return { status: 200, body, version: after.version };
+    });
+  }
+}
+
+function explanationOf(life: DefectLife, acts: readonly Act[]): string | null {
+  return acts.some(({ kind }) => BRING_A_DEADLINE.has(kind)) ? arithmeticOf(life) : null;
+}
