@@ -9,5 +9,6 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
   },
-  server: { proxy: { '/api': 'http://127.0.0.1:4170' } },
+  // The server refuses unsafe requests from another host than its own, so the host must stay as the browser sent it.
+  server: { proxy: { '/api': { target: 'http://127.0.0.1:4170', changeOrigin: false } } },
 });
