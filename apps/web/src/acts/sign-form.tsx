@@ -1,0 +1,107 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import type { Schemas } from '../api/client.js';
+import { useAct } from '../api/use-act.js';
+import { useRead } from '../api/use-read.js';
+import { useSession } from '../session/session.js';
+import { Field, FieldErrors } from '../shell/fields.js';
+import { ProblemBox } from '../shell/problem-box.js';
+import { roleWords } from '../words/words.js';
+
+interface SignFormProps<T> {
+  /** Where the statement to be certified is read, below /api; null until it is known what is to be signed. */
+  statementPath: string | null;
+  /** Where the act is sent. */
+  path: string;
+  /** ETag of the item as it was read; absent where none is asked for. */
+  seen?: string | null;
+  /** What is sent beside the signature. */
+  body(): object;
+  button: string;
+  done(answer: T): void;
+  /** Reads the item again when somebody changed it meanwhile. */
+  readAgain?: () => void;
+  /** Takes the focus when it appears in place of what was pressed. */
+  takesFocus?: boolean;
+  children?: ComponentChildren;
+}
+
+/**
+ * One signed act: what is certified is shown, and the secret entered again for each signature. The secret lives in this
+ * form only, and is forgotten when the act is done; a browser is asked not to fill it in.
+ */
+export function SignForm<T>(props: SignFormProps<T>) {
+  const { statementPath, path, seen, body, button, done, readAgain, takesFocus, children } = props;
+  const statement = useRead<Schemas['Statement']>(statementPath);
+  const [secret, setSecret] = useState('');
+  const { send, sending, problem } = useAct();
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (takesFocus) form.current?.querySelector<HTMLElement>('h2')?.focus();
+  }, [takesFocus]);
+  useEffect(() => {
+    if (problem?.code === 'secret-wrong') form.current?.querySelector<HTMLInputElement>('[type=password]')?.select();
+  }, [problem]);
+
+  async function submit(event: Event): Promise<void> {
+    event.preventDefault();
+    if (!statement.value) return;
+    const sign = { secret, statement: statement.value.statement };
+    const answer = await send<T>({ method: 'POST', path, body: { ...body(), sign }, seen: seen ?? null });
+    if (!answer) return;
+    setSecret('');
+    done(answer.body);
+  }
+
+  function again(): void {
+    void statement.readAgain();
+    readAgain?.();
+  }
+
+  return (
+    <form ref={form} onSubmit={submit}>
+      <FieldErrors.Provider value={problem?.errors ?? []}>
+        {children}
+        {statementPath !== null && (
+          <Signing statement={statement.value?.statement ?? null} secret={secret} onSecret={setSecret} />
+        )}
+      </FieldErrors.Provider>
+      <ProblemBox problem={problem ?? statement.problem} readAgain={again} />
+      <div class="buttons">
+        <button class="main" disabled={sending || statement.value === null}>
+          {sending ? 'Signing…' : button}
+        </button>
+      </div>
+    </form>
+  );
+}
+
+interface SigningProps {
+  statement: string | null;
+  secret: string;
+  onSecret(secret: string): void;
+}
+
+function Signing({ statement, secret, onSecret }: SigningProps) {
+  const { person, operator, roles } = useSession();
+  const id = useId();
+  return (
+    <section class="signing" aria-labelledby={id}>
+      <h2 id={id} tabIndex={-1}>
+        You certify
+      </h2>
+      <blockquote>{statement ?? 'Reading what you certify…'}</blockquote>
+      <p class="soft">
+        {person.name}, {roles.map(roleWords).join(', ')}, for {operator.name}
+      </p>
+      <Field
+        label="Your secret, to sign this"
+        type="password"
+        value={secret}
+        onValue={onSecret}
+        pointer="/sign/secret"
+        required
+      />
+    </section>
+  );
+}

@@ -1,0 +1,146 @@
+import type { Schemas } from '../api/client.js';
+import { useSession } from '../session/session.js';
+import { withOffset } from '../words/time.js';
+import { AnswerWords } from './answer-words.js';
+import { ConditionLine } from './condition-tree.js';
+import { Questions } from './questions.js';
+import { itemOf, type WhyLine, whyLines } from './why.js';
+import { WhyList } from './why-list.js';
+import { WorkToDo } from './work-to-do.js';
+
+type Verdict = Schemas['Verdict'];
+
+interface AnswerBoxProps {
+  verdict: Verdict;
+  aircraft: string;
+  /** Which flight it is about, in words. */
+  about: string;
+  /** Planned off-block, ISO 8601; null without a flight. */
+  offBlockAt: string | null;
+  items?: readonly Schemas['DefectLine'][];
+  /** Asks for the answer anew, after a question was answered. */
+  answered(): void;
+  /** `<entry>/<row>/` of a row that is tried: its provisos are shown one by one. */
+  tried?: string;
+  /** Opens every condition at once. */
+  whole?: boolean;
+}
+
+/** May it fly, and why: what refuses it, what is open, what is to be done, and what was not looked at. */
+export function AnswerBox({
+  verdict,
+  aircraft,
+  about,
+  offBlockAt,
+  items = [],
+  tried,
+  answered,
+  whole = false,
+}: AnswerBoxProps) {
+  const { operator } = useSession();
+  const { flight, questions, validUntil, notLookedAt } = verdict;
+  return (
+    <section class={`answer ${verdict.verdict}`} aria-label={`Answer for ${about}`}>
+      <p>
+        <AnswerWords code={verdict.verdict} words={verdict.words} /> <span class="about">{about}</span>
+      </p>
+      <Why verdict={verdict} tried={tried} />
+      {tried !== undefined && <Provisos verdict={verdict} tried={tried} />}
+      <Questions aircraft={aircraft} flight={flight} questions={questions} answered={answered} />
+      <WorkToDo verdict={verdict} items={items} offBlockAt={offBlockAt} />
+      {verdict.items.length > 0 && <Conditions verdict={verdict} open={whole} />}
+      {verdict.refusedRows.length > 0 && verdict.verdict !== 'may-not-fly' && <RefusedRows verdict={verdict} />}
+      <p class="cover">
+        {validUntil && (
+          <span class="block">
+            Good until {withOffset(validUntil.at, operator.base)}: {validUntil.because}.
+          </span>
+        )}
+        <span class="block">Not looked at: {notLookedAt.join('; ')}.</span>
+      </p>
+    </section>
+  );
+}
+
+/** What decides it. What is only to be done stands in the list of work, and is not said twice. */
+function Why({ verdict, tried }: { verdict: Verdict; tried: string | undefined }) {
+  const code = verdict.verdict;
+  const said = ({ key }: WhyLine) => tried === undefined || !isProviso(verdict, key, tried);
+  const refused = code === 'may-not-fly' || code === 'not-settled' ? whyLines(verdict, 'refused').filter(said) : [];
+  const open = code === 'may-not-fly' ? [] : whyLines(verdict, 'open').filter(said);
+  const rest =
+    code === 'may-fly' ||
+    code === 'nothing-open' ||
+    whyLines(verdict, 'refused').length + whyLines(verdict, 'open').length + verdict.work.length === 0;
+  return (
+    <>
+      <WhyList lines={[...refused, ...open]} />
+      {rest && verdict.reasons.map((reason) => <p key={reason}>{reason}</p>)}
+    </>
+  );
+}
+
+function provisosOf({ items }: Verdict, tried: string) {
+  const conditions = items.flatMap((item) => item.conditions.map((condition) => ({ condition, unit: item.unit })));
+  return conditions.filter(({ condition: { kind, id } }) => kind === 'proviso' && id.startsWith(tried));
+}
+
+function isProviso(verdict: Verdict, key: string, tried: string): boolean {
+  return provisosOf(verdict, tried).some(({ condition, unit }) => `${condition.id} ${unit}` === key);
+}
+
+function Provisos({ verdict, tried }: { verdict: Verdict; tried: string }) {
+  const provisos = provisosOf(verdict, tried);
+  if (provisos.length === 0) return null;
+  return (
+    <>
+      <h3>Provisos</h3>
+      <ul class="plain-list">
+        {provisos.map(({ condition, unit }) => (
+          <ConditionLine key={condition.id + unit} condition={condition} />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Conditions({ verdict: { items }, open }: { verdict: Verdict; open: boolean }) {
+  return (
+    <details open={open}>
+      <summary>Why, condition by condition</summary>
+      {items.map((item) => (
+        <div key={`${item.entry} ${item.unit} ${item.row}`}>
+          <h4>
+            {itemOf(item)}
+            {item.cause.kind === 'considered-inoperative' && (
+              <span class="soft"> considered inoperative with {item.cause.by.entry}</span>
+            )}
+          </h4>
+          <ul class="plain-list">
+            {item.conditions.map((condition) => (
+              <ConditionLine key={condition.id + condition.kind} condition={condition} />
+            ))}
+          </ul>
+        </div>
+      ))}
+    </details>
+  );
+}
+
+function RefusedRows({ verdict: { refusedRows } }: { verdict: Verdict }) {
+  return (
+    <details>
+      <summary>Rows that cannot be used</summary>
+      <ul>
+        {refusedRows.map(({ entry, unit, row, because }) => (
+          <li key={`${entry} ${unit} ${row}`}>
+            <span class="strong">
+              {entry}, unit {unit}, row {row}:
+            </span>{' '}
+            {because.join('; ')}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

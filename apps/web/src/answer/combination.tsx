@@ -1,0 +1,35 @@
+import type { Schemas } from '../api/client.js';
+import { useSession } from '../session/session.js';
+import { JudgementForm } from './judgement-form.js';
+
+interface CombinationProps {
+  verdict: Schemas['Verdict'];
+  aircraft: string;
+  given(): void;
+}
+
+/** Several open items together: a named person of maintenance control judges them, and may judge them anew. */
+export function Combination({ verdict, aircraft, given }: CombinationProps) {
+  const { roles } = useSession();
+  const gate = verdict.gates.find((one) => one.gate === 'combination');
+  const asked = verdict.questions.some(({ fact }) => fact === 'judgement.accepted[combination]');
+  if (!gate || asked) return null;
+  return (
+    <section>
+      <h2>The combination of open items</h2>
+      <p>{gate.because}.</p>
+      {roles.includes('maintenance-control') && (
+        <details>
+          <summary>Judge it anew</summary>
+          <JudgementForm
+            aircraft={aircraft}
+            flight={verdict.flight}
+            judgement="combination"
+            question="May these open items be flown together?"
+            given={given}
+          />
+        </details>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,69 @@
+import type { Schemas } from '../api/client.js';
+import { useSession } from '../session/session.js';
+import { withOffset } from '../words/time.js';
+import { anyOf, valueWords } from '../words/words.js';
+import { TruthMark } from './truth-mark.js';
+
+type Node = Schemas['ExplainedNode'];
+type Condition = Schemas['ConditionAnswer'];
+
+const JOINS: Partial<Record<Node['node'], string>> = {
+  all: 'All of these:',
+  any: 'At least one of these:',
+  not: 'Not this:',
+};
+
+/** One condition with its answer; what it was made from opens below it. */
+export function ConditionLine({ condition }: { condition: Condition }) {
+  const { text, because, tree } = condition;
+  return (
+    <li class="condition">
+      <TruthMark of={condition} /> {text}
+      {because !== text && <span class="soft block">{because}</span>}
+      {tree && worthOpening(tree) && (
+        <details>
+          <summary>What this was made from</summary>
+          <ul class="tree">
+            <TreeNode node={tree} />
+          </ul>
+        </details>
+      )}
+    </li>
+  );
+}
+
+/** A single leaf without source or question says no more than its condition did. */
+function worthOpening({ node, source, observedAt, question }: Node): boolean {
+  return node !== 'leaf' || source !== undefined || observedAt !== undefined || question !== undefined;
+}
+
+function TreeNode({ node }: { node: Node }) {
+  const join = JOINS[node.node];
+  return (
+    <li>
+      <TruthMark of={node} /> {join && node.text === 'at least one of these holds' ? join : node.text}
+      {node.node === 'leaf' && <LeafFacts leaf={node} />}
+      {node.children && (
+        <ul class="tree">
+          {node.children.map((child, index) => (
+            <TreeNode key={index} node={child} />
+          ))}
+        </ul>
+      )}
+    </li>
+  );
+}
+
+function LeafFacts({ leaf }: { leaf: Node }) {
+  const { operator } = useSession();
+  const { actual, known, source, observedAt, validUntil, mayAnswer = [] } = leaf;
+  return (
+    <span class="soft block">
+      {known === false ? 'Nobody has answered this' : `Found: ${valueWords(actual)}`}
+      {source && ` · source: ${source}`}
+      {observedAt && ` · seen ${withOffset(observedAt, operator.base)}`}
+      {validUntil && ` · good until ${withOffset(validUntil, operator.base)}`}
+      {mayAnswer.length > 0 && known === false && ` · ask ${anyOf(mayAnswer)}`}
+    </span>
+  );
+}
