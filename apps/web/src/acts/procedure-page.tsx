@@ -1,0 +1,91 @@
+import { useLocation, useRoute } from 'preact-iso';
+import { useState } from 'preact/hooks';
+import type { Schemas } from '../api/client.js';
+import { serverNow } from '../api/server-clock.js';
+import { type Reading, useRead } from '../api/use-read.js';
+import { useSession } from '../session/session.js';
+import { carryOver } from '../shell/announce.js';
+import { Page } from '../shell/page.js';
+import { Read } from '../shell/reading.js';
+import { instantOf, NO_WALL } from '../shell/wall-input.js';
+import { itemName, minutesWords, roleWords } from '../words/words.js';
+import { DoneAt, type DoneTime } from './done-at.js';
+import { ForFlight } from './for-flight.js';
+import { LeavesForm, type Leaving } from './leaves-form.js';
+import { Steps } from './steps.js';
+import { SignForm } from './sign-form.js';
+
+type DefectView = Schemas['DefectView'];
+type Work = Schemas['WorkLine'];
+
+/** An (M) or (O) procedure: cautions, steps, what it leaves on the aircraft, signature. */
+export function ProcedurePage() {
+  const { id = '', procedure = '' } = useRoute().params;
+  const defect = useRead<DefectView>(`/defects/${id}`);
+  const work = defect.value?.defect.work.find((one) => one.work.endsWith(`/${procedure}`));
+  return (
+    <Page
+      title={work ? `(${work.kind}) ${procedure}` : procedure}
+      aside={defect.value && itemName(defect.value.defect)}
+      back={{ href: `/defects/${id}`, text: defect.value?.defect.number ?? 'The item' }}
+    >
+      <Read of={defect}>
+        {(view) =>
+          work ? (
+            <Procedure reading={defect} view={view} work={work} />
+          ) : (
+            <p class="strong">The row in force has no procedure {procedure}.</p>
+          )
+        }
+      </Read>
+    </Page>
+  );
+}
+
+interface ProcedureProps {
+  reading: Reading<DefectView>;
+  view: DefectView;
+  work: Work;
+}
+
+function Procedure({ reading, view, work }: ProcedureProps) {
+  const { id } = view.defect;
+  const { route } = useLocation();
+  const { operator } = useSession();
+  const [leaving, setLeaving] = useState<Leaving[]>(work.leaves.map((one) => ({ ...one, tag: '', asked: true })));
+  const [done, setDone] = useState<DoneTime>({ earlier: false, at: NO_WALL });
+  const [flight, setFlight] = useState<string | null>(null);
+  const doneAt = done.earlier ? (instantOf(done.at, operator.base) ?? '') : serverNow();
+  const asked = new URLSearchParams({ act: 'procedure', work: work.work }).toString();
+
+  return (
+    <>
+      <p>
+        {work.reference ?? 'No manual reference'}. <strong>The manual prevails.</strong> {minutesWords(work.minutes)},{' '}
+        {work.repeat}, {roleWords(work.by)}.
+      </p>
+      <Steps text={work.text} cautions={work.cautions} />
+      <SignForm<Schemas['ActDone']>
+        statementPath={`/defects/${id}/statement?${asked}`}
+        path={`/defects/${id}/procedures`}
+        seen={reading.etag}
+        body={() => ({
+          work: work.work,
+          doneAt,
+          leaves: leaving.map(({ kind, where, tag, undo }) => ({ kind, where, tag, undo })),
+          ...(flight === null ? {} : { forFlight: flight }),
+        })}
+        button={`Sign: ${work.work.split('/').at(-1)} done`}
+        done={() => {
+          carryOver({ title: `(${work.kind}) ${work.work.split('/').at(-1)} is signed.`, lines: [] });
+          route(`/defects/${id}`);
+        }}
+        readAgain={() => void reading.readAgain()}
+      >
+        {work.eachDeparture && <ForFlight aircraft={view.defect.aircraft} flight={flight} onFlight={setFlight} />}
+        <LeavesForm leaving={leaving} onLeaving={setLeaving} />
+        <DoneAt done={done} onDone={setDone} />
+      </SignForm>
+    </>
+  );
+}

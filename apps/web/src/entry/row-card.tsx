@@ -1,0 +1,84 @@
+import { useLocation } from 'preact-iso';
+import { useState } from 'preact/hooks';
+import type { Schemas } from '../api/client.js';
+import { useQuestion } from '../api/use-read.js';
+import { SignForm } from '../acts/sign-form.js';
+import { AnswerBox } from '../answer/answer-box.js';
+import { carryOver } from '../shell/announce.js';
+import { Read } from '../shell/reading.js';
+import { RowText } from './row-text.js';
+
+type EntryView = Schemas['EntryView'];
+
+interface RowCardProps {
+  row: EntryView['rows'][number];
+  entry: EntryView;
+  defect: Schemas['DefectLine'];
+  seen: string | null;
+  /** Empty until the unit is named. */
+  units: string[];
+  flight: Schemas['FlightLine'] | null;
+  readAgain(): void;
+}
+
+/** One row: what it says, what it would answer, and its signature. */
+export function RowCard(props: RowCardProps) {
+  const { row, entry, defect, seen, units, flight, readAgain } = props;
+  const { route } = useLocation();
+  const [chosen, setChosen] = useState(false);
+  const tried = { defect: defect.id, entry: entry.number, units, row: row.id };
+  const answer = useQuestion<Schemas['Verdict']>(
+    '/dispatch/questions',
+    units.length === 0
+      ? null
+      : { aircraft: defect.aircraft, ...(flight ? { flight: flight.id } : {}), propose: [tried] },
+  );
+
+  function done({ defect: after }: Schemas['ActDone']): void {
+    carryOver({
+      title: `Deferred under ${after.basis ?? 'the row'}.`,
+      lines: ['Its procedures and placard are to be signed next.'],
+    });
+    route(`/defects/${defect.id}`);
+  }
+
+  const asked = new URLSearchParams({ act: 'defer', entry: entry.number, row: row.id }).toString();
+  return (
+    <section class={`card row ${chosen ? 'chosen' : ''}`} aria-label={`Row ${row.id}`}>
+      <RowText row={row} />
+      {units.length > 0 && (
+        <Read of={answer}>
+          {(verdict) => (
+            <AnswerBox
+              verdict={verdict}
+              aircraft={defect.aircraft}
+              about={flight ? `${flight.number}, if row ${row.id} is signed` : `if row ${row.id} is signed`}
+              offBlockAt={flight?.offBlockAt ?? null}
+              tried={`${entry.number}/${row.id}/`}
+              answered={() => void answer.readAgain()}
+            />
+          )}
+        </Read>
+      )}
+      {units.length > 0 && !chosen && (
+        <div class="buttons">
+          <button type="button" onClick={() => setChosen(true)}>
+            Choose row {row.id}
+          </button>
+        </div>
+      )}
+      {chosen && units.length > 0 && (
+        <SignForm<Schemas['ActDone']>
+          statementPath={`/defects/${defect.id}/statement?${asked}`}
+          path={`/defects/${defect.id}/deferral`}
+          seen={seen}
+          body={() => ({ item: { entry: entry.number, units }, row: row.id })}
+          button="Sign: defer"
+          done={done}
+          readAgain={readAgain}
+          takesFocus
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,13 @@
+import type { Schemas } from '../api/client.js';
+import { dayAndTime, lastMinuteBefore } from '../words/time.js';
+
+/** What is left in words, and the same end in UTC. */
+export function DeadlineWords({ deadline }: { deadline: Schemas['DeadlineLine'] }) {
+  const { words, endsAt, over, base } = deadline;
+  return (
+    <span class={over ? 'strong' : undefined}>
+      {over ? `Over: ${words}` : words}
+      {endsAt && base !== 'UTC' && <span class="soft"> {dayAndTime(lastMinuteBefore(endsAt), 'UTC')} UTC</span>}
+    </span>
+  );
+}

@@ -1,0 +1,49 @@
+import type { Schemas } from '../api/client.js';
+import { useSession } from '../session/session.js';
+import { withOffset } from '../words/time.js';
+import { roleWords } from '../words/words.js';
+
+type Line = Schemas['HistoryLine'];
+
+/** Everything that happened to an item, in order: what, by whom with which licence, for whom, and when. */
+export function History({ history }: { history: readonly Line[] }) {
+  return (
+    <ol class="history">
+      {history.map((line) => (
+        <li key={line.seq}>
+          <p class="strong">{line.words}</p>
+          <By line={line} />
+          <Times line={line} />
+          {line.statement && <blockquote>{line.statement}</blockquote>}
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function By({ line: { by, role, licence, authorisation, organisation } }: { line: Line }) {
+  return (
+    <p>
+      {by}, {roleWords(role)}, {organisation}
+      {licence && `, licence ${licence}`}
+      {authorisation && `, authorisation ${authorisation}`}
+    </p>
+  );
+}
+
+function Times({ line: { occurredAt, recordedAt, enteredAt, sealedAs } }: { line: Line }) {
+  const { operator } = useSession();
+  const { base } = operator;
+  const recorded = withOffset(recordedAt, base);
+  const entered = withOffset(enteredAt, base);
+  return (
+    <p class="soft">
+      {occurredAt && <span class="block">Happened {withOffset(occurredAt, base)}</span>}
+      {recorded !== entered && <span class="block">In the log {recorded}</span>}
+      <span class="block">Entered here {entered}</span>
+      <span class="block">
+        {sealedAs === null ? 'Not sealed yet in the record' : `Sealed in the record as number ${sealedAs}`}
+      </span>
+    </p>
+  );
+}

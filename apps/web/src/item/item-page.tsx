@@ -1,0 +1,89 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { useRoute } from 'preact-iso';
+import type { Schemas } from '../api/client.js';
+import { type Reading, useRead } from '../api/use-read.js';
+import { useSession } from '../session/session.js';
+import { Page } from '../shell/page.js';
+import { Read } from '../shell/reading.js';
+import { withOffset } from '../words/time.js';
+import { itemName } from '../words/words.js';
+import { DeadlineWords } from './deadline-words.js';
+import { History } from './history.js';
+import { LeftList } from './left-list.js';
+import { NextAnswer } from './next-answer.js';
+import { NextSteps } from './next-steps.js';
+import { StateWords } from './state-words.js';
+import { WorkSigned } from './work-signed.js';
+
+type View = Schemas['DefectView'];
+
+/** One item: how it stands, what to do next, until when, what is left of it on the aircraft, and its whole history. */
+export function ItemPage() {
+  const { id = '' } = useRoute().params;
+  const item = useRead<View>(`/defects/${id}`);
+  const line = item.value?.defect;
+  useUntilSealed(item);
+  return (
+    <Page
+      title={line ? itemName(line) : 'Item'}
+      aside={line?.number}
+      back={line && { href: `/aircraft/${line.aircraft}`, text: line.registration }}
+    >
+      <Read of={item}>{(view) => <Content view={view} />}</Read>
+    </Page>
+  );
+}
+
+const SEAL_WAIT_MS = 1500;
+const MOST_LOOKS = 5;
+
+/** What was signed a moment ago gets its number in the record soon: looks again a few times. */
+function useUntilSealed({ value, readAgain }: Reading<View>): void {
+  const looks = useRef(0);
+  useEffect(() => {
+    const waits = value?.history.some(({ sealedAs }) => sealedAs === null) ?? false;
+    if (!waits || looks.current >= MOST_LOOKS) return undefined;
+    const timer = setTimeout(() => {
+      looks.current += 1;
+      void readAgain();
+    }, SEAL_WAIT_MS);
+    return () => clearTimeout(timer);
+  }, [value, readAgain]);
+}
+
+function Content({ view }: { view: View }) {
+  const { operator } = useSession();
+  const { defect, arithmetic, left, history } = view;
+  const closed = defect.state === 'closed';
+  return (
+    <>
+      <p>
+        <StateWords state={defect.state} /> {defect.basis}
+      </p>
+      {defect.deadline && (
+        <p>
+          <DeadlineWords deadline={defect.deadline} />
+          {arithmetic && <span class="soft block">Counted: {arithmetic}</span>}
+        </p>
+      )}
+      <p>{defect.description}</p>
+      <p class="soft">
+        {defect.faultMessage && <>Message: {defect.faultMessage} · </>}
+        {defect.sheet && <>Log sheet {defect.sheet} · </>}
+        {defect.system && <>System (ATA chapter) {defect.system} · </>}
+        In the log {withOffset(defect.recordedAt, operator.base)}
+      </p>
+      {!closed && <NextSteps view={view} />}
+      {!closed && <NextAnswer aircraft={defect.aircraft} />}
+      {left.length > 0 && (
+        <>
+          <h2>Left on the aircraft for it</h2>
+          <LeftList left={left} />
+        </>
+      )}
+      {defect.work.length > 0 && <WorkSigned defect={defect} />}
+      <h2>History</h2>
+      <History history={history} />
+    </>
+  );
+}

@@ -1,0 +1,29 @@
+import type { Schemas } from '../api/client.js';
+import { leftKind } from '../words/words.js';
+
+/** What was altered on the aircraft and must be undone: what, where, under which number, how. */
+export function LeftList({ left }: { left: readonly Schemas['LeftLine'][] }) {
+  if (left.length === 0) return <p>Nothing is left on the aircraft.</p>;
+  return (
+    <ul class="plain-list left">
+      {left.map(({ id, kind, where, tag, undo, defect, defectNumber }) => (
+        <li key={id}>
+          <span class="strong">
+            {leftKind(kind)}
+            {tag && `, ${tag}`}
+          </span>
+          <span class="block">{where}</span>
+          <span class="soft block">
+            {undo}
+            {defect && (
+              <>
+                {' · '}
+                <a href={`/defects/${defect}`}>{defectNumber ?? 'its item'}</a>
+              </>
+            )}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,107 @@
+import type { Schemas } from '../api/client.js';
+import { useSession } from '../session/session.js';
+import { counted, minutesWords, roleWords } from '../words/words.js';
+import { OpenWorkSteps } from './open-work-steps.js';
+
+type View = Schemas['DefectView'];
+
+/** What can be done with an item as it stands, the likeliest first. */
+export function NextSteps({ view }: { view: View }) {
+  const { defect, openWork } = view;
+  const at = `/defects/${defect.id}`;
+  if (openWork) return <OpenWorkSteps view={view} work={openWork} />;
+  if (defect.basis === null) return <Unanswered at={at} entry={defect.entry} />;
+  return (
+    <>
+      <Owed defect={defect} />
+      <div class="buttons">
+        {defect.oneOf && (
+          <a class="button" href={`${at}/unit`}>
+            Name the one that failed
+          </a>
+        )}
+        <a class="button" href={`${at}/rectification`}>
+          Rectify
+        </a>
+        {view.left.some(({ kind }) => kind !== 'placard') && (
+          <a class="button" href={`${at}/undone`}>
+            Undo something that is left
+          </a>
+        )}
+      </div>
+    </>
+  );
+}
+
+function Unanswered({ at, entry }: { at: string; entry: string | null }) {
+  return (
+    <>
+      <p class="strong">Until it is answered the aircraft may not fly.</p>
+      <div class="buttons">
+        <a class="button main" href={entry === null ? `${at}/entries` : `${at}/entries/${entry}`}>
+          Find the entry and defer
+        </a>
+        <a class="button main" href={`${at}/rectification`}>
+          Rectify
+        </a>
+      </div>
+      <div class="buttons">
+        <a class="button" href={`${at}/document`}>
+          Defer on another document
+        </a>
+        <a class="button" href={`${at}/no-fault-found`}>
+          No fault found
+        </a>
+        <a class="button" href={`${at}/raised-in-error`}>
+          Raised in error
+        </a>
+      </div>
+    </>
+  );
+}
+
+/** Procedures and placard of the row that nobody has signed yet; those of the reader's role come first. */
+function Owed({ defect }: { defect: Schemas['DefectLine'] }) {
+  const { roles } = useSession();
+  const owed = defect.work.filter(({ signed }) => signed === null);
+  const sorted = [...owed].sort((one, other) => Number(roles.includes(other.by)) - Number(roles.includes(one.by)));
+  const placardOwed = defect.placard !== null && !defect.placard.fitted;
+  const count = owed.length + (placardOwed ? 1 : 0);
+  if (count === 0) return null;
+  return (
+    <section>
+      <h2>{counted(count, 'signature', 'signatures', '')} owed</h2>
+      <ul class="plain-list cards">
+        {sorted.map((work) => (
+          <li key={work.work}>
+            <WorkLink defect={defect} work={work} />
+          </li>
+        ))}
+        {placardOwed && (
+          <li>
+            <a class="big" href={`/defects/${defect.id}/placard`}>
+              <span class="strong">Placard</span> {defect.placard?.text}
+              <span class="soft block">{defect.placard?.position}</span>
+            </a>
+          </li>
+        )}
+      </ul>
+    </section>
+  );
+}
+
+/** Leads to where a procedure is read and signed. */
+export function WorkLink({ defect, work }: { defect: Schemas['DefectLine']; work: Schemas['WorkLine'] }) {
+  const procedure = work.work.split('/').at(-1) ?? '';
+  return (
+    <a class="big" href={`/defects/${defect.id}/procedures/${procedure}`}>
+      <span class="strong">
+        ({work.kind}) {procedure}
+      </span>{' '}
+      {work.text.split(/(?<=\.)\s/)[0]}
+      <span class="soft block">
+        {roleWords(work.by)}, {minutesWords(work.minutes)}, {work.repeat}
+      </span>
+    </a>
+  );
+}

@@ -1,0 +1,36 @@
+import type { Schemas } from '../api/client.js';
+import { useSession } from '../session/session.js';
+import { withOffset } from '../words/time.js';
+
+/** Every procedure of the row with who signed it last; one that comes again can be signed again. */
+export function WorkSigned({ defect }: { defect: Schemas['DefectLine'] }) {
+  const { operator } = useSession();
+  const signed = defect.work.filter((work) => work.signed !== null);
+  if (signed.length === 0) return null;
+  return (
+    <section>
+      <h2>Work signed</h2>
+      <ul class="plain-list">
+        {signed.map(({ work, kind, text, repeat, signed: by }) => {
+          const procedure = work.split('/').at(-1) ?? '';
+          return (
+            <li key={work}>
+              <span class="strong">
+                ({kind}) {procedure}
+              </span>{' '}
+              {text.split(/(?<=\.)\s/)[0]}
+              <span class="soft block">
+                {by?.by}, {by && withOffset(by.doneAt, operator.base)}, {repeat}
+              </span>
+              {repeat !== 'once' && (
+                <a class="button" href={`/defects/${defect.id}/procedures/${procedure}`}>
+                  Sign {procedure} again
+                </a>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
