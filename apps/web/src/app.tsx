@@ -1,0 +1,134 @@
+import type { ComponentType } from 'preact';
+import { LocationProvider, Route, Router, useLocation } from 'preact-iso';
+import { useEffect } from 'preact/hooks';
+import { useRead } from './api/use-read.js';
+import { ControlPage } from './control/control-page.js';
+import { AnswerPage } from './answer/answer-page.js';
+import { ActPage } from './acts/act-page.js';
+import { PlacardPage } from './acts/placard-page.js';
+import { ProcedurePage } from './acts/procedure-page.js';
+import { DocumentPage } from './entry/document-page.js';
+import { EntryPage } from './entry/entry-page.js';
+import { FindEntryPage } from './entry/find-entry-page.js';
+import { AircraftPage } from './gate/aircraft-page.js';
+import { GatePage } from './gate/gate-page.js';
+import { StatusSheetPage } from './gate/status-sheet-page.js';
+import { WriteUpPage } from './gate/write-up-page.js';
+import { ItemPage } from './item/item-page.js';
+import { OpenItemsPage } from './open-items/open-items-page.js';
+import { OperatorPage } from './session/operator-page.js';
+import { SessionContext, type SessionView, type Signed, useSession } from './session/session.js';
+import { SignInPage } from './session/sign-in-page.js';
+import { Frame } from './shell/frame.js';
+import { Page } from './shell/page.js';
+import { Read } from './shell/reading.js';
+
+export function App() {
+  return (
+    <LocationProvider>
+      <Entrance />
+    </LocationProvider>
+  );
+}
+
+/** Nobody sees a page before it is known who looks, and for which operator. The address stays what it was. */
+function Entrance() {
+  const session = useRead<SessionView>('/session');
+  const { value, problem, readAgain } = session;
+  if (problem?.status === 401) {
+    return (
+      <Frame signed={null}>
+        <SignInPage signedIn={readAgain} />
+      </Frame>
+    );
+  }
+  if (value === null || value.operator === null) {
+    return (
+      <Frame signed={null}>
+        {value === null ? (
+          <Page title="Proviso">
+            <Read of={session}>{() => null}</Read>
+          </Page>
+        ) : (
+          <OperatorPage session={value} current={null} chosen={readAgain} />
+        )}
+      </Frame>
+    );
+  }
+  const { person, operator, operators, roles } = value;
+  const signed: Signed = { person, operator, operators, roles, readAgain };
+  return (
+    <SessionContext.Provider value={signed}>
+      <Frame signed={signed}>
+        <Places key={operator.id} />
+      </Frame>
+    </SessionContext.Provider>
+  );
+}
+
+/** The same page at another address begins anew: nothing typed for one item is sent for another. */
+function anew(Of: ComponentType): ComponentType {
+  return () => <Of key={useLocation().path} />;
+}
+
+const PAGES: [path: string, page: ComponentType][] = [
+  ['/', Landing],
+  ['/operators', ChangeOperator],
+  ['/aircraft', GatePage],
+  ['/aircraft/:id', AircraftPage],
+  ['/aircraft/:id/write-up', WriteUpPage],
+  ['/aircraft/:id/status-sheet', StatusSheetPage],
+  ['/aircraft/:id/flights/:flight', AnswerPage],
+  ['/control', ControlPage],
+  ['/defects', OpenItemsPage],
+  ['/defects/:id', ItemPage],
+  ['/defects/:id/entries', FindEntryPage],
+  ['/defects/:id/entries/:number', EntryPage],
+  ['/defects/:id/document', DocumentPage],
+  ['/defects/:id/procedures/:procedure', ProcedurePage],
+  ['/defects/:id/placard', PlacardPage],
+  ['/defects/:id/:act', ActPage],
+];
+
+const ROUTES = PAGES.map(([path, page]) => ({ path, page: anew(page) }));
+
+function Places() {
+  return (
+    <Router>
+      {ROUTES.map(({ path, page }) => (
+        <Route key={path} path={path} component={page} />
+      ))}
+      <Route default component={NoSuchPage} />
+    </Router>
+  );
+}
+
+const HOME: Record<string, string> = {
+  'maintenance-control': '/control',
+  dispatcher: '/control',
+  engineer: '/defects',
+};
+
+/** Everybody begins where their work is. */
+function Landing() {
+  const { roles } = useSession();
+  const { route } = useLocation();
+  const home = roles.map((role) => HOME[role]).find((place) => place !== undefined) ?? '/aircraft';
+  useEffect(() => route(home, true), [home, route]);
+  return <Page title="Proviso">{null}</Page>;
+}
+
+function ChangeOperator() {
+  const { person, operators, operator, readAgain } = useSession();
+  return <OperatorPage session={{ person, operators }} current={operator.id} chosen={readAgain} />;
+}
+
+function NoSuchPage() {
+  return (
+    <Page title="There is no such page">
+      <p>
+        Go to <a href="/aircraft">the aircraft</a> or <a href="/defects">the open items</a>.
+      </p>
+    </Page>
+  );
+}

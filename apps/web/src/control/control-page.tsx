@@ -1,0 +1,125 @@
+import { useEffect } from 'preact/hooks';
+import type { Schemas } from '../api/client.js';
+import { type Reading, useRead } from '../api/use-read.js';
+import { AnswerWords } from '../answer/answer-words.js';
+import { DeadlineWords } from '../item/deadline-words.js';
+import { StateWords } from '../item/state-words.js';
+import { useSession } from '../session/session.js';
+import { Page } from '../shell/page.js';
+import { Read } from '../shell/reading.js';
+import { offBlocks } from '../words/flight.js';
+import { withOffset } from '../words/time.js';
+
+type Fleet = Schemas['Fleet'];
+type Line = Schemas['FleetLine'];
+
+const EVERY_MS = 30_000;
+
+/** The fleet as one plain table: how each aircraft stands, what ends next, and whether it may fly next. */
+export function ControlPage() {
+  const { operator } = useSession();
+  const fleet = useRead<Fleet>('/fleet');
+  useRegularly(fleet);
+  return (
+    <Page title="Fleet" aside={fleet.value && `as of ${withOffset(fleet.value.at, operator.base)}`}>
+      <div class="buttons">
+        <button type="button" disabled={fleet.reading} onClick={() => void fleet.readAgain()}>
+          Read again
+        </button>
+      </div>
+      <Read of={fleet}>{(value) => <FleetTable fleet={value} />}</Read>
+    </Page>
+  );
+}
+
+/** Reads again every half minute while somebody can see it. */
+function useRegularly({ readAgain }: Reading<Fleet>): void {
+  useEffect(() => {
+    const again = () => {
+      if (document.visibilityState === 'visible') void readAgain();
+    };
+    const timer = setInterval(again, EVERY_MS);
+    document.addEventListener('visibilitychange', again);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', again);
+    };
+  }, [readAgain]);
+}
+
+function FleetTable({ fleet }: { fleet: Fleet }) {
+  return (
+    <table class="stack fleet">
+      <thead>
+        <tr>
+          <th scope="col">Aircraft</th>
+          <th scope="col">Stands</th>
+          <th scope="col">Left on it</th>
+          <th scope="col">Ends next</th>
+          <th scope="col">Next flight</th>
+          <th scope="col">Answer</th>
+        </tr>
+      </thead>
+      <tbody>
+        {fleet.aircraft.map((line) => (
+          <AircraftRow key={line.id} line={line} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function AircraftRow({ line }: { line: Line }) {
+  const { nextDeadline, nextFlight } = line;
+  return (
+    <tr>
+      <th scope="row">
+        <a class="registration" href={`/aircraft/${line.id}`}>
+          {line.registration}
+        </a>
+      </th>
+      <td data-head="Stands">
+        <StateWords state={stateOf(line)} />
+        {line.openItems > 0 && <span class="block">{line.openItems} open</span>}
+      </td>
+      <td data-head="Left on it">{line.leftOnAircraft === 0 ? 'nothing' : line.leftOnAircraft}</td>
+      <td data-head="Ends next">
+        {nextDeadline ? (
+          <>
+            <a href={`/defects/${nextDeadline.defect}`}>{nextDeadline.title}</a>
+            <span class="block">
+              <DeadlineWords deadline={nextDeadline.deadline} />
+            </span>
+          </>
+        ) : (
+          'no deadline'
+        )}
+      </td>
+      <td data-head="Next flight">{nextFlight ? <NextFlight next={nextFlight} /> : 'none planned'}</td>
+      <td data-head="Answer">
+        {nextFlight && (
+          <>
+            <a class="plain-link" href={`/aircraft/${line.id}/flights/${nextFlight.flight.id}`}>
+              <AnswerWords code={nextFlight.verdict} words={nextFlight.words} />
+            </a>
+            <span class="block clamp">{nextFlight.why}</span>
+          </>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function NextFlight({ next: { flight } }: { next: NonNullable<Line['nextFlight']> }) {
+  return (
+    <>
+      <span class="strong">{flight.number}</span> {flight.fromName} to {flight.toName}
+      <span class="block">{offBlocks(flight)}</span>
+    </>
+  );
+}
+
+function stateOf({ openItems, unanswered }: Line): string {
+  if (openItems === 0) return 'nothing open';
+  return unanswered > 0 ? 'unanswered' : 'open under deferral';
+}

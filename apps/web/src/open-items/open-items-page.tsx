@@ -1,0 +1,75 @@
+import type { Schemas } from '../api/client.js';
+import { useRead } from '../api/use-read.js';
+import { DeadlineWords } from '../item/deadline-words.js';
+import { owedNow } from '../item/item-card.js';
+import { StateWords } from '../item/state-words.js';
+import { useSession } from '../session/session.js';
+import { Page } from '../shell/page.js';
+import { Read } from '../shell/reading.js';
+import { withOffset } from '../words/time.js';
+import { counted, itemName } from '../words/words.js';
+
+type Line = Schemas['DefectLine'];
+
+/** Every open item of the fleet by what is left of it; what is not answered stands first. */
+export function OpenItemsPage() {
+  const { operator } = useSession();
+  const list = useRead<Schemas['DefectList']>('/defects');
+  return (
+    <Page title="Open items" aside={list.value && `as of ${withOffset(list.value.at, operator.base)}`}>
+      <Read of={list}>
+        {({ defects }) => (defects.length === 0 ? <p>Nothing is open.</p> : <ItemTable items={defects} />)}
+      </Read>
+    </Page>
+  );
+}
+
+function ItemTable({ items }: { items: Line[] }) {
+  return (
+    <table class="stack">
+      <thead>
+        <tr>
+          <th scope="col">Item</th>
+          <th scope="col">What</th>
+          <th scope="col">Stands</th>
+          <th scope="col">What is left</th>
+          <th scope="col">Owed</th>
+        </tr>
+      </thead>
+      <tbody>
+        {items.map((item) => (
+          <ItemRow key={item.id} item={item} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function ItemRow({ item }: { item: Line }) {
+  const { operator } = useSession();
+  const owed = owedNow(item);
+  return (
+    <tr>
+      <th scope="row">
+        <a class="registration" href={`/defects/${item.id}`}>
+          {item.number}
+        </a>
+      </th>
+      <td data-head="What">
+        {itemName(item)}
+        <span class="soft block">{item.basis ?? item.description}</span>
+      </td>
+      <td data-head="Stands">
+        <StateWords state={item.state} />
+      </td>
+      <td data-head="What is left">
+        {item.deadline ? (
+          <DeadlineWords deadline={item.deadline} />
+        ) : (
+          `Written up ${withOffset(item.recordedAt, operator.base)}`
+        )}
+      </td>
+      <td data-head="Owed">{counted(owed, 'signature', 'signatures', 'nothing')}</td>
+    </tr>
+  );
+}
