@@ -1,0 +1,102 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { useLocation } from 'preact-iso';
+import { carryOut, freshKey } from '../api/client.js';
+import type { Signed } from '../session/session.js';
+import { roleWords } from '../words/words.js';
+import { onAnnounce } from './announce.js';
+
+const PLACES = [
+  { href: '/aircraft', text: 'At the gate' },
+  { href: '/control', text: 'Control' },
+  { href: '/defects', text: 'Open items' },
+];
+
+/** What stands round every page: who signs, for whom, which record is the original, and the cautions. */
+export function Frame({ signed, children }: { signed: Signed | null; children: ComponentChildren }) {
+  return (
+    <>
+      <a class="skip" href="#main">
+        Skip to the page
+      </a>
+      <header class="top">
+        <div class="top-line">
+          <a class="mark" href="/">
+            Proviso
+          </a>
+          {signed && <Who signed={signed} />}
+        </div>
+        {signed && <Places />}
+        {signed && <Original signed={signed} />}
+      </header>
+      {children}
+      <Aloud />
+      <footer class="foot">
+        <p>
+          Proviso supports, and never replaces, the approved MEL, the maintenance manual, the commander and licensed
+          certifying staff. Local regulation prevails.
+        </p>
+      </footer>
+    </>
+  );
+}
+
+function Who({ signed }: { signed: Signed }) {
+  const { person, operator, operators, roles, readAgain } = signed;
+  async function signOut(): Promise<void> {
+    await carryOut({ method: 'DELETE', path: '/session' }, freshKey()).catch(() => null);
+    await readAgain();
+  }
+  return (
+    <div class="who">
+      <span>
+        <span class="strong">{operator.name}</span>
+        <span class="who-name">
+          {person.name}, {roles.map(roleWords).join(', ')}
+        </span>
+      </span>
+      {operators.length > 1 && (
+        <a class="quiet" href="/operators">
+          Change operator
+        </a>
+      )}
+      <button type="button" class="quiet" onClick={() => void signOut()}>
+        Sign out
+      </button>
+    </div>
+  );
+}
+
+function Places() {
+  const { path } = useLocation();
+  return (
+    <nav class="places" aria-label="Places">
+      {PLACES.map(({ href, text }) => (
+        <a key={href} href={href} aria-current={path.startsWith(href) ? 'page' : undefined}>
+          {text}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+function Original({ signed: { operator } }: { signed: Signed }) {
+  return (
+    <p class="original">
+      {operator.invented && <strong>INVENTED for demonstration, never for flight. </strong>}
+      Legal original:{' '}
+      <strong>{operator.legalOriginal === 'paper' ? 'the paper log' : 'this electronic record'}</strong>.
+    </p>
+  );
+}
+
+/** There before anything is said, so that screen readers notice when something is. */
+function Aloud() {
+  const [text, setText] = useState('');
+  useEffect(() => onAnnounce(setText), []);
+  return (
+    <div role="status" class="unseen">
+      {text}
+    </div>
+  );
+}

@@ -1,0 +1,60 @@
+import { DONE_BEFORE, type Problem } from '../api/problem.js';
+import { pointerWords } from '../words/words.js';
+
+interface ProblemBoxProps {
+  problem: Problem | null;
+  /** Reads the thing again and keeps what was typed. */
+  readAgain?: () => void;
+}
+
+/** Why something was refused, and what to do next. It is announced, and stands beside what was sent. */
+export function ProblemBox({ problem, readAgain }: ProblemBoxProps) {
+  return (
+    <div role="alert" class={problem ? 'problem' : undefined}>
+      {problem && <Content problem={problem} readAgain={readAgain} />}
+    </div>
+  );
+}
+
+function Content({ problem, readAgain }: { problem: Problem; readAgain: (() => void) | undefined }) {
+  const { title, detail, errors, code, status } = problem;
+  const again = readAgain && (['changed-meanwhile', 'statement-not-shown'].includes(code) || status === 0);
+  return (
+    <>
+      <p class="strong">{title}</p>
+      {errors.length > 0 ? (
+        <ul>
+          {errors.map(({ pointer, reason }) => (
+            <li key={pointer + reason}>
+              {pointer === '/row' ? '' : `${pointerWords(pointer)}: `}
+              {reason}
+            </li>
+          ))}
+        </ul>
+      ) : (
+        detail !== '' && detail !== title && <p>{detail}</p>
+      )}
+      <p>
+        <strong>What to do:</strong> {nextOf(problem)}
+      </p>
+      {status === 401 && code === 'not-signed-in' && (
+        <p>
+          <a href="/" target="_blank" rel="noopener">
+            Sign in in another tab
+          </a>
+          ; what you typed stays here.
+        </p>
+      )}
+      {again && (
+        <button type="button" onClick={readAgain}>
+          Read it again
+        </button>
+      )}
+    </>
+  );
+}
+
+function nextOf({ code, next }: Problem): string {
+  if (code !== DONE_BEFORE) return next;
+  return 'What you sent before arrived after all and was done. Open the item again and look before you send more.';
+}
