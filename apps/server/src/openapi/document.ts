@@ -36,7 +36,7 @@ const ABOUT_SHAPES: Record<string, Shape> = {
         'Each thing that is wrong.',
       ),
       paragraph: text('The paragraph the rule comes from.'),
-      facts: { type: 'object', description: 'The facts named in the detail, by name.' },
+      facts: { type: 'object', additionalProperties: true, description: 'The facts named in the detail, by name.' },
       statement: text('The statement to be signed, when another one was sent back.'),
       mayAnswer: list(text('role'), 'Who may do it instead.'),
       current: whole('The version that stands now.'),

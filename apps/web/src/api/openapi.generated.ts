@@ -895,7 +895,9 @@ export interface components {
       /** @description The paragraph the rule comes from. */
       paragraph?: string;
       /** @description The facts named in the detail, by name. */
-      facts?: Record<string, never>;
+      facts?: {
+        [key: string]: unknown;
+      };
       /** @description The statement to be signed, when another one was sent back. */
       statement?: string;
       /** @description Who may do it instead. */
