@@ -1,4 +1,4 @@
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import { byArrival, byWeight, isKnownTo, type Departure, type Landing, type RampReturn } from './statements.js';
 
 /**

@@ -3,7 +3,7 @@ import { attemptsOf, endingsOf, startOf, type Attempt } from './attempts.js';
 import { legOf, legWithoutDeparture, withoutDeparture, type BuiltLeg, type Flown } from './compose-leg.js';
 import { endingOf } from './ending.js';
 import type { TrayEntry } from './message.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import { revisionsOf } from './revisions.js';
 import type { Departure, Landing, RampReturn } from './statements.js';
 import { minutesPerDay } from './utc-minute.js';

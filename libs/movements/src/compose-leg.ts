@@ -5,7 +5,7 @@ import { landingTimes, type AttemptEnding } from './ending.js';
 import { countedLeg, type FlownLeg, type LegEnding } from './flown-leg.js';
 import { inOrder } from './leg-times.js';
 import type { TrayEntry } from './message.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import { delaysOf, destinationOf, type Departure, type Landing } from './statements.js';
 import { trayEntryFor } from './tray.js';
 

@@ -1,5 +1,5 @@
-import { hasFlown } from '#intervals';
 import { Temporal } from 'temporal-polyfill';
+import { leftTheGround } from './counted-leg.js';
 import type { FlownLeg } from './flown-leg.js';
 import type { ReadingSettings } from './settings.js';
 
@@ -42,9 +42,9 @@ export function countersOf(legs: readonly FlownLeg[], settings: CountingSettings
 
 function counted(legs: readonly FlownLeg[], { base, rampReturnMakesFlightDay }: CountingSettings): UsageCounters {
   const sum = (read: (leg: FlownLeg) => number) => legs.reduce((total, leg) => total + read(leg), 0);
-  const starting = legs.filter((leg) => hasFlown(leg) || (rampReturnMakesFlightDay && leg.ending === 'ramp'));
+  const starting = legs.filter((leg) => leftTheGround(leg) || (rampReturnMakesFlightDay && leg.ending === 'ramp'));
   return {
-    flights: legs.filter(hasFlown).length,
+    flights: legs.filter(leftTheGround).length,
     flightDays: new Set(starting.map(({ registration, offBlockAt }) => `${registration} ${dayIn(base, offBlockAt)}`))
       .size,
     blockMinutes: sum((leg) => leg.blockMinutes),

@@ -1,5 +1,5 @@
 import { Dating, Undatable } from './dating.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import type { ReadingSettings } from './settings.js';
 import { destinationOf, elementOf, pairOf, type Departure } from './statements.js';
 import { firstAtOrAfter } from './utc-minute.js';

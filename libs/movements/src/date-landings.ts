@@ -1,6 +1,6 @@
 import { Dating } from './dating.js';
 import type { TimeGroup } from './elements/element.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import type { ReadingSettings } from './settings.js';
 import { elementOf, pairOf, type Departure, type Landing, type RampReturn } from './statements.js';
 import { firstAtOrAfter, minutesPerDay } from './utc-minute.js';

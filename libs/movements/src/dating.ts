@@ -1,6 +1,6 @@
 import type { TimeGroup } from './elements/element.js';
 import type { TrayReason } from './message.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import { dayNear } from './scheduled-day.js';
 import type { ReadingSettings } from './settings.js';
 import { quoted } from './tray.js';

@@ -1,5 +1,5 @@
 import type { FlownLeg } from './flown-leg.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import { byWeight, destinationOf, elementOf } from './statements.js';
 
 /** What a leg shows of its diversion. */

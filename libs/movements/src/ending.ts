@@ -1,7 +1,7 @@
 import { nameOf, type Attempt } from './attempts.js';
 import type { LegTimes } from './leg-times.js';
 import type { TrayEntry } from './message.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import { byWeight, type Landing, type RampReturn } from './statements.js';
 import { trayEntryFor } from './tray.js';
 

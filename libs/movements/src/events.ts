@@ -1,6 +1,6 @@
 import { Dating } from './dating.js';
 import type { FlownLeg } from './flown-leg.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import type { ReadingSettings } from './settings.js';
 import { elementOf, type Departure, type Landing, type RampReturn } from './statements.js';
 import { writeMinute } from './utc-minute.js';

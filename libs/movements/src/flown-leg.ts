@@ -1,4 +1,4 @@
-import type { Leg } from '#intervals';
+import type { CountedLeg } from './counted-leg.js';
 import type { Delay } from './elements/element.js';
 import { minutesBetween, missingTimes, type LegTime, type LegTimes } from './leg-times.js';
 import { writeMinute } from './utc-minute.js';
@@ -13,7 +13,7 @@ export type LegEnding = 'arrived' | 'returned' | 'ramp' | 'under-way';
  * the flight minutes run to off-block or on-block instead, so that they are not understated; every such time is named
  * in `missing`. A leg still under way has flight minutes 0.
  */
-export interface FlownLeg extends Leg {
+export interface FlownLeg extends CountedLeg {
   flight: string;
   /** Scheduled UTC day of the flight: that of its first leg. */
   scheduledOn: string;
@@ -33,7 +33,7 @@ export interface FlownLeg extends Leg {
 }
 
 /** The counted part of a leg of which at least one time is known. */
-export function countedLeg(times: LegTimes, ending: LegEnding): Leg & Pick<FlownLeg, 'missing'> {
+export function countedLeg(times: LegTimes, ending: LegEnding): CountedLeg & Pick<FlownLeg, 'missing'> {
   const { offBlock, airborne, touchDown, onBlock } = times;
   const landed = ending === 'arrived' || ending === 'returned' ? 1 : 0;
   return {

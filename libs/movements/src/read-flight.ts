@@ -5,7 +5,7 @@ import { dateLanding, dateRampReturn } from './date-landings.js';
 import { Undatable } from './dating.js';
 import { eventsOf, type DatedStatements, type MovementEvent } from './events.js';
 import type { TrayEntry } from './message.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import type { ReadingSettings } from './settings.js';
 import { byArrival, pairOf } from './statements.js';
 import { trayEntryFor } from './tray.js';

@@ -1,19 +1,12 @@
+import type { DatedMessage } from './dated-message.js';
 import { readFlightLine, type FlightLine } from './flight-line.js';
 import type { MovementMessage, TrayEntry, TrayReason } from './message.js';
 import { readBody, type MessageBody } from './read-body.js';
-import type { Receipt } from './receipt.js';
 import { scheduledDayOf } from './scheduled-day.js';
 import type { ReadingSettings } from './settings.js';
 import { startLine, type Chunk } from './transmissions.js';
 import { quoted, trayEntryOf } from './tray.js';
 import { writeDay } from './utc-minute.js';
-
-/** A message with what dating needs besides. */
-export interface DatedMessage extends MovementMessage {
-  receipt: Receipt;
-  /** Days since 1970 of `scheduledOn`. */
-  scheduledDay: number;
-}
 
 export interface ReadChunk {
   message: DatedMessage | null;

@@ -1,7 +1,7 @@
 import type { Arrival } from './arrivals.js';
 import { nameOf, type Attempt } from './attempts.js';
 import type { TrayEntry } from './message.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import { trayEntryFor } from './tray.js';
 
 interface Said {

@@ -1,5 +1,5 @@
 import type { Delay, MovementElement, TimePair } from './elements/element.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 
 /** What one message says about one movement, with its instants in minutes. */
 interface Statement {

@@ -1,5 +1,5 @@
 import type { TrayEntry, TrayReason } from './message.js';
-import type { DatedMessage } from './read-message.js';
+import type { DatedMessage } from './dated-message.js';
 import type { Chunk } from './transmissions.js';
 
 /** Text from outside, quoted short and on one line. */
