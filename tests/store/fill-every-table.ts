@@ -82,6 +82,16 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       at: someInstant,
       entryId,
     });
+    await tx.extensions.add({
+      defectId: defect.id,
+      state: 'asked',
+      askedBy: of.person,
+      askedRole: 'engineer',
+      askedAt: someInstant,
+      reason: 'the part is held in customs',
+      whyNotFixed: 'no part at any station',
+      plan: 'fitted on the day it comes',
+    });
     const messageId = await aMessage(tx, entryId);
     await tx.movements.openTray([
       { messageId, reason: 'no-arrival', sentence: 'It is not known.', openedAt: someInstant },

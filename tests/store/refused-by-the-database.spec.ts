@@ -25,6 +25,7 @@ const versioned = [
   'flight',
   'defect',
   'left_item',
+  'extension',
   'movement_message',
   'movement_tray',
 ];

@@ -24,6 +24,7 @@ export type { CredentialRow } from './rows/credential.row.js';
 export type { DefectActRow } from './rows/defect-act.row.js';
 export type { DefectRow } from './rows/defect.row.js';
 export type { DirectiveRow } from './rows/directive.row.js';
+export type { ExtensionRow } from './rows/extension.row.js';
 export type { FactRow } from './rows/fact.row.js';
 export type { FlightRow } from './rows/flight.row.js';
 export type { Fresh } from './rows/fresh.js';

@@ -4,6 +4,7 @@ import { Identity } from './identity.js';
 import { Acts } from './repositories/acts.repository.js';
 import { Fleet } from './repositories/aircraft.repository.js';
 import { Defects } from './repositories/defects.repository.js';
+import { Extensions } from './repositories/extensions.repository.js';
 import { Facts } from './repositories/facts.repository.js';
 import { Flights } from './repositories/flights.repository.js';
 import { Idempotency } from './repositories/idempotency.repository.js';
@@ -32,6 +33,7 @@ export class Tx extends Transaction {
   readonly facts = new Facts(this);
   readonly defects = new Defects(this);
   readonly acts = new Acts(this);
+  readonly extensions = new Extensions(this);
   readonly register = new Register(this);
   readonly judgements = new Judgements(this);
   readonly signatures = new Signatures(this);

@@ -8,6 +8,7 @@ import { Defects1795590600000 } from './1795590600000-defects.js';
 import { SignaturesAndAnswers1795590700000 } from './1795590700000-signatures-and-answers.js';
 import { Idempotency1795590800000 } from './1795590800000-idempotency.js';
 import { Movements1795590900000 } from './1795590900000-movements.js';
+import { Extensions1795591000000 } from './1795591000000-extensions.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -21,4 +22,5 @@ export const migrations = [
   SignaturesAndAnswers1795590700000,
   Idempotency1795590800000,
   Movements1795590900000,
+  Extensions1795591000000,
 ];

@@ -1,4 +1,4 @@
-import { IsNull } from 'typeorm';
+import { In, IsNull } from 'typeorm';
 import { DefectTable, type DefectRow } from '../rows/defect.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import type { Transaction } from '../transaction.js';
@@ -18,6 +18,10 @@ export class Defects {
 
   get(id: string): Promise<DefectRow | null> {
     return this.tx.manager.findOneBy(DefectTable, { operatorId: this.tx.operatorId, id });
+  }
+
+  getAll(ids: readonly string[]): Promise<DefectRow[]> {
+    return this.tx.manager.findBy(DefectTable, { operatorId: this.tx.operatorId, id: In([...ids]) });
   }
 
   ofAircraft(aircraftId: string): Promise<DefectRow[]> {

@@ -4,6 +4,7 @@ import { CredentialTable } from './credential.row.js';
 import { DefectActTable } from './defect-act.row.js';
 import { DefectTable } from './defect.row.js';
 import { DirectiveTable } from './directive.row.js';
+import { ExtensionTable } from './extension.row.js';
 import { FactTable } from './fact.row.js';
 import { FlightTable } from './flight.row.js';
 import { IdempotencyTable } from './idempotency.row.js';
@@ -30,6 +31,7 @@ export const tables = [
   DefectActTable,
   DefectTable,
   DirectiveTable,
+  ExtensionTable,
   FactTable,
   FlightTable,
   IdempotencyTable,
