@@ -2,6 +2,8 @@
 export * from './situation.js';
 export * from './verdict.js';
 export { judge } from './judge.js';
+export type { Proposal, ProposedRow, ProposeOptions } from './proposal/proposal.js';
+export { propose } from './proposal/propose.js';
 export { compileAll } from './frame/compiled-mel.js';
 export type { CompiledProviso } from './evaluate/compiled-proviso.js';
 export { compileProviso } from './evaluate/proviso-engine.js';

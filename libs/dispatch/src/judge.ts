@@ -14,16 +14,25 @@ import { earliestOffBlock, minutesOf, workOf } from './answer/work-list.js';
 import { verdictOf } from './bounds.js';
 import { Frame } from './frame/frame.js';
 import { inUtc } from './frame/moment.js';
-import { judgeGates } from './gates.js';
-import { search } from './search.js';
+import { judgeGates, type JudgedGate } from './gates.js';
+import { search, type Found } from './search.js';
 import type { Situation } from './situation.js';
 import type { Verdict, VerdictCode } from './verdict.js';
 
 /** Throws IntervalInputError when an instant or a stored interval of the situation cannot be read. */
 export async function judge(mel: Mel, situation: Situation): Promise<Verdict> {
-  const frame = new Frame(mel, situation);
+  return judgeIn(new Frame(mel, situation));
+}
+
+/** The same by the evaluator of the frame. */
+export async function judgeIn(frame: Frame): Promise<Verdict> {
   const gates = judgeGates(frame);
-  const found = await search(frame, gates);
+  return answerFrom(frame, gates, await search(frame, gates));
+}
+
+/** Writes out what a search over choices of rows has found. */
+export async function answerFrom(frame: Frame, gates: readonly JudgedGate[], found: Found): Promise<Verdict> {
+  const { mel, situation } = frame;
   const { best, lo, hi } = found;
   const nothingOpen = situation.defects.length === 0 && gates.every(({ answer }) => answer.now === 'T');
   const verdict: VerdictCode = nothingOpen ? 'nothing-open' : verdictOf(lo, hi);

@@ -48,6 +48,10 @@ export interface OpenDefect {
   row: string | null;
   /** True when this row is the one signed for this unit. */
   signed: boolean;
+  /** The row signed for this unit, where `row` is proposed to replace it. Its interval still binds. */
+  insteadOf?: string;
+  /** Estimated minutes to rectify it; absent means that nobody has said. */
+  rectifyMinutes?: number;
   /** When it was written in the log: ISO 8601, with offset, or local to the base. */
   recordedAt: string;
   /** Where the stored legal deadline is known it is used instead of computing it anew. */
@@ -149,6 +153,11 @@ export interface JudgeSettings {
    * All other rows count from the record of their own unit.
    */
   pairCountsFrom?: 'last-record' | 'first-record';
+  /**
+   * Whether a changed row stays inside the interval of the row signed before (default), or is counted by its own
+   * alone, from the record of the defect.
+   */
+  changeOfRow?: 'keep-earliest' | 'own-window';
   /** What else the operator settled about counting hours; the preset's own values when absent. */
   counting?: Partial<Omit<CountingSettings, 'expiryInFlight'>>;
 }

@@ -65,6 +65,8 @@ const defect = closed(['entry', 'recordedAt'], {
   units: { ...list(name, 64, 1), uniqueItems: true },
   row: { ...name, type: ['string', 'null'] },
   signed: { type: 'boolean' },
+  insteadOf: name,
+  rectifyMinutes: whole,
   recordedAt: instant,
   deadline: closed([], { lastDay: day, endsAt: instant, tzdb: name }),
   used,
@@ -134,6 +136,7 @@ export const CASE_SCHEMA: Readonly<Record<string, unknown>> = Object.freeze({
       base: name,
       expiryInFlight: { enum: ['departure-inside', 'arrival-inside'] },
       pairCountsFrom: { enum: ['last-record', 'first-record'] },
+      changeOfRow: { enum: ['keep-earliest', 'own-window'] },
       combinationNeedsAcceptance: { type: 'boolean' },
       budget: { type: 'integer', minimum: 1, maximum: 10_000_000 },
       counting: closed([], {

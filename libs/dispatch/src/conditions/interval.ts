@@ -35,7 +35,9 @@ export const interval: FixedRule = (item, frame) => {
   const clock = clockInUse(item, defect, frame);
   const text = `category ${row.category}, ${clock.interval}, recorded ${clock.recordedAt}`;
   const deadline = { id: partOf(item, 'interval'), text, name: `${entry.title} ${unit}`, clock };
-  return [withinDeadline(deadline, defect, frame)];
+  // The stored end is that of the row signed before; former-row.ts asks after it.
+  const { deadline: _signed, ...unsigned } = defect;
+  return [withinDeadline(deadline, defect.insteadOf === undefined ? defect : unsigned, frame)];
 };
 
 function clockInUse(item: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {

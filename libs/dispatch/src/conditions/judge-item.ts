@@ -8,6 +8,7 @@ import type { ItemAnswer, NowAfter } from '../verdict.js';
 import { configuration } from './configuration.js';
 import { covers } from './covers.js';
 import { directive } from './directive.js';
+import { formerRow } from './former-row.js';
 import { interval } from './interval.js';
 import { judged, type FixedRule, type Item, type Judged, type RowItem, type Rule } from './item.js';
 import { judgements } from './judgement.js';
@@ -20,9 +21,9 @@ import { textComplete } from './text-complete.js';
 import { placard, procedures } from './work.js';
 
 /** In the order in which they are read out. */
-const FIRST: readonly FixedRule[] = [configuration, covers, directive, textComplete, interval];
+export const FIRST: readonly FixedRule[] = [configuration, covers, directive, textComplete, interval, formerRow];
 const OF_OTHERS: readonly Rule[] = [numberRequired, needsDown, provisos];
-const LAST: readonly FixedRule[] = [judgements, procedures, placard, signedRow];
+export const LAST: readonly FixedRule[] = [judgements, procedures, placard, signedRow];
 
 export interface JudgedItem {
   item: Item;

@@ -1,4 +1,5 @@
 import { FT, TT } from '../kleene.js';
+import type { OpenDefect } from '../situation.js';
 import { judged, partOf, type FixedRule } from './item.js';
 
 /** The row is the one signed for this unit. A row that is only proposed is work: choose it, and sign. */
@@ -10,7 +11,7 @@ export const signedRow: FixedRule = (item) => {
   if (defect.signed) return [judged('signed-row', id, text, TT, 'it is the recorded row')];
   const work = {
     work: id,
-    text: `Sign row ${row.id} of ${entry.number} ${entry.title} for unit ${unit}`,
+    text: `${act(defect)} row ${row.id} of ${entry.number} ${entry.title} for unit ${unit}`,
     minutes: 0,
     by: 'technician' as const,
     needsPersonAtStation: false,
@@ -18,3 +19,7 @@ export const signedRow: FixedRule = (item) => {
   };
   return [judged('signed-row', id, text, FT, 'the row is proposed and not yet signed', { work })];
 };
+
+function act({ insteadOf }: OpenDefect): string {
+  return insteadOf === undefined ? 'Sign' : `Change the row from ${insteadOf} and sign`;
+}
