@@ -7,6 +7,7 @@ import { coversAll, type CoveredItem } from './combination.js';
 import { factBook, stillPlanned } from './fact-book.js';
 import { legsFor, usedOf } from './flown.js';
 import { flightsUnderGrants, grantsInForce, type UsesUp } from './grants-in-force.js';
+import { Problem } from '../http/problem.js';
 import { livesOf, type OpenedDefect } from '../defects/defect-book.js';
 import { type Proposal, readableGates } from './readable-gates.js';
 import { workDone } from './work-done.js';
@@ -30,6 +31,7 @@ export interface LoadedSituation {
 export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituation> {
   const { aircraft, flight, at, settings, proposals } = asked;
   const defects = asked.opened ?? (await livesOf(tx, await tx.defects.open(aircraft.id)));
+  refuseStrangers(aircraft, defects, proposals);
   const register = await tx.register.ofAircraft(aircraft.id);
   const legs = await legsFor(tx, aircraft, defects, proposals, at);
   const underGrants = await flightsUnderGrants(tx, aircraft, defects);
@@ -62,6 +64,18 @@ interface Besides {
   asked: Asked;
   legs: readonly Leg[];
   underGrants: readonly UsesUp[];
+}
+
+/** A proposal for a defect that is not open here would be left out of the answer without a word. */
+function refuseStrangers(
+  { registration }: AircraftRow,
+  defects: readonly OpenedDefect[],
+  proposals: readonly Proposal[],
+): void {
+  const strange = proposals.find(
+    ({ defect }) => defect !== undefined && !defects.some(({ row }) => row.id === defect),
+  );
+  if (strange) throw new Problem('not-found', `There is no open defect ${strange.defect} on ${registration} here.`);
 }
 
 function openDefects(defects: readonly OpenedDefect[], besides: Besides): OpenDefect[] {
