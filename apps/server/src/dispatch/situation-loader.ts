@@ -37,6 +37,7 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
   const underGrants = await flightsUnderGrants(tx, aircraft, defects);
   const facts = factBook(await tx.facts.current(aircraft.id, flight?.id ?? null));
   const judgements = await tx.judgements.ofAircraft(aircraft.id);
+  const judges = await tx.people.known(judgements.map(({ personId }) => personId));
   const directives = await tx.mel.directives(aircraft.type);
   const situation: Situation = {
     at,
@@ -51,7 +52,7 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
     flight: flight ? plannedFlight(flight, facts) : null,
     facts,
     work: defects.flatMap(({ life }) => workDone(life, legs, settings.deferral)),
-    judgements: latestJudgements(judgements, flight, defects.map(coveredItem)),
+    judgements: latestJudgements(judgements, flight, defects.map(coveredItem), judges),
     directives: directives.map(({ number, entry, units }) => ({ number, entry, ...(units ? { units } : {}) })),
     gates: readableGates(aircraft, defects, register, proposals),
     settings: settings.judge,
@@ -145,6 +146,7 @@ function latestJudgements(
   rows: readonly JudgementRow[],
   flight: FlightRow | null,
   open: readonly CoveredItem[],
+  judges: ReadonlyMap<string, { name: string }>,
 ): RecordedJudgement[] {
   const latest = new Map<string, JudgementRow>();
   for (const row of rows) {
@@ -155,7 +157,7 @@ function latestJudgements(
   return [...latest.values()].map((row) => ({
     judgement: row.judgement,
     accepted: row.accepted,
-    by: row.personId,
+    by: judges.get(row.personId)?.name ?? '(name erased)',
     role: row.role as RecordedJudgement['role'],
     at: row.at,
     ...(row.validUntil === null ? {} : { validUntil: row.validUntil }),

@@ -1,5 +1,4 @@
 import { Inject, Injectable } from '@nestjs/common';
-import type { Verdict } from '#dispatch';
 import type { AircraftRow, FlightRow, StationRow, Tx } from '#store';
 import { DefectViews } from '../defects/defect-views.service.js';
 import { type DefectLine, leftLine } from '../defects/views.js';
@@ -7,6 +6,7 @@ import { aircraftOr404, DispatchService } from '../dispatch/dispatch.service.js'
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { flightLine } from './flight-line.js';
+import { whyInOneLine } from './why-in-one-line.js';
 
 const FLIGHTS_SHOWN = 8;
 
@@ -91,8 +91,4 @@ function nextDeadline(items: readonly DefectLine[]) {
   )[0];
   if (!first?.deadline) return null;
   return { defect: first.id, number: first.number, title: first.title, deadline: first.deadline };
-}
-
-function whyInOneLine(verdict: Verdict): string {
-  return verdict.reasons[0] ?? verdict.words;
 }
