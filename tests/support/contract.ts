@@ -26,7 +26,11 @@ export class Contract {
   private readonly ajv = new Ajv2020({ strict: false, allErrors: true, validateFormats: true });
   private readonly checks = new Map<string, ValidateFunction>();
 
-  constructor(readonly document: OpenApi) {
+  /** @param problems every type of problem with its one status, as the server lists them */
+  constructor(
+    readonly document: OpenApi,
+    readonly problems: readonly { type: string; status: number }[],
+  ) {
     (formats as unknown as (ajv: Ajv2020) => void)(this.ajv);
     this.ajv.addSchema(document, 'api');
   }
@@ -60,8 +64,13 @@ export class Contract {
   private problemMisfits(status: number, contentType: string, body: unknown): string[] {
     if (!contentType.startsWith('application/problem+json')) return [`${status} answered as "${contentType}"`];
     const misfits = this.against(['components', 'schemas', 'Problem'], body);
-    const stated = (body as { status?: unknown } | undefined)?.status;
-    return stated === status ? misfits : [...misfits, `the body says ${String(stated)}, the answer ${status}`];
+    const told = body as { type?: unknown; status?: unknown } | undefined;
+    const listed = this.problems.find(({ type }) => type === told?.type)?.status;
+    if (told?.status === status && listed === status) return misfits;
+    return [
+      ...misfits,
+      `${String(told?.type)} is listed as ${listed}, says ${String(told?.status)} and came as ${status}`,
+    ];
   }
 
   private against(pointer: string[], body: unknown): string[] {

@@ -63,7 +63,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
     requestsPerMinute,
     ...(pages === undefined ? {} : { pages }),
   });
-  const contract = new Contract(server.openApi as unknown as OpenApi);
+  const contract = new Contract(server.openApi as unknown as OpenApi, await problemsOf(server.url));
   const visitor = () => new ApiClient(server.url, options.secret ?? demoSecret(), contract);
   return {
     url: server.url,
@@ -119,6 +119,11 @@ export async function serverProcess(options: ServerProcessOptions): Promise<Serv
     stop: async () => void (await program.kill('SIGTERM')),
     kill: async () => void (await program.kill()),
   };
+}
+
+async function problemsOf(url: string): Promise<{ type: string; status: number }[]> {
+  const response = await fetch(`${url}/api/problems`);
+  return ((await response.json()) as { problems: { type: string; status: number }[] }).problems;
 }
 
 export function demoSecret(): string {
