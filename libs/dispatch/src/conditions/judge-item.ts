@@ -21,9 +21,13 @@ import { textComplete } from './text-complete.js';
 import { placard, procedures } from './work.js';
 
 /** In the order in which they are read out. */
-export const FIRST: readonly FixedRule[] = [configuration, covers, directive, textComplete, interval, formerRow];
+const FIRST: readonly FixedRule[] = [configuration, covers, directive, textComplete, interval];
+const OF_CHANGE: readonly FixedRule[] = [formerRow];
 const OF_OTHERS: readonly Rule[] = [numberRequired, needsDown, provisos];
-export const LAST: readonly FixedRule[] = [judgements, procedures, placard, signedRow];
+const LAST: readonly FixedRule[] = [judgements, procedures, placard, signedRow];
+
+/** Those that a search judges once for each row, whatever the other units do. */
+export const FIXED_RULES: readonly FixedRule[] = [...FIRST, ...OF_CHANGE, ...LAST];
 
 export interface JudgedItem {
   item: Item;
@@ -86,7 +90,7 @@ function fixedOf(item: RowItem, frame: Frame): Fixed {
   let fixed = known.get(key);
   if (fixed === undefined) {
     const judgeBy = (rules: readonly FixedRule[]): Judged[] => rules.flatMap((rule) => rule(item, frame));
-    known.set(key, (fixed = { first: judgeBy(FIRST), last: judgeBy(LAST) }));
+    known.set(key, (fixed = { first: [...judgeBy(FIRST), ...judgeBy(OF_CHANGE)], last: judgeBy(LAST) }));
   }
   return fixed;
 }
