@@ -7,6 +7,10 @@ import { DeferralCheck } from './defects/deferral-check.js';
 import { DefectViews } from './defects/defect-views.service.js';
 import { ActsController, DefectsController } from './defects/defects.controller.js';
 import { DefectsService } from './defects/defects.service.js';
+import { AuthorityDocumentsService } from './deferrals/authority-documents.service.js';
+import { ExtendingController, ExtensionsController } from './deferrals/extensions.controller.js';
+import { ExtensionsService } from './deferrals/extensions.service.js';
+import { NoticesService } from './deferrals/notices.service.js';
 import { DispatchController } from './dispatch/dispatch.controller.js';
 import { DispatchService } from './dispatch/dispatch.service.js';
 import { FactsService } from './dispatch/facts.service.js';
@@ -20,6 +24,12 @@ import { CLOCK, type Clock, LOGGER, STORE, TZDB } from './http/tokens.js';
 import { MelController } from './mel/mel.controller.js';
 import { MelService } from './mel/mel.service.js';
 import { MelShelf } from './mel/mel-shelf.js';
+import { IntakeService } from './movements/intake.service.js';
+import { LegsController } from './movements/legs.controller.js';
+import { LegsService } from './movements/legs.service.js';
+import { MovementsController } from './movements/movements.controller.js';
+import { StandingsService } from './movements/standings.service.js';
+import { TrayService } from './movements/tray.service.js';
 import { ProblemsController } from './openapi/problems.controller.js';
 import { PeopleController } from './people/people.controller.js';
 import { Secrets } from './people/secrets.js';
@@ -45,8 +55,12 @@ export class AppModule {
         FleetController,
         DefectsController,
         ActsController,
+        ExtendingController,
+        ExtensionsController,
         DispatchController,
         MelController,
+        MovementsController,
+        LegsController,
         RecordController,
         ProblemsController,
       ],
@@ -64,12 +78,19 @@ export class AppModule {
         ActingService,
         DefectsService,
         DefectViews,
+        ExtensionsService,
+        NoticesService,
+        AuthorityDocumentsService,
         DeferralCheck,
         DispatchService,
         FactsService,
         JudgementsService,
         MelService,
         MelShelf,
+        IntakeService,
+        TrayService,
+        LegsService,
+        StandingsService,
       ],
     };
   }

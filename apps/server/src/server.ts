@@ -11,6 +11,8 @@ import { AppModule, type Outside } from './app.module.js';
 import { checkBody } from './http/body-hygiene.js';
 import { Problem, type ProblemBody } from './http/problem.js';
 import { sendProblem } from './http/problem.filter.js';
+import { DELIVERY_BYTES } from './movements/bodies.js';
+import { MOVEMENTS_ADDRESS, takePlainText } from './movements/plain-text.js';
 import { openApiDocument } from './openapi/document.js';
 
 export interface ServerOptions extends Outside {
@@ -47,11 +49,12 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const signInsPerMinute = Math.max(10, Math.floor(requestsPerMinute / 20));
   fastify.addHook('onRoute', (route) => {
     if (route.url === '/api/mel') route.bodyLimit = MEL_BODY_BYTES;
+    if (route.url === MOVEMENTS_ADDRESS) route.bodyLimit = DELIVERY_BYTES;
     const signsIn = route.url === '/api/session' && [route.method].flat().includes('POST');
     if (signsIn) route.config = { ...route.config, rateLimit: { max: signInsPerMinute, timeWindow: MINUTE_MS } };
   });
-  // JSON alone is taken: neither text nor a form, which another site's page can send without asking.
-  fastify.removeContentTypeParser('text/plain');
+  // JSON is taken, and text in one place: no form, and no text elsewhere, which another site's page can send without asking.
+  takePlainText(fastify);
   // Before anything walks through the body: what is nested too deep must not be walked through at all.
   fastify.addHook('preValidation', (request, _reply, done) => {
     checkBody(request.body);

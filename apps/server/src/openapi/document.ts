@@ -1,9 +1,11 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 import { DEFECT_SHAPES } from '../defects/defect.schema.js';
+import { EXTENSION_SHAPES } from '../deferrals/extension.schema.js';
 import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
 import { MEL_SHAPES } from '../mel/mel.schema.js';
+import { MOVEMENT_SHAPES } from '../movements/movements.schema.js';
 import { PEOPLE_SHAPES } from '../people/people.schema.js';
 import { RECORD_SHAPES } from '../record/record.schema.js';
 import { instant, list, object, orNull, type Shape, text, whole, yesNo } from './shape.js';
@@ -53,8 +55,10 @@ export const SHAPES: Record<string, Shape> = {
   ...PEOPLE_SHAPES,
   ...FLEET_SHAPES,
   ...DEFECT_SHAPES,
+  ...EXTENSION_SHAPES,
   ...VERDICT_SHAPES,
   ...MEL_SHAPES,
+  ...MOVEMENT_SHAPES,
   ...RECORD_SHAPES,
 };
 

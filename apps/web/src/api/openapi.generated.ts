@@ -343,6 +343,127 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/extension': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What an extension granted now would give, or why the operator may not extend. */
+    get: operations['ExtendingController_offer'];
+    put?: never;
+    /** Grant the extension that waits: another person, signed, before the interval ends. */
+    post: operations['ExtendingController_grant'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/extension-request': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Ask for an extension. A request that waits is replaced by this one. */
+    post: operations['ExtendingController_ask'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/extension-request/closed': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Withdraw your own request, or decline that of somebody else. */
+    post: operations['ExtendingController_close'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/authority-document': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Enter what an authority allows beyond the deadline. It carries the flights it covers and no others. */
+    post: operations['ExtendingController_enter'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/extensions': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Every extension of the operator, the newest first, with where its notice stands. */
+    get: operations['ExtensionsController_register'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/extensions/{id}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** One extension. */
+    get: operations['ExtensionsController_one'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/extensions/{id}/notice': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The notice to the authority as a document to print. */
+    get: operations['ExtensionsController_document'];
+    put?: never;
+    /** Note that the notice was sent, or acknowledged, with its reference. */
+    post: operations['ExtensionsController_note'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/dispatch/questions': {
     parameters: {
       query?: never;
@@ -490,6 +611,92 @@ export interface paths {
     /** One entry as it reads for this aircraft. */
     get: operations['MelController_entry'];
     put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/movements': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Take movement messages in, one or many, and tell what they changed. */
+    post: operations['MovementsController_receive'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/movements/tray': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What could not be read or settled and waits for a person, the oldest first. */
+    get: operations['MovementsController_list'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/movements/tray/{id}/mended': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Send a corrected text, or say that it stays as it is. What came in stays readable. */
+    post: operations['MovementsController_mend'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/legs': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What the aircraft flew, with earlier versions, and delays beside its defects. */
+    get: operations['LegsController_list'];
+    put?: never;
+    /** Enter a leg by hand. */
+    post: operations['LegsController_enter'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/legs/{leg}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    /** Correct a leg: another version is added, and what stood before stays readable. */
+    put: operations['LegsController_correct'];
     post?: never;
     delete?: never;
     options?: never;
@@ -792,6 +999,69 @@ export interface components {
       /** @description The signature. */
       sign: components['schemas']['SignBody'];
     };
+    AskExtensionBody: {
+      /** @description The reason, outside the operator's control. */
+      reason: string;
+      /** @description True when the reason lies outside the operator's control. */
+      outsideOperatorsControl: boolean;
+      /** @description Why it was not rectified in time. */
+      whyNotFixed: string;
+      /** @description The plan to rectify it: when, where, by whom. */
+      plan: string;
+      /** @description Parts that are waited for, with their orders. */
+      parts?: string;
+      /** @description Calendar days; absent asks for the longest allowed. */
+      days?: number;
+      /** @description Reference of the authority's agreement, where it is needed. */
+      agreement?: string;
+    };
+    CloseRequestBody: {
+      /** @description Why it is declined or withdrawn. */
+      because: string;
+    };
+    GrantExtensionBody: {
+      /** @description The signature of the person who grants it. */
+      sign: components['schemas']['SignBody'];
+    };
+    AuthorityDocumentBody: {
+      /**
+       * @description A permit to fly, or another document.
+       * @enum {string}
+       */
+      kind: 'permit' | 'authority-document';
+      /**
+       * @description Its number.
+       * @example PF-12
+       */
+      number: string;
+      /** @description The authority that issued it. */
+      authority: string;
+      /** @description The limit in the document's own terms. */
+      limit: string;
+      /** @description Its other conditions, in its own terms. */
+      conditions?: string[];
+      /** @description From when it is good. */
+      from: string;
+      /** @description Until when it is good (exclusive). */
+      until: string;
+      /** @description How many flights; absent when it names no number. */
+      flights?: number;
+      /** @description The kinds of flight it allows; absent when it names none. */
+      kindsOfFlight?: ('passenger' | 'cargo' | 'ferry' | 'training')[];
+      /** @description The signature of the person who entered it. */
+      sign: components['schemas']['SignBody'];
+    };
+    NoticeBody: {
+      /**
+       * @description What happened to the notice.
+       * @enum {string}
+       */
+      what: 'sent' | 'acknowledged';
+      /** @description When it was sent, or acknowledged by the authority. */
+      at: string;
+      /** @description Reference: number of the message, name of the inspector. */
+      reference: string;
+    };
     ProposalBody: {
       /** @description The open defect; absent for a defect that is not written up yet. */
       defect?: string;
@@ -851,6 +1121,73 @@ export interface components {
       file: string;
       /** @description The text of the file, YAML or JSON. */
       text: string;
+    };
+    MovementsBody: {
+      /**
+       * @description One movement message or many, as they came: MVT, MVA, DIV, with COR for a correction.
+       * @example MVT
+       *     QB410/14.QABD.QXA
+       *     AD0730/0740 EA0900 QXB
+       */
+      text: string;
+      /** @description When it was received; absent means now. */
+      receivedAt?: string;
+    };
+    MendBody: {
+      /** @description The corrected text, or the message that was missing; absent when it stays as it is. */
+      text?: string;
+      /** @description Why. */
+      reason: string;
+    };
+    DelayBody: {
+      /**
+       * @description Reason of the delay, AHM 730.
+       * @example 41
+       */
+      code: string;
+      /** @description Minutes. */
+      minutes: number;
+    };
+    LegBody: {
+      /**
+       * @description Flight number as in messages.
+       * @example QB410
+       */
+      flight: string;
+      /**
+       * @description Scheduled UTC day of the flight.
+       * @example 2026-05-14
+       */
+      scheduledOn: string;
+      /**
+       * @description Station it left from.
+       * @example QXA
+       */
+      from: string;
+      /**
+       * @description Station it arrived at, or is bound for.
+       * @example QXB
+       */
+      to?: string;
+      /**
+       * @description Arrived; returned to where it left from, flown; back on the ramp, not flown; under way; or withdrawn: it was no leg.
+       * @enum {string}
+       */
+      ending: 'arrived' | 'returned' | 'ramp' | 'under-way' | 'withdrawn';
+      /** @description Off blocks. */
+      offBlockAt: string;
+      /** @description Airborne. */
+      airborneAt?: string;
+      /** @description Touch-down. */
+      landedAt?: string;
+      /** @description On blocks. */
+      onBlockAt?: string;
+      /** @description Landings, where touch-and-goes make more than one. */
+      landings?: number;
+      /** @description Reasons of a late departure. */
+      delays: components['schemas']['DelayBody'][];
+      /** @description Why a person enters or corrects it. */
+      reason: string;
     };
     ProblemType: {
       /** @description Address of the type. */
@@ -1272,6 +1609,150 @@ export interface components {
       /** @description What will be certified. */
       statement: string;
     };
+    /** @description The notice to the authority. */
+    NoticeLine: {
+      /**
+       * @description Where the notice stands.
+       * @enum {string}
+       */
+      state: 'none' | 'due' | 'overdue' | 'sent' | 'acknowledged';
+      /** @description The same in words. */
+      words: string;
+      /** @description True when it was not sent by its time. */
+      late: boolean;
+      dueAt: string | null;
+      /** @description Address of the printable document. */
+      address: string;
+      sent: {
+        /** @description Who entered it. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        at: string;
+        /** @description Reference. */
+        reference: string;
+      } | null;
+      acknowledged: {
+        /** @description Who entered it. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        at: string;
+        /** @description Reference. */
+        reference: string;
+      } | null;
+    };
+    /** @description One extension of a rectification interval. */
+    ExtensionLine: {
+      /** @description id */
+      id: string;
+      /** @description Id of the defect. */
+      defect: string;
+      /** @description Its number. */
+      number: string;
+      /** @description Id of the aircraft. */
+      aircraft: string;
+      /** @description Its mark. */
+      registration: string;
+      entry: string | null;
+      /** @description First words of the description. */
+      title: string;
+      /**
+       * @description Where it stands.
+       * @enum {string}
+       */
+      state: 'asked' | 'granted' | 'declined' | 'withdrawn' | 'replaced';
+      /** @description The same in words. */
+      words: string;
+      /** @description UTC or the zone the days are counted in. */
+      base: string;
+      asked: {
+        /** @description Who asked. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        at: string;
+        /** @description The reason, outside the operator's control. */
+        reason: string;
+        /** @description Why it was not rectified in time. */
+        whyNotFixed: string;
+        /** @description The plan. */
+        plan: string;
+        parts: string | null;
+        days: number | null;
+        agreement: string | null;
+      };
+      decided: {
+        /** @description Who granted, declined or withdrew it. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        at: string;
+        because: string | null;
+      } | null;
+      lastDayBefore: string | null;
+      lastDay: string | null;
+      endsBefore: string | null;
+      endsAt: string | null;
+      notice: components['schemas']['NoticeLine'] | null;
+      /** @description Version; the ETag. */
+      version: number;
+    };
+    ExtensionRegister: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description UTC or the zone of the operator. */
+      base: string;
+      /** @description The newest first. */
+      extensions: components['schemas']['ExtensionLine'][];
+      /** @description How many notices of these are overdue. */
+      overdue: number;
+      /** @description True when there are older ones than these. */
+      more: boolean;
+    };
+    ExtensionDone: {
+      extension: components['schemas']['ExtensionLine'];
+    };
+    /** @description What an extension granted now would give. An unwelcome answer is an answer. */
+    ExtensionOffer: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      offer: {
+        /** @description The operator's approved procedure. */
+        procedure: string;
+        lastDayBefore: string | null;
+        lastDay: string | null;
+        endsAt: string | null;
+        noticeDueAt: string | null;
+        explanation: string | null;
+      } | null;
+      refused: {
+        /** @description Address of the type of refusal. */
+        type: string;
+        /** @description Why the operator may not extend. */
+        sentence: string;
+        /** @description What to do next. */
+        next: string;
+        /** @description The paragraph it comes from. */
+        paragraph: string;
+      } | null;
+      /** @description Those of this defect, the newest first. */
+      extensions: components['schemas']['ExtensionLine'][];
+    };
     /** @description A condition with its answer. */
     ExplainedNode: {
       /**
@@ -1613,6 +2094,437 @@ export interface components {
         } | null;
         notes: string[];
         incomplete: string | null;
+      }[];
+    };
+    /** @description One version of a leg. */
+    LegLine: {
+      /** @description id */
+      id: string;
+      /** @description The ETag; the highest version counts. */
+      version: number;
+      /** @description id */
+      aircraft: string;
+      /** @description Flight number as in messages. */
+      flight: string;
+      /**
+       * Format: date
+       * @description Scheduled UTC day of the flight.
+       */
+      scheduledOn: string;
+      /** @description Among the legs of this flight and day. */
+      sequence: number;
+      from: string | null;
+      to: string | null;
+      /**
+       * @description How it ended: `returned` flew, `ramp` did not.
+       * @enum {string}
+       */
+      ending: 'arrived' | 'returned' | 'ramp' | 'under-way' | 'withdrawn';
+      /**
+       * Format: date-time
+       * @description Off blocks, or the first instant known (ISO 8601)
+       */
+      offBlockAt: string;
+      airborneAt: string | null;
+      landedAt: string | null;
+      onBlockAt: string | null;
+      /** @description Off blocks to on blocks. */
+      blockMinutes: number;
+      /** @description Airborne to touch-down. */
+      flightMinutes: number;
+      /** @description Take-offs followed by a landing. */
+      cycles: number;
+      /** @description Landings. */
+      landings: number;
+      /** @description Times that are not known. */
+      missing: string[];
+      /** @description Reasons of a late departure. */
+      delays: {
+        /** @description Two digits, AHM 730. */
+        code: string;
+        /** @description Minutes. */
+        minutes: number;
+      }[];
+      diverted: {
+        /** @description Where it was to land. */
+        from: string;
+        reason: string | null;
+      } | null;
+      planned: string | null;
+      /**
+       * @description Who says so. What a person says stands until a person changes it.
+       * @enum {string}
+       */
+      source: 'messages' | 'person';
+      message: string | null;
+      by: string | null;
+      reason: string | null;
+      /**
+       * Format: date-time
+       * @description When this version was written (ISO 8601)
+       */
+      writtenAt: string;
+    };
+    /** @description What was used since the record of the defect. */
+    UsedSince: {
+      /** @description Flights. */
+      flights: number;
+      /** @description Days on which a flight began. */
+      flightDays: number;
+      lastFlightDayOn: string | null;
+      /** @description Airborne minutes. */
+      flightMinutes: number;
+      /** @description Block minutes. */
+      blockMinutes: number;
+      /** @description Cycles. */
+      cycles: number;
+    };
+    /** @description How an open item stands. */
+    ItemStands: {
+      used: components['schemas']['UsedSince'] | null;
+      /** @description What is left, in words. */
+      words: string;
+      endsAt: string | null;
+      over: boolean | null;
+    };
+    /** @description The answer for a planned flight. */
+    AnswerStands: {
+      /**
+       * @description The answer.
+       * @enum {string}
+       */
+      verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
+      /** @description In words. */
+      words: string;
+      /** @description The deciding reason. */
+      why: string;
+    };
+    /** @description Something about a message that waits for a person, or did. */
+    TrayLine: {
+      /** @description id */
+      id: string;
+      /**
+       * @description What kind of thing is wrong.
+       * @enum {string}
+       */
+      reason:
+        | 'no-message'
+        | 'flight-line'
+        | 'day'
+        | 'element'
+        | 'nothing-reported'
+        | 'receipt'
+        | 'order'
+        | 'future'
+        | 'no-departure'
+        | 'no-arrival'
+        | 'conflict'
+        | 'too-many'
+        | 'unknown-registration'
+        | 'receipt-in-future'
+        | 'differs-from-person';
+      /** @description What is wrong, with the value. */
+      sentence: string;
+      /**
+       * @description Settled by a later message, or mended by a person.
+       * @enum {string}
+       */
+      state: 'open' | 'settled' | 'mended';
+      /**
+       * Format: date-time
+       * @description Since when it waits (ISO 8601)
+       */
+      openedAt: string;
+      closedAt: string | null;
+      closedBy: string | null;
+      why: string | null;
+      mendedWith: string | null;
+      /** @description Id of the message. */
+      message: string;
+      /** @description The message as it came. */
+      text: string;
+      /** @description True while legs are worked out from the message. */
+      inUse: boolean;
+      /**
+       * Format: date-time
+       * @description When it was first received (ISO 8601)
+       */
+      receivedAt: string;
+      /**
+       * @description How it came.
+       * @enum {string}
+       */
+      cameBy: 'text' | 'json' | 'mended';
+      sentBy: string | null;
+      flight: string | null;
+      scheduledOn: string | null;
+      registration: string | null;
+      aircraft: string | null;
+    };
+    MovementsReceived: {
+      /**
+       * Format: date-time
+       * @description When it was taken in (ISO 8601)
+       */
+      at: string;
+      delivery: string | null;
+      /** @description What was read, in the order of the text. */
+      messages: {
+        /** @description id */
+        id: string;
+        /** @description Where it begins in the text, from 1. */
+        line: number;
+        /**
+         * @description A duplicate was known and changes nothing.
+         * @enum {string}
+         */
+        state: 'read' | 'tray' | 'mended' | 'duplicate';
+        type: ('MVT' | 'MVA' | 'DIV') | null;
+        /** @description True for COR. */
+        correction: boolean;
+        flight: string | null;
+        scheduledOn: string | null;
+        registration: string | null;
+        aircraft: string | null;
+        station: string | null;
+        /**
+         * Format: date-time
+         * @description When it was first received (ISO 8601)
+         */
+        receivedAt: string;
+        warnings: string[];
+        unknownLines: string[];
+        /** @description The message. */
+        text: string;
+      }[];
+      /** @description New versions of legs. */
+      legs: components['schemas']['LegLine'][];
+      /** @description What waits for a person since this delivery. */
+      tray: components['schemas']['TrayLine'][];
+      /** @description What no longer waits. */
+      settled: components['schemas']['TrayLine'][];
+      /** @description Open items whose standing changed. */
+      items: {
+        /** @description id */
+        defect: string;
+        /** @description Number of the defect. */
+        number: string;
+        /** @description What it is. */
+        description: string;
+        /** @description id */
+        aircraft: string;
+        /** @description Mark. */
+        registration: string;
+        before: components['schemas']['ItemStands'];
+        after: components['schemas']['ItemStands'];
+      }[];
+      /** @description Next flights whose answer changed. */
+      answers: {
+        /** @description id */
+        flight: string;
+        /** @description Flight number. */
+        number: string;
+        /**
+         * Format: date-time
+         * @description Planned off-block (ISO 8601)
+         */
+        offBlockAt: string;
+        /** @description id */
+        aircraft: string;
+        /** @description Mark. */
+        registration: string;
+        before: components['schemas']['AnswerStands'];
+        after: components['schemas']['AnswerStands'];
+      }[];
+    };
+    MovementTray: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      entries: components['schemas']['TrayLine'][];
+    };
+    MovementMended: {
+      /**
+       * Format: date-time
+       * @description When it was mended (ISO 8601)
+       */
+      at: string;
+      /** @description Id of the entry. */
+      id: string;
+      received: components['schemas']['MovementsReceived'] | null;
+    };
+    LegWritten: {
+      leg: components['schemas']['LegLine'];
+      /** @description Open items whose standing changed. */
+      items: {
+        /** @description id */
+        defect: string;
+        /** @description Number of the defect. */
+        number: string;
+        /** @description What it is. */
+        description: string;
+        /** @description id */
+        aircraft: string;
+        /** @description Mark. */
+        registration: string;
+        before: components['schemas']['ItemStands'];
+        after: components['schemas']['ItemStands'];
+      }[];
+      /** @description Next flights whose answer changed. */
+      answers: {
+        /** @description id */
+        flight: string;
+        /** @description Flight number. */
+        number: string;
+        /**
+         * Format: date-time
+         * @description Planned off-block (ISO 8601)
+         */
+        offBlockAt: string;
+        /** @description id */
+        aircraft: string;
+        /** @description Mark. */
+        registration: string;
+        before: components['schemas']['AnswerStands'];
+        after: components['schemas']['AnswerStands'];
+      }[];
+    };
+    AircraftLegs: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /**
+       * Format: date-time
+       * @description Legs that left from then on (ISO 8601)
+       */
+      from: string;
+      /** @description id */
+      aircraft: string;
+      /** @description Mark. */
+      registration: string;
+      /** @description What these legs used. */
+      counters: {
+        /** @description Legs that left the ground. */
+        flights: number;
+        /** @description Days in the base on which one began. */
+        flightDays: number;
+        /** @description Off blocks to on blocks. */
+        blockMinutes: number;
+        /** @description Airborne to touch-down. */
+        flightMinutes: number;
+        /** @description Take-offs followed by a landing. */
+        cycles: number;
+        /** @description Landings. */
+        landings: number;
+        /** @description Legs with a time not known. */
+        incomplete: number;
+      };
+      /** @description In the order flown. */
+      legs: {
+        /** @description id */
+        id: string;
+        /** @description The ETag; the highest version counts. */
+        version: number;
+        /** @description id */
+        aircraft: string;
+        /** @description Flight number as in messages. */
+        flight: string;
+        /**
+         * Format: date
+         * @description Scheduled UTC day of the flight.
+         */
+        scheduledOn: string;
+        /** @description Among the legs of this flight and day. */
+        sequence: number;
+        from: string | null;
+        to: string | null;
+        /**
+         * @description How it ended: `returned` flew, `ramp` did not.
+         * @enum {string}
+         */
+        ending: 'arrived' | 'returned' | 'ramp' | 'under-way' | 'withdrawn';
+        /**
+         * Format: date-time
+         * @description Off blocks, or the first instant known (ISO 8601)
+         */
+        offBlockAt: string;
+        airborneAt: string | null;
+        landedAt: string | null;
+        onBlockAt: string | null;
+        /** @description Off blocks to on blocks. */
+        blockMinutes: number;
+        /** @description Airborne to touch-down. */
+        flightMinutes: number;
+        /** @description Take-offs followed by a landing. */
+        cycles: number;
+        /** @description Landings. */
+        landings: number;
+        /** @description Times that are not known. */
+        missing: string[];
+        /** @description Reasons of a late departure. */
+        delays: {
+          /** @description Two digits, AHM 730. */
+          code: string;
+          /** @description Minutes. */
+          minutes: number;
+        }[];
+        diverted: {
+          /** @description Where it was to land. */
+          from: string;
+          reason: string | null;
+        } | null;
+        planned: string | null;
+        /**
+         * @description Who says so. What a person says stands until a person changes it.
+         * @enum {string}
+         */
+        source: 'messages' | 'person';
+        message: string | null;
+        by: string | null;
+        reason: string | null;
+        /**
+         * Format: date-time
+         * @description When this version was written (ISO 8601)
+         */
+        writtenAt: string;
+        /** @description Earlier versions, the first one first. */
+        history: components['schemas']['LegLine'][];
+      }[];
+      /** @description Legs late for an aircraft defect (reason 41), beside the defects that may be why. */
+      delayed: {
+        /** @description id */
+        leg: string;
+        /** @description Flight number. */
+        flight: string;
+        /**
+         * Format: date-time
+         * @description Off blocks (ISO 8601)
+         */
+        offBlockAt: string;
+        /** @description Minutes of delay for aircraft defects. */
+        minutes: number;
+        /** @description Open then, or within the day before. */
+        defects: {
+          /** @description id */
+          id: string;
+          /** @description Number of the defect. */
+          number: string;
+          /** @description What was written up. */
+          description: string;
+          entry: string | null;
+          /** @description How it stands. */
+          state: string;
+          /**
+           * Format: date-time
+           * @description When it was recorded (ISO 8601)
+           */
+          recordedAt: string;
+          closedAt: string | null;
+        }[];
       }[];
     };
     RecordEntries: {
@@ -1968,7 +2880,9 @@ export interface operations {
           | 'restore'
           | 'release'
           | 'no-fault-found'
-          | 'raised-in-error';
+          | 'raised-in-error'
+          | 'extend'
+          | 'enter-document';
         /** @description MEL entry, for `defer`. */
         entry?: string;
         /** @description Row, for `defer`. */
@@ -2449,6 +3363,309 @@ export interface operations {
       };
     };
   };
+  ExtendingController_offer: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ExtensionOffer'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ExtendingController_grant: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['GrantExtensionBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ExtendingController_ask: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AskExtensionBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ExtensionDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ExtendingController_close: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['CloseRequestBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ExtensionDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ExtendingController_enter: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AuthorityDocumentBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ExtensionsController_register: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ExtensionRegister'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ExtensionsController_one: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ExtensionDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ExtensionsController_document: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'text/html': string;
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ExtensionsController_note: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the extension as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['NoticeBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ExtensionDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   DispatchController_ask: {
     parameters: {
       query?: never;
@@ -2749,6 +3966,217 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['EntryView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MovementsController_receive: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each delivery. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'text/plain': string | components['schemas']['MovementsBody'];
+        'application/json': string | components['schemas']['MovementsBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MovementsReceived'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MovementsController_list: {
+    parameters: {
+      query?: {
+        /** @description Which entries; absent means the open ones. */
+        state?: 'open' | 'settled' | 'mended';
+      };
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MovementTray'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MovementsController_mend: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each delivery. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['MendBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MovementMended'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  LegsController_list: {
+    parameters: {
+      query?: {
+        /** @description Legs that left from then on; absent means the last 30 days. */
+        from?: string;
+        /** @description Legs that left before then. */
+        until?: string;
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AircraftLegs'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  LegsController_enter: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['LegBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['LegWritten'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  LegsController_correct: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description Version of the leg as it was read, in quotes. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path: {
+        leg: string;
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['LegBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['LegWritten'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -1,0 +1,64 @@
+/** Writes versions of legs, each with its entry in the record, in the transaction that holds the aircraft. */
+import { type AircraftRow, type LegRow, newId, type Tx } from '#store';
+import type { LegContent } from './leg-content.js';
+
+/** Who says so, and why. */
+export interface SaidBy {
+  source: LegRow['source'];
+  /** Who sent the messages, or entered the leg. */
+  personId: string;
+  reason: string | null;
+  now: string;
+}
+
+export interface ToWrite {
+  /** Null for a new leg. */
+  of: LegRow | null;
+  content: LegContent;
+  messageId: string | null;
+}
+
+/** @param aircraft all that the versions are of, before and after */
+export async function writeLegs(
+  tx: Tx,
+  versions: readonly ToWrite[],
+  aircraft: readonly AircraftRow[],
+  by: SaidBy,
+): Promise<LegRow[]> {
+  const written: LegRow[] = [];
+  for (const { of, content, messageId } of versions) {
+    const id = of?.id ?? newId();
+    const version = (of?.version ?? 0) + 1;
+    const { id: entryId } = await tx.record.append({
+      who: by.personId,
+      authorisation: null,
+      organisation: null,
+      what: whatOf(of, content, by.source),
+      aircraft: aircraftOf(content.aircraftId, aircraft),
+      times: { occurredAt: content.offBlockAt, enteredAt: by.now },
+      payload: { leg: id, version, ...content, reason: by.reason },
+    });
+    const { source, reason, now } = by;
+    const personId = source === 'person' ? by.personId : null;
+    const said = { source, messageId, personId, reason, writtenAt: now, entryId };
+    written.push({ ...content, id, version, ...said, operatorId: tx.operatorId });
+  }
+  await tx.legs.add(written);
+  const touched = new Set(
+    versions.flatMap(({ of, content }) => [of?.aircraftId ?? content.aircraftId, content.aircraftId]),
+  );
+  for (const one of aircraft) if (touched.has(one.id)) await tx.aircraft.touch(one);
+  return written;
+}
+
+function whatOf(of: LegRow | null, { ending }: LegContent, source: LegRow['source']): string {
+  if (ending === 'withdrawn') return 'leg.withdrawn';
+  if (source === 'messages') return 'leg.reported';
+  return of === null ? 'leg.entered' : 'leg.corrected';
+}
+
+function aircraftOf(id: string, aircraft: readonly AircraftRow[]): AircraftRow {
+  const found = aircraft.find((one) => one.id === id);
+  if (!found) throw new Error(`The aircraft ${id} is not held.`);
+  return found;
+}
