@@ -10,7 +10,7 @@ export function ReleaseForm(props: ActFormProps) {
       {left.length > 0 && (
         <>
           <p class="strong">Still left on the aircraft for this item:</p>
-          <LeftList left={left} />
+          <LeftList left={left} own />
           <p>
             <a class="button" href={`/defects/${props.view.defect.id}/undone`}>
               Undo what is left

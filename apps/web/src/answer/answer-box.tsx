@@ -1,4 +1,5 @@
 import type { Schemas } from '../api/client.js';
+import { Said } from '../shell/said.js';
 import { useSession } from '../session/session.js';
 import { withOffset } from '../words/time.js';
 import { AnswerWords } from './answer-words.js';
@@ -75,7 +76,12 @@ function Why({ verdict, tried }: { verdict: Verdict; tried: string | undefined }
   return (
     <>
       <WhyList lines={[...refused, ...open]} />
-      {rest && verdict.reasons.map((reason) => <p key={reason}>{reason}</p>)}
+      {rest &&
+        verdict.reasons.map((reason) => (
+          <p key={reason}>
+            <Said text={reason} />
+          </p>
+        ))}
     </>
   );
 }
@@ -137,7 +143,7 @@ function RefusedRows({ verdict: { refusedRows } }: { verdict: Verdict }) {
             <span class="strong">
               {entry}, unit {unit}, row {row}:
             </span>{' '}
-            {because.join('; ')}
+            <Said text={because.join('; ')} />
           </li>
         ))}
       </ul>

@@ -1,4 +1,6 @@
 import type { Schemas } from '../api/client.js';
+import { Said } from '../shell/said.js';
+import { sentence } from '../words/readable.js';
 import { useSession } from '../session/session.js';
 import { JudgementForm } from './judgement-form.js';
 
@@ -17,7 +19,9 @@ export function Combination({ verdict, aircraft, given }: CombinationProps) {
   return (
     <section>
       <h2>The combination of open items</h2>
-      <p>{gate.because}.</p>
+      <p>
+        <Said text={sentence(gate.because)} />
+      </p>
       {roles.includes('maintenance-control') && (
         <details>
           <summary>Judge it anew</summary>

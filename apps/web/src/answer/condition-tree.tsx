@@ -1,4 +1,5 @@
 import type { Schemas } from '../api/client.js';
+import { Said } from '../shell/said.js';
 import { useSession } from '../session/session.js';
 import { withOffset } from '../words/time.js';
 import { anyOf, valueWords } from '../words/words.js';
@@ -18,8 +19,12 @@ export function ConditionLine({ condition }: { condition: Condition }) {
   const { text, because, tree } = condition;
   return (
     <li class="condition">
-      <TruthMark of={condition} /> {text}
-      {because !== text && <span class="soft block">{because}</span>}
+      <TruthMark of={condition} /> <Said text={text} />
+      {because !== text && (
+        <span class="soft block">
+          <Said text={because} />
+        </span>
+      )}
       {tree && worthOpening(tree) && (
         <details>
           <summary>What this was made from</summary>

@@ -5,8 +5,10 @@ import { AnswerWords } from '../answer/answer-words.js';
 import { DeadlineWords } from '../item/deadline-words.js';
 import { StateWords } from '../item/state-words.js';
 import { useSession } from '../session/session.js';
+import { Cell } from '../shell/cell.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
+import { Said } from '../shell/said.js';
 import { offBlocks } from '../words/flight.js';
 import { withOffset } from '../words/time.js';
 
@@ -21,12 +23,15 @@ export function ControlPage() {
   const fleet = useRead<Fleet>('/fleet');
   useRegularly(fleet);
   return (
-    <Page title="Fleet" aside={fleet.value && `as of ${withOffset(fleet.value.at, operator.base)}`}>
-      <div class="buttons">
-        <button type="button" disabled={fleet.reading} onClick={() => void fleet.readAgain()}>
+    <Page
+      title="Fleet"
+      aside={fleet.value && `as of ${withOffset(fleet.value.at, operator.base)}`}
+      press={
+        <button type="button" class="quiet" onClick={() => void fleet.readAgain()}>
           Read again
         </button>
-      </div>
+      }
+    >
       <Read of={fleet}>{(value) => <FleetTable fleet={value} />}</Read>
     </Page>
   );
@@ -78,12 +83,12 @@ function AircraftRow({ line }: { line: Line }) {
           {line.registration}
         </a>
       </th>
-      <td data-head="Stands">
+      <Cell head="Stands">
         <StateWords state={stateOf(line)} />
         {line.openItems > 0 && <span class="block">{line.openItems} open</span>}
-      </td>
-      <td data-head="Left on it">{line.leftOnAircraft === 0 ? 'nothing' : line.leftOnAircraft}</td>
-      <td data-head="Ends next">
+      </Cell>
+      <Cell head="Left on it">{line.leftOnAircraft === 0 ? 'nothing' : line.leftOnAircraft}</Cell>
+      <Cell head="Ends next">
         {nextDeadline ? (
           <>
             <a href={`/defects/${nextDeadline.defect}`}>{nextDeadline.title}</a>
@@ -94,18 +99,20 @@ function AircraftRow({ line }: { line: Line }) {
         ) : (
           'no deadline'
         )}
-      </td>
-      <td data-head="Next flight">{nextFlight ? <NextFlight next={nextFlight} /> : 'none planned'}</td>
-      <td data-head="Answer">
+      </Cell>
+      <Cell head="Next flight">{nextFlight ? <NextFlight next={nextFlight} /> : 'none planned'}</Cell>
+      <Cell head="Answer">
         {nextFlight && (
           <>
             <a class="plain-link" href={`/aircraft/${line.id}/flights/${nextFlight.flight.id}`}>
               <AnswerWords code={nextFlight.verdict} words={nextFlight.words} />
             </a>
-            <span class="block clamp">{nextFlight.why}</span>
+            <span class="block clamp">
+              <Said text={nextFlight.why} />
+            </span>
           </>
         )}
-      </td>
+      </Cell>
     </tr>
   );
 }

@@ -94,7 +94,7 @@ interface HitProps {
   registration: string;
 }
 
-const MOST_REASONS = 3;
+const MOST_REASONS = 2;
 
 function Hit({ hit, href, registration }: HitProps) {
   const { number, title, applies, because } = hit;

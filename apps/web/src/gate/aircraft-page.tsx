@@ -38,25 +38,29 @@ function Content({ view }: { view: View }) {
   const { operator } = useSession();
   const [, ...after] = view.flights;
   return (
-    <>
-      <h2>Left on the aircraft: {counted(view.left.length, 'thing', 'things', 'nothing')}</h2>
-      {view.left.length > 0 && <LeftList left={view.left} />}
-      <h2>{counted(view.items.length, 'open item', 'open items', 'Nothing open')}</h2>
-      <ul class="plain-list cards">
-        {view.items.map((item) => (
-          <li key={item.id}>
-            <ItemCard item={item} />
-          </li>
-        ))}
-      </ul>
-      <h2>Next flight</h2>
-      <NextAnswer view={view} />
-      <FlightsAfter aircraft={view.id} flights={after} />
-      <p class="soft">
-        As of {withOffset(view.at, operator.base)}
-        {view.mel && `, MEL ${view.mel.document} revision ${view.mel.revision}`}
-      </p>
-    </>
+    <div class="two">
+      <div>
+        <h2>Left on the aircraft: {counted(view.left.length, 'thing', 'things', 'nothing')}</h2>
+        {view.left.length > 0 && <LeftList left={view.left} />}
+        <h2>{counted(view.items.length, 'open item', 'open items', 'Nothing open')}</h2>
+        <ul class="plain-list cards">
+          {view.items.map((item) => (
+            <li key={item.id}>
+              <ItemCard item={item} />
+            </li>
+          ))}
+        </ul>
+      </div>
+      <div>
+        <h2>Next flight</h2>
+        <NextAnswer view={view} />
+        <FlightsAfter aircraft={view.id} flights={after} />
+        <p class="soft">
+          As of {withOffset(view.at, operator.base)}
+          {view.mel && `, MEL ${view.mel.document} revision ${view.mel.revision}`}
+        </p>
+      </div>
+    </div>
   );
 }
 

@@ -3,6 +3,7 @@ import type { Schemas } from '../api/client.js';
 import { useRead } from '../api/use-read.js';
 import { AnswerWords } from '../answer/answer-words.js';
 import { useSession } from '../session/session.js';
+import { Said } from '../shell/said.js';
 import { ProblemBox } from '../shell/problem-box.js';
 import { flightName, offBlocks } from '../words/flight.js';
 
@@ -39,7 +40,11 @@ function FlightAnswer({ aircraft, flight }: { aircraft: string; flight: Schemas[
         {flightName(flight)}
       </a>{' '}
       {offBlocks(flight)} {value ? <AnswerWords code={value.verdict} words={value.words} /> : !problem && '…'}
-      {value && value.reasons[0] && <span class="soft block clamp">{value.reasons[0]}</span>}
+      {value?.reasons[0] && (
+        <span class="soft block clamp">
+          <Said text={value.reasons[0]} />
+        </span>
+      )}
       <ProblemBox problem={problem} readAgain={() => void answer.readAgain()} />
     </li>
   );

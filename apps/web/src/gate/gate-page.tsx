@@ -34,7 +34,7 @@ function AircraftCard({ line }: { line: Line }) {
     <a class="big" href={`/aircraft/${line.id}`}>
       <span class="card-head">
         <span>
-          <span class="registration">{line.registration}</span> <span class="soft">{line.type}</span>
+          <span class="registration">{line.registration}</span> <span class="soft wide-only">{line.type}</span>
         </span>
         {nextFlight && <AnswerWords code={nextFlight.verdict} words={nextFlight.words} />}
       </span>

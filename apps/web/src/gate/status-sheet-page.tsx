@@ -62,8 +62,6 @@ function Sheet({ view, limits }: { view: View; limits: Verdict }) {
 }
 
 function SheetItem({ item, limits }: { item: Schemas['DefectLine']; limits: Verdict }) {
-  const own = limits.items.filter(({ entry }) => entry === item.entry);
-  const provisos = own.flatMap(({ conditions }) => conditions.filter(({ kind }) => kind === 'proviso'));
   const again = item.work.filter(({ repeat, signed }) => repeat !== 'once' || signed === null);
   return (
     <section class="card">
@@ -76,13 +74,7 @@ function SheetItem({ item, limits }: { item: Schemas['DefectLine']; limits: Verd
         {item.sheet && `, log sheet ${item.sheet}`}
       </p>
       <p>{item.deadline ? <DeadlineWords deadline={item.deadline} /> : 'No deadline.'}</p>
-      {provisos.length > 0 && (
-        <ul>
-          {[...new Set(provisos.map(({ text }) => text))].map((text) => (
-            <li key={text}>{text}</li>
-          ))}
-        </ul>
-      )}
+      <Limits item={item} limits={limits} />
       {again.map((work) => (
         <p key={work.work}>
           ({work.kind}) {work.repeat}, {roleWords(work.by)}: {work.text}
@@ -94,6 +86,26 @@ function SheetItem({ item, limits }: { item: Schemas['DefectLine']; limits: Verd
         </p>
       )}
     </section>
+  );
+}
+
+/** The provisos of the item's row, and of what is considered inoperative with it. */
+function Limits({ item, limits }: { item: Schemas['DefectLine']; limits: Verdict }) {
+  const bound = limits.items.filter(({ cause }) =>
+    cause.kind === 'failed' ? cause.defect === item.id : cause.by.entry === item.entry,
+  );
+  const said = bound.flatMap(({ cause, title, unit, conditions }) =>
+    conditions
+      .filter(({ kind }) => kind === 'proviso')
+      .map(({ text }) => (cause.kind === 'failed' ? text : `With it ${title} ${unit} is inoperative: ${text}`)),
+  );
+  if (said.length === 0) return null;
+  return (
+    <ul>
+      {[...new Set(said)].map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ul>
   );
 }
 

@@ -1,5 +1,5 @@
 import type { Schemas } from '../api/client.js';
-import { dayAndTime, lastMinuteBefore } from '../words/time.js';
+import { lastMinuteBefore, utcBeside } from '../words/time.js';
 
 /** What is left in words, and the same end in UTC. */
 export function DeadlineWords({ deadline }: { deadline: Schemas['DeadlineLine'] }) {
@@ -7,7 +7,7 @@ export function DeadlineWords({ deadline }: { deadline: Schemas['DeadlineLine'] 
   return (
     <span class={over ? 'strong' : undefined}>
       {over ? `Over: ${words}` : words}
-      {endsAt && base !== 'UTC' && <span class="soft"> {dayAndTime(lastMinuteBefore(endsAt), 'UTC')} UTC</span>}
+      {endsAt && base !== 'UTC' && <span class="soft"> = {utcBeside(lastMinuteBefore(endsAt), base)}</span>}
     </span>
   );
 }

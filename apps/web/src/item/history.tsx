@@ -14,7 +14,12 @@ export function History({ history }: { history: readonly Line[] }) {
           <p class="strong">{line.words}</p>
           <By line={line} />
           <Times line={line} />
-          {line.statement && <blockquote>{line.statement}</blockquote>}
+          {line.statement && (
+            <details>
+              <summary>What was certified</summary>
+              <blockquote>{line.statement}</blockquote>
+            </details>
+          )}
         </li>
       ))}
     </ol>

@@ -56,34 +56,38 @@ function Content({ view }: { view: View }) {
   const { defect, arithmetic, left, history } = view;
   const closed = defect.state === 'closed';
   return (
-    <>
-      <p>
-        <StateWords state={defect.state} /> {defect.basis}
-      </p>
-      {defect.deadline && (
+    <div class="two">
+      <div>
         <p>
-          <DeadlineWords deadline={defect.deadline} />
-          {arithmetic && <span class="soft block">Counted: {arithmetic}</span>}
+          <StateWords state={defect.state} /> {defect.basis}
         </p>
-      )}
-      <p>{defect.description}</p>
-      <p class="soft">
-        {defect.faultMessage && <>Message: {defect.faultMessage} · </>}
-        {defect.sheet && <>Log sheet {defect.sheet} · </>}
-        {defect.system && <>System (ATA chapter) {defect.system} · </>}
-        In the log {withOffset(defect.recordedAt, operator.base)}
-      </p>
-      {!closed && <NextSteps view={view} />}
-      {!closed && <NextAnswer aircraft={defect.aircraft} />}
-      {left.length > 0 && (
-        <>
-          <h2>Left on the aircraft for it</h2>
-          <LeftList left={left} />
-        </>
-      )}
-      {defect.work.length > 0 && <WorkSigned defect={defect} />}
-      <h2>History</h2>
-      <History history={history} />
-    </>
+        {defect.deadline && (
+          <p>
+            <DeadlineWords deadline={defect.deadline} />
+            {arithmetic && <span class="soft block">Counted: {arithmetic}</span>}
+          </p>
+        )}
+        <p>{defect.description}</p>
+        <p class="soft">
+          {defect.faultMessage && <>Message: {defect.faultMessage} · </>}
+          {defect.sheet && <>Log sheet {defect.sheet} · </>}
+          {defect.system && <>System (ATA chapter) {defect.system} · </>}
+          In the log {withOffset(defect.recordedAt, operator.base)}
+        </p>
+        {!closed && <NextSteps view={view} />}
+        {!closed && <NextAnswer aircraft={defect.aircraft} />}
+        {left.length > 0 && (
+          <>
+            <h2>Left on the aircraft for it</h2>
+            <LeftList left={left} own />
+          </>
+        )}
+        {defect.work.length > 0 && <WorkSigned defect={defect} />}
+      </div>
+      <div>
+        <h2>History</h2>
+        <History history={history} />
+      </div>
+    </div>
   );
 }

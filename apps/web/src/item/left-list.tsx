@@ -1,8 +1,14 @@
 import type { Schemas } from '../api/client.js';
 import { leftKind } from '../words/words.js';
 
+interface LeftListProps {
+  left: readonly Schemas['LeftLine'][];
+  /** True where all of it belongs to the item shown. */
+  own?: boolean;
+}
+
 /** What was altered on the aircraft and must be undone: what, where, under which number, how. */
-export function LeftList({ left }: { left: readonly Schemas['LeftLine'][] }) {
+export function LeftList({ left, own = false }: LeftListProps) {
   if (left.length === 0) return <p>Nothing is left on the aircraft.</p>;
   return (
     <ul class="plain-list left">
@@ -15,7 +21,7 @@ export function LeftList({ left }: { left: readonly Schemas['LeftLine'][] }) {
           <span class="block">{where}</span>
           <span class="soft block">
             {undo}
-            {defect && (
+            {defect && !own && (
               <>
                 {' · '}
                 <a href={`/defects/${defect}`}>{defectNumber ?? 'its item'}</a>

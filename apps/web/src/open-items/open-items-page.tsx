@@ -4,6 +4,7 @@ import { DeadlineWords } from '../item/deadline-words.js';
 import { owedNow } from '../item/item-card.js';
 import { StateWords } from '../item/state-words.js';
 import { useSession } from '../session/session.js';
+import { Cell } from '../shell/cell.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { withOffset } from '../words/time.js';
@@ -55,21 +56,21 @@ function ItemRow({ item }: { item: Line }) {
           {item.number}
         </a>
       </th>
-      <td data-head="What">
-        {itemName(item)}
-        <span class="soft block">{item.basis ?? item.description}</span>
-      </td>
-      <td data-head="Stands">
+      <Cell head="What">
+        {item.entry === null ? item.description : itemName(item)}
+        {item.basis && <span class="soft block">{item.basis}</span>}
+      </Cell>
+      <Cell head="Stands">
         <StateWords state={item.state} />
-      </td>
-      <td data-head="What is left">
+      </Cell>
+      <Cell head="What is left">
         {item.deadline ? (
           <DeadlineWords deadline={item.deadline} />
         ) : (
           `Written up ${withOffset(item.recordedAt, operator.base)}`
         )}
-      </td>
-      <td data-head="Owed">{counted(owed, 'signature', 'signatures', 'nothing')}</td>
+      </Cell>
+      <Cell head="Owed">{counted(owed, 'signature', 'signatures', 'nothing')}</Cell>
     </tr>
   );
 }

@@ -8,12 +8,14 @@ interface PageProps {
   title: string;
   /** Beside the title, smaller. */
   aside?: ComponentChildren;
-  back?: { href: string; text: string };
+  back?: { href: string; text: string } | undefined;
+  /** Something to press, at the end of the line of the title. */
+  press?: ComponentChildren;
   children: ComponentChildren;
 }
 
 /** One page: its heading takes the focus when it opens, so that keyboard and screen reader begin there. */
-export function Page({ title, aside, back, children }: PageProps) {
+export function Page({ title, aside, back, press, children }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   const [said] = useState<Said | null>(takeCarried);
   useEffect(() => {
@@ -32,9 +34,13 @@ export function Page({ title, aside, back, children }: PageProps) {
           {back.text}
         </a>
       )}
-      <h1 ref={heading} tabIndex={-1}>
-        {title} {aside && <span class="soft aside">{aside}</span>}
-      </h1>
+      <div class="title-line">
+        <h1 ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
+        {aside && <p class="soft aside">{aside}</p>}
+        {press}
+      </div>
       {said && (
         <div class="done-box">
           <p class="strong">{said.title}</p>

@@ -1,6 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { type Meaning, meaningsOf } from '../words/wall-time.js';
+import { withOffset } from '../words/time.js';
 import { Choice, Field } from './fields.js';
+import { TimeField } from './time-field.js';
 
 /** A date and a time as written somewhere; `which` tells the first from the second where clocks showed it twice. */
 export interface WallValue {
@@ -31,11 +33,12 @@ interface WallInputProps {
 export function WallInput({ what, zone, value, onValue, pointer, required = true }: WallInputProps) {
   const meanings = meaningsOf(value.date, value.time, zone);
   const group = useRef<HTMLDivElement>(null);
-  const skipped = value.date !== '' && value.time !== '' && meanings.length === 0;
+  const told = value.date !== '' && value.time !== '';
+  const fault = told && meanings.length === 0 ? faultOf(value) : '';
   useEffect(() => {
-    const said = skipped ? 'Clocks skip this time on that day. Look at the sheet again.' : '';
-    group.current?.querySelector<HTMLInputElement>('[type=time]')?.setCustomValidity(said);
-  }, [skipped]);
+    group.current?.querySelector<HTMLInputElement>('[inputmode=numeric]')?.setCustomValidity(fault);
+  }, [fault]);
+  const meant = instantOf(value, zone);
   return (
     <div ref={group}>
       <div class="pair">
@@ -47,17 +50,15 @@ export function WallInput({ what, zone, value, onValue, pointer, required = true
           required={required}
           short
         />
-        <Field
+        <TimeField
           label={`Time ${what}`}
-          type="time"
           value={value.time}
           onValue={(time) => onValue({ ...value, time, which: null })}
           pointer={pointer}
           required={required}
-          short
         />
       </div>
-      {skipped && <p class="field-error">Clocks skip this time on that day. Look at the sheet again.</p>}
+      {fault !== '' && <p class="field-error">{fault}</p>}
       {meanings.length > 1 && (
         <Choice
           legend={`Clocks showed ${value.time} twice that day. Which one was it?`}
@@ -66,9 +67,9 @@ export function WallInput({ what, zone, value, onValue, pointer, required = true
           onValue={(which) => onValue({ ...value, which })}
         />
       )}
-      {meanings.length === 1 && (
-        <p class="soft">
-          {zone}, UTC{meanings[0]?.offset}
+      {meant && (
+        <p>
+          {withOffset(meant, zone)}, {zone}
         </p>
       )}
     </div>
@@ -77,4 +78,10 @@ export function WallInput({ what, zone, value, onValue, pointer, required = true
 
 function optionOf({ offset }: Meaning, index: number): { value: string; text: string } {
   return { value: offset, text: `${index === 0 ? 'the first' : 'the second'} (UTC${offset})` };
+}
+
+function faultOf({ time }: WallValue): string {
+  return /^([01]\d|2[0-3]):[0-5]\d$/.test(time)
+    ? 'Clocks skip this time on that day. Look at the sheet again.'
+    : 'The time needs four digits on 24 hours, such as 0220.';
 }

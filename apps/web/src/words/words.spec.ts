@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { readable, sentence } from './readable.js';
 import { counted, itemName, pointerWords, standingOf, stepsOf, truthWords } from './words.js';
 
 describe('words for what the interface codes', () => {
@@ -44,5 +45,14 @@ describe('words for what the interface codes', () => {
   it('reads a pointer as words', () => {
     expect(pointerWords('/sign/secret')).toBe('sign secret');
     expect(pointerWords('/recordedAt')).toBe('recorded at');
+  });
+
+  it('reads instants in a sentence on the clock of the base, and roles as people call them', () => {
+    const said = 'not inside: off blocks 2026-10-27T23:05:00.000Z, last day 2026-10-27; ask maintenance-control';
+    expect(readable(said, 'Europe/Paris')).toBe(
+      'not inside: off blocks 28 Oct 2026 00:05 (UTC+01:00), last day 2026-10-27; ask maintenance control',
+    );
+    expect(sentence('it is not done')).toBe('It is not done.');
+    expect(sentence('Is it?')).toBe('Is it?');
   });
 });
