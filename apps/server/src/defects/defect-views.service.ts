@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { Leg } from '#intervals';
 import type { AircraftRow, DefectRow, Tx } from '#store';
+import { extensionWords } from '../deferrals/extension-words.js';
 import { DispatchService } from '../dispatch/dispatch.service.js';
 import { usedOf } from '../dispatch/flown.js';
 import { Problem } from '../http/problem.js';
@@ -65,13 +66,17 @@ export class DefectViews {
     const { row, aircraft } = await this.found(tx, id);
     const [opened] = await livesOf(tx, [row]);
     if (!opened) throw new Error(`Defect ${id} has no life.`);
-    const { releaseWording } = await this.dispatch.settings(tx);
+    const settings = await this.dispatch.settings(tx);
     const { act, entry, row: melRow, document, work } = query;
     const item = entry === undefined ? undefined : { entry, units: [] };
     const basis =
       document ?? basisWords({ ...(melRow ? { row: melRow } : {}), ...(item ? { item } : {}) }, opened.life);
     const facts = { registration: aircraft.registration, number: defectNumber(aircraft, row), basis };
-    return { act, statement: statementOf(act, { ...facts, ...(work ? { work } : {}) }, releaseWording) };
+    const more = {
+      ...(work ? { work } : {}),
+      ...(act === 'extend' ? { extension: await extensionWords(tx, opened.life, settings, this.now()) } : {}),
+    };
+    return { act, statement: statementOf(act, { ...facts, ...more }, settings.releaseWording) };
   }
 
   private async found(tx: Tx, id: string): Promise<{ row: DefectRow; aircraft: AircraftRow }> {

@@ -16,6 +16,8 @@ export const SIGNED_ACTS = [
   'release',
   'no-fault-found',
   'raised-in-error',
+  'extend',
+  'enter-document',
 ] as const;
 
 export type SignedAct = (typeof SIGNED_ACTS)[number];
@@ -28,6 +30,8 @@ export interface StatementFacts {
   basis?: string;
   /** Which procedure; only for `procedure`. */
   work?: string;
+  /** What is granted, in words; only for `extend`. */
+  extension?: string;
 }
 
 export class StatementQuery {
@@ -71,6 +75,10 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
       return `I carried out the checks described for ${what} as the approved manual says and found no fault.`;
     case 'raised-in-error':
       return `The write-up ${facts.number} on ${facts.registration} was raised in error, for the reason given.`;
+    case 'extend':
+      return `I grant the extension of the interval of ${what}${facts.extension ? `: ${facts.extension}` : ''}. I have read why it was not rectified in time, that the reason lies outside the operator's control, and the plan.`;
+    case 'enter-document':
+      return `I entered for ${what} what the document of the authority says: its number, its limit, its times, its flights. It moves no deadline.`;
     case 'release':
       return `${releaseWording} (${what})`;
   }

@@ -114,6 +114,16 @@ export const PROBLEMS = {
     title: 'This revision was loaded before',
     next: 'Give the changed text a revision of its own; one that was loaded stays as it is.',
   },
+  'no-extension-asked': {
+    status: 409,
+    title: 'Nobody has asked for an extension',
+    next: 'Ask for it first, with the reason, why it was not rectified in time, and the plan.',
+  },
+  'notice-out-of-order': {
+    status: 409,
+    title: 'The notice does not stand where this step begins',
+    next: 'Read the extension again: a notice is owed once granted, sent once, and acknowledged after that.',
+  },
   'judges-disagree': {
     status: 500,
     title: 'Two ways of computing the answer disagree',
