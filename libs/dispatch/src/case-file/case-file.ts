@@ -1,5 +1,6 @@
 /** A case file as the schema leaves it: the short forms are still short. */
 import type { Proviso } from '#mel';
+import type { StationFacts } from '../next-flights/next-flights.js';
 import type {
   Directive,
   Gates,
@@ -29,6 +30,9 @@ export interface CaseFile {
   aircraft: { registration: string; type: string; configuration?: string[] | null; serial?: number | null };
   defects?: CaseDefect[];
   flight?: PlannedFlight | null;
+  /** The flights of a day, in their order, instead of one. */
+  flights?: PlannedFlight[];
+  stations?: StationFacts[];
   facts?: Record<string, CaseFact>;
   work?: (WorkState | string)[];
   judgements?: (Omit<RecordedJudgement, 'at'> & { at?: string })[];

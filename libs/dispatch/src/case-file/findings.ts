@@ -1,6 +1,7 @@
 /** What the schema cannot say about a case: that everything it names exists, and that its times can be read. */
 import { baseZone, readInstant, IntervalInputError, rectificationWindow } from '#intervals';
 import { judgementsOf, misfitOf, readFactKey, worksOf, type Entry, type Finding, type Mel } from '#mel';
+import type { PlannedFlight } from '../situation.js';
 import type { CaseDefect, CaseFact, CaseFile } from './case-file.js';
 
 type Path = Finding['path'];
@@ -11,22 +12,58 @@ const none = (names: readonly string[]) => (names.length === 0 ? 'none' : names.
 const MOST_NAMED = 60;
 
 export function caseFindings(read: CaseFile, mel: Mel, tzdb: string): Finding[] {
-  const { flight, defects = [], work = [], judgements = [], directives = [] } = read;
+  const { defects = [], work = [], judgements = [], directives = [], stations = [] } = read;
   return [
     ...baseFindings(read),
     ...times({ at: read.at }, []),
-    ...(flight == null ? [] : times({ offBlockAt: flight.offBlockAt, onBlockAt: flight.onBlockAt }, ['flight'])),
+    ...flightsFindings(read, mel),
     ...factFindings(read.facts ?? {}, mel, ['facts']),
-    ...(flight == null ? [] : factFindings(flight.facts ?? {}, mel, ['flight', 'facts'])),
     ...defects.flatMap((defect, at) => defectFindings(defect, read, mel, tzdb, ['defects', at])),
     ...twice(
       defects.flatMap(({ id }) => id ?? []),
       'defects',
     ),
+    ...twice(
+      stations.map(({ station }) => station),
+      'stations',
+    ),
     ...work.flatMap((one, at) => workFindings(one, mel, ['work', at])),
     ...judgements.flatMap((one, at) => judgementFindings(one, mel, ['judgements', at])),
     ...directives.flatMap((one, at) => entryFindings(one.entry, one.units, mel, ['directives', at])),
   ];
+}
+
+function flightsFindings({ flight, flights = [] }: CaseFile, mel: Mel): Finding[] {
+  const both = flight != null && flights.length > 0;
+  return [
+    ...(both ? [{ path: ['flights'], reason: 'give either "flight" or "flights"' }] : []),
+    ...(flight == null ? [] : flightFindings(flight, mel, ['flight'])),
+    ...flights.flatMap((one, at) => flightFindings(one, mel, ['flights', at])),
+    ...twice(
+      flights.map(({ id }) => id),
+      'flights',
+    ),
+    ...outOfOrder(flights),
+  ];
+}
+
+function flightFindings({ offBlockAt, onBlockAt, facts = {} }: PlannedFlight, mel: Mel, path: Path): Finding[] {
+  return [...times({ offBlockAt, onBlockAt }, path), ...factFindings(facts, mel, [...path, 'facts'])];
+}
+
+/** A time that cannot be read is reported once, in its own place. */
+function outOfOrder(flights: readonly PlannedFlight[]): Finding[] {
+  return flights.flatMap(({ id, offBlockAt }, at) => {
+    const before = flights[at - 1];
+    const [earlier, later] = [before?.offBlockAt, offBlockAt].map(readOr);
+    if (before === undefined || earlier == null || later == null || earlier <= later) return [];
+    return [{ path: ['flights', at], reason: `flight "${id}" leaves before flight "${before.id}"` }];
+  });
+}
+
+function readOr(instant: string | undefined): number | null {
+  if (instant === undefined || times({ instant }, []).length > 0) return null;
+  return readInstant('offBlockAt', instant).epochMilliseconds;
 }
 
 function baseFindings({ settings }: CaseFile): Finding[] {

@@ -3,13 +3,21 @@
  * fact, entry, unit, row or piece of work refuses the whole file.
  */
 import { findingsAgainst, plainCopy, pointerOf, type Finding, type Mel } from '#mel';
-import type { KnownFact, OpenDefect, Situation, WorkState } from '../situation.js';
+import type { StationFacts } from '../next-flights/next-flights.js';
+import type { KnownFact, OpenDefect, PlannedFlight, Situation, WorkState } from '../situation.js';
 import type { CaseDefect, CaseError, CaseFact, CaseFile } from './case-file.js';
 import { readConditions } from './conditions.js';
 import { caseFindings } from './findings.js';
 import { CASE_SCHEMA } from './schema.js';
 
-export type ReadCase = { situation: Situation } | { errors: CaseError[] };
+/** The flights in their order: none, one, or those of a day. The situation is about the first of them. */
+export interface CaseRead {
+  situation: Situation;
+  flights: PlannedFlight[];
+  stations: StationFacts[];
+}
+
+export type ReadCase = CaseRead | { errors: CaseError[] };
 
 const schemaFindings = findingsAgainst(CASE_SCHEMA);
 const MOST_ERRORS = 200;
@@ -31,25 +39,25 @@ export function readCase(value: unknown, file: string, mel: Mel, tzdb: string): 
   const defects = (read.defects ?? []).map((defect, at) => defectFrom(defect, at, mel));
   const findings = [...caseFindings(read, mel, read.tzdb ?? tzdb), ...defects.flatMap((one) => one.findings)];
   if (findings.length > 0) return refused(findings);
-  return {
-    situation: situationFrom(
-      read,
-      defects.map((one) => one.defect),
-      tzdb,
-    ),
-  };
+  const flights = flightsOf(read).map((flight) => ({ ...flight, facts: factsFrom(flight.facts ?? {}) }));
+  const open = defects.map((one) => one.defect);
+  return { situation: situationFrom(read, open, flights[0] ?? null, tzdb), flights, stations: read.stations ?? [] };
 }
 
-function situationFrom(read: CaseFile, defects: OpenDefect[], tzdb: string): Situation {
-  const { aircraft, flight = null, work = [], judgements = [], gates, settings } = read;
+function flightsOf({ flight, flights }: Pick<CaseFile, 'flight' | 'flights'>): readonly PlannedFlight[] {
+  return flights ?? (flight == null ? [] : [flight]);
+}
+
+function situationFrom(read: CaseFile, defects: OpenDefect[], flight: PlannedFlight | null, tzdb: string): Situation {
+  const { aircraft, work = [], judgements = [], gates, settings } = read;
   return {
     at: read.at,
     tzdb: read.tzdb ?? tzdb,
     aircraft: { ...aircraft, configuration: aircraft.configuration ?? null, serial: aircraft.serial ?? null },
     defects,
-    flight: flight === null ? null : { ...flight, facts: factsFrom(flight.facts ?? {}) },
+    flight,
     facts: factsFrom(read.facts ?? {}),
-    work: work.map((one) => workFrom(one, read)),
+    work: work.map((one) => workFrom(one, read.at, flight)),
     judgements: judgements.map((one) => ({ ...one, at: one.at ?? read.at })),
     directives: read.directives ?? [],
     gates: { unanswered: [], openWork: [], orphans: [], ...gates },
@@ -97,7 +105,7 @@ function factsFrom(facts: Record<string, CaseFact>): Record<string, KnownFact> {
   );
 }
 
-function workFrom(work: WorkState | string, { at, flight }: CaseFile): WorkState {
+function workFrom(work: WorkState | string, at: string, flight: PlannedFlight | null): WorkState {
   if (typeof work !== 'string') return work;
-  return { work, doneAt: at, ...(flight == null ? {} : { forFlight: flight.id }) };
+  return { work, doneAt: at, ...(flight === null ? {} : { forFlight: flight.id }) };
 }

@@ -1,5 +1,6 @@
 /**
- * The published JSON Schema (draft 2020-12) of a case file: one aircraft, its open defects, one flight, what is known.
+ * The published JSON Schema (draft 2020-12) of a case file: one aircraft, its open defects, one flight or the flights of
+ * its day, what is known.
  *
  * Short forms: a fact may be its bare value; a piece of work may be its key alone, which says that it was done and signed
  * at the case's instant and for its flight. What a case does not say is unknown.
@@ -115,7 +116,7 @@ export const CASE_SCHEMA: Readonly<Record<string, unknown>> = Object.freeze({
   $schema: 'https://json-schema.org/draft/2020-12/schema',
   $id: 'urn:proviso:case:1',
   title: 'Proviso case, format 1',
-  description: 'One aircraft, its open defects, one flight, and what is known of them at one instant.',
+  description: 'One aircraft, its open defects, one flight or several, and what is known of them at one instant.',
   ...closed(['at', 'aircraft'], {
     at: instant,
     tzdb: { type: 'string', pattern: '^[\\w.+-]{1,32}$' },
@@ -127,6 +128,8 @@ export const CASE_SCHEMA: Readonly<Record<string, unknown>> = Object.freeze({
     }),
     defects: list(defect),
     flight: { ...flight, type: ['object', 'null'] },
+    flights: list(flight, 200, 1),
+    stations: list(closed(['station', 'maintenance'], { station: name, maintenance: { type: ['boolean', 'null'] } })),
     facts,
     work: list(work, 500),
     judgements: list(judgement),

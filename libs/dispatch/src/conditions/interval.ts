@@ -40,7 +40,7 @@ export const interval: FixedRule = (item, frame) => {
   return [withinDeadline(deadline, defect.insteadOf === undefined ? defect : unsigned, frame)];
 };
 
-function clockInUse(item: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {
+export function clockInUse(item: RowItem, defect: OpenDefect, frame: Frame): RectificationClock {
   const { row, subEntry, entry } = item;
   const own = clockFrom(item, defect, frame);
   if (row.numberRequired >= subEntry.units.length - 1) return own;

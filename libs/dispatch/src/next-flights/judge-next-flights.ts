@@ -1,0 +1,90 @@
+/**
+ * May the aircraft fly what is planned for it, flight by flight; which flight breaks first; and what would save it?
+ */
+import type { Mel } from '#mel';
+import { answerFrom } from '../judge.js';
+import { search, type Found } from '../search.js';
+import type { PlannedFlight, Situation } from '../situation.js';
+import { stopsOf } from './at-stop.js';
+import type { JudgedPlan } from './best-plan.js';
+import { changedSince } from './changed.js';
+import type { Budget, Leg } from './fly-plan.js';
+import type { Break, NextFlight, NextFlights, NextFlightsOptions } from './next-flights.js';
+import { groundBefore } from './ground-before.js';
+import { repeatsOwed } from './repeats.js';
+import { saversOf } from './savers/savers.js';
+import { searchPlans } from './search-plans.js';
+import { leftAt } from './what-is-left.js';
+
+const SAVING_BUDGET = 2_000;
+
+/**
+ * The flights are judged in the order given; the flight of the situation itself is not looked at.
+ * Throws IntervalInputError when an instant or a stored interval cannot be read.
+ */
+export async function nextFlights(
+  mel: Mel,
+  situation: Situation,
+  flights: readonly PlannedFlight[],
+  options: NextFlightsOptions = {},
+): Promise<NextFlights> {
+  const stops = stopsOf(mel, situation, options.stations ?? []);
+  const budget: Budget = { left: options.budget ?? situation.settings.budget };
+  const { rows = 'recorded' } = options;
+  const { best, possible, whole } = await searchPlans(stops, situation, flights, { budget, rows });
+  const told: NextFlight[] = [];
+  for (const index of best.legs.keys()) told.push(await tell(best, index));
+  const breaks = breakOf(told[best.p]);
+  const saving: Budget = { left: options.savingBudget ?? SAVING_BUDGET };
+  const savers = breaks === null ? [] : await saversOf({ stops, flights, plan: best, budget: saving });
+  return {
+    flights: told,
+    kept: best.p,
+    possible,
+    breaks,
+    savers,
+    saversComplete: saving.left > 0,
+    rows: rowsOf(best),
+    shownBest: whole,
+  };
+}
+
+async function tell({ legs, p }: JudgedPlan, index: number): Promise<NextFlight> {
+  const leg = legs[index]!;
+  const { frame, gates, flight } = leg;
+  const verdict = await answerFrom(frame, gates, await foundOf(leg));
+  const groundMinutes = groundBefore(leg);
+  const { workMinutes } = verdict;
+  return {
+    flight,
+    verdict,
+    ifFlown: index > p ? (legs[p]?.flight.id ?? null) : null,
+    groundMinutes,
+    lateMinutes: workMinutes === null ? null : Math.max(0, workMinutes - groundMinutes),
+    left: leftAt(leg),
+    repeats: repeatsOwed(leg, groundMinutes),
+    changed: changedSince(legs[index - 1], leg),
+  };
+}
+
+/** Under this one choice; where the defects can be read in too many ways, what a search can still say. */
+async function foundOf({ frame, gates, judged, lo, hi }: Leg): Promise<Found> {
+  if (judged === null) return search(frame, gates);
+  return { best: judged, lo, hi, kept: [judged], keptAll: true, stopped: null };
+}
+
+function breakOf(told: NextFlight | undefined): Break | null {
+  if (told === undefined) return null;
+  const { flight, verdict } = told;
+  return { flight: flight.id, station: flight.from, verdict: verdict.verdict, because: verdict.reasons };
+}
+
+function rowsOf({ legs: [first] }: JudgedPlan): NextFlights['rows'] {
+  const items = first?.judged?.groups.flatMap((group) => group.items) ?? [];
+  return items.map(({ item, answer }) => ({
+    entry: answer.entry,
+    unit: answer.unit,
+    row: answer.row,
+    signed: item.defect?.signed ?? true,
+  }));
+}

@@ -1,0 +1,22 @@
+import type { Saver } from '../next-flights.js';
+import { flyAgain, type Saving } from './saving.js';
+
+/** Flights before the broken one are not flown: a run that begins and ends at the same station, so the rest stands. */
+export async function legsLeftOut(saving: Saving): Promise<Saver[]> {
+  const { flights, plan } = saving;
+  const found: Saver[] = [];
+  for (let size = 1; size <= plan.p; size++) {
+    for (let first = 0; first + size <= plan.p; first++) {
+      const run = flights.slice(first, first + size);
+      if (run[0]?.from !== run.at(-1)?.to) continue;
+      const left = flights.filter((flight) => !run.includes(flight));
+      const flown = await flyAgain(saving, (before) => before, left);
+      if (flown === null) continue;
+      const ids = run.map(({ id }) => id);
+      const text = `Do not fly ${ids.join(' and ')}.`;
+      found.push({ kind: 'leave-out', text, size, minutes: 0, stops: [], flights: ids, keeps: flown.p });
+    }
+    if (found.length > 0) break;
+  }
+  return found;
+}

@@ -1,0 +1,59 @@
+import type { PlannedFlight, Situation } from '../situation.js';
+import { rowsOfDefect, situationUnder } from '../proposal/rows-of-defect.js';
+import { byCode } from '../units/unit.js';
+import type { Stops } from './at-stop.js';
+import { isBetterPlan, judgedPlan, type JudgedPlan } from './best-plan.js';
+import { flyPlans, type Budget, type Change } from './fly-plan.js';
+
+export interface FoundPlan {
+  best: JudgedPlan;
+  /** The greatest q of all choices. */
+  possible: number;
+  /** False when the budget ended the search. */
+  whole: boolean;
+}
+
+/** The best plan under the rows of the situation, or, with `any`, under the best rows for all its defects. */
+export async function searchPlans(
+  stops: Stops,
+  start: Situation,
+  flights: readonly PlannedFlight[],
+  { budget, rows = 'recorded', change }: { budget: Budget; rows?: 'recorded' | 'any'; change?: Change },
+): Promise<FoundPlan> {
+  let best: JudgedPlan | null = null;
+  let possible = 0;
+  for (const situation of rows === 'any' ? everyChoice(stops, start) : [start]) {
+    if (best !== null && budget.left <= 0) break;
+    for await (const legs of flyPlans(stops, situation, flights, budget, change)) {
+      const plan = judgedPlan(situation, legs);
+      possible = Math.max(possible, plan.q);
+      if (best === null || isBetterPlan(plan, best)) best = plan;
+    }
+  }
+  if (best === null) throw new Error('No plan was flown.');
+  const whole = budget.left > 0;
+  return { best, possible: whole ? possible : flights.length, whole };
+}
+
+function* everyChoice({ fitted }: Stops, start: Situation): Generator<Situation> {
+  const defects = [...start.defects].sort((a, b) => byCode(a.id, b.id));
+  const domains = defects.map(
+    (defect) => [defect.id, recordedFirst(defect.row, rowsOfDefect(defect, fitted))] as const,
+  );
+  for (const rows of combinations(domains)) yield situationUnder(start, rows);
+}
+
+/** So that a search that is given up has at least seen the rows as they are. */
+function recordedFirst(recorded: string | null, rows: readonly (string | null)[]): (string | null)[] {
+  return [...rows].sort((a, b) => Number(b === recorded) - Number(a === recorded));
+}
+
+type Domain = readonly [defect: string, rows: readonly (string | null)[]];
+
+function* combinations([first, ...rest]: readonly Domain[]): Generator<Map<string, string | null>> {
+  if (first === undefined) {
+    yield new Map();
+    return;
+  }
+  for (const row of first[1]) for (const others of combinations(rest)) yield new Map([[first[0], row], ...others]);
+}
