@@ -1,7 +1,7 @@
 /** Answers a second, beside the bare rules engine and beside closures made by hand, on the same trees and facts. */
 import { Engine } from 'json-rules-engine';
-import { compileAll, compileProviso, judge } from '../../dist/libs/dispatch/src/index.js';
-import { loadMel } from '../../dist/libs/mel/src/index.js';
+import { compileAll, compileProviso, judge } from '#dispatch';
+import { loadMel } from '#mel';
 import { content, flightFacts, situation } from './bench-mel.mjs';
 import { inTurns, rate, ratio } from './measure.mjs';
 

@@ -7,7 +7,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
-import { newId, openStore, startEmbedded } from '../../dist/libs/store/src/index.js';
+import { newId, openStore, startEmbedded } from '#store';
 import { median, rate, ratio } from './measure.mjs';
 import { insertsOf, rowsOfOneDeferral } from './plain-inserts.mjs';
 import { startServer } from './server-process.mjs';
