@@ -243,6 +243,13 @@ describe('15 May', () => {
     expect(fifth.reasons[0]).toContain('4 of 4 flights are used up');
   });
 
+  it('is not escaped by the row without ETOPS: the write-up is answered, and cannot be answered a second time', async () => {
+    const query = { act: 'defer', entry: '49-10-01', row: '1' };
+    const refusal = await as('technician').signRefused(defect, 'deferral', query, { row: '1' });
+    expect(refusal).toMatchObject({ code: 'write-up-already-answered', status: 409 });
+    expect(await flightsLeft()).toBe('0 of 4 flights left.');
+  });
+
   it('a correction that makes a return to the ramp of the flight that landed back gives one flight back', async () => {
     const corrected = await receive('2026-05-15T09:00', 'COR MVT\nQB410/14.QABD.QXA\nAD0730 RR0803');
     expect(corrected.messages).toMatchObject([{ state: 'read', correction: true, scheduledOn: '2026-05-14' }]);

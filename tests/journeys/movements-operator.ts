@@ -139,3 +139,18 @@ export async function deferApu(
   await commander.sign(id, 'procedures', { act: 'procedure', work }, { work, doneAt: recordedAt, leaves: [] });
   return id;
 }
+
+/** How many rows there are in every table that movements write to, that of kept answers last. */
+export async function rowsStored(store: Store, operator: MovementsOperator): Promise<number[]> {
+  const tables = ['movement_delivery', 'movement_message', 'movement_tray', 'leg', 'record_entry', 'idempotency'];
+  return store.withOperator(operator.id, null, async (tx) => {
+    const counts: number[] = [];
+    for (const table of tables) {
+      const [row] = await tx.query<{ count: string }>(`select count(*) from ${table} where operator_id = $1`, [
+        operator.id,
+      ]);
+      counts.push(Number(row?.count));
+    }
+    return counts;
+  });
+}

@@ -122,7 +122,7 @@ export class Movements {
     return this.tx.change(MovementTrayTable, id, seen, changes);
   }
 
-  /** The oldest first. */
+  /** The oldest first; of one delivery in the order of its text. */
   async tray(state: MovementTrayRow['state'], limit: number): Promise<TrayItem[]> {
     const { operatorId, manager } = this.tx;
     const entries = await manager.find(MovementTrayTable, {
@@ -130,7 +130,7 @@ export class Movements {
       order: { openedAt: 'ASC', id: 'ASC' },
       take: limit,
     });
-    return this.withMessages(entries);
+    return (await this.withMessages(entries)).sort(inOrder);
   }
 
   async withMessages(entries: readonly MovementTrayRow[]): Promise<TrayItem[]> {
@@ -155,4 +155,13 @@ export class Movements {
       order: { receivedAt: 'ASC', id: 'ASC' },
     });
   }
+}
+
+function inOrder(one: TrayItem, other: TrayItem): number {
+  return (
+    one.entry.openedAt.localeCompare(other.entry.openedAt) ||
+    one.message.deliveryId.localeCompare(other.message.deliveryId) ||
+    one.message.line - other.message.line ||
+    one.entry.id.localeCompare(other.entry.id)
+  );
 }
