@@ -90,13 +90,23 @@ function Original({ signed: { operator } }: { signed: Signed }) {
   );
 }
 
-/** There before anything is said, so that screen readers notice when something is. */
+const MOST_HEARD = 4;
+
+/** There before anything is said, so that screen readers notice each thing that is; none overtakes another. */
 function Aloud() {
-  const [text, setText] = useState('');
-  useEffect(() => onAnnounce(setText), []);
+  const [heard, setHeard] = useState<{ id: number; text: string }[]>([]);
+  useEffect(
+    () =>
+      onAnnounce((text) =>
+        setHeard((before) => [...before, { id: (before.at(-1)?.id ?? 0) + 1, text }].slice(-MOST_HEARD)),
+      ),
+    [],
+  );
   return (
-    <div role="status" class="unseen">
-      {text}
+    <div role="status" aria-atomic="false" class="unseen">
+      {heard.map(({ id, text }) => (
+        <p key={id}>{text}</p>
+      ))}
     </div>
   );
 }
