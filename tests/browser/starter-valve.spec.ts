@@ -1,0 +1,267 @@
+/**
+ * One defect of one aircraft, from write-up to release, as the technician does it on a telephone at the gate, while
+ * maintenance control looks on from its desk.
+ */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { aSite, clockFrom, DESK, expectUsable, said, secret, shows, sign, type Site } from './site.js';
+
+let site: Site;
+let gate: Page;
+let control: Page;
+
+beforeAll(async () => {
+  site = await aSite({ now: clockFrom('2026-11-25T09:00:00Z') });
+  control = await site.as('brask', { viewport: DESK });
+  gate = await site.as('odrin');
+});
+
+afterAll(() => site.stop());
+
+/** The line of the aircraft in control's table, read anew. */
+async function atControl(): Promise<string> {
+  const read = control.waitForResponse((response) => response.url().endsWith('/api/fleet'));
+  await control.getByRole('button', { name: 'Read again' }).click();
+  await read;
+  await control.waitForTimeout(50);
+  return control.getByRole('row', { name: /Q-KEA/ }).innerText();
+}
+
+it('control begins at the fleet, where the aircraft has nothing open', async () => {
+  expect(new URL(control.url()).pathname).toBe('/control');
+  const line = await atControl();
+  expect(line).toContain('nothing open');
+  expect(line).toContain('no deadline');
+});
+
+it('the technician begins at the gate, and writes the defect up with the keyboard alone', async () => {
+  expect(new URL(gate.url()).pathname).toBe('/aircraft');
+  const card = gate.getByRole('link', { name: /Q-KEA/ });
+  await card.focus();
+  await gate.keyboard.press('Enter');
+  await gate.getByRole('heading', { level: 1, name: 'Q-KEA' }).waitFor();
+  expect(await focused(gate)).toBe('Q-KEA');
+  await tabTo(gate, 'Write up a defect');
+  await gate.keyboard.press('Enter');
+  await gate.getByRole('heading', { level: 1, name: 'Write up a defect' }).waitFor();
+  await tabTo(gate, 'What is wrong');
+  await gate.keyboard.type('Engine 2 does not turn when start is selected. The valve stays shut; it opens by hand.');
+  await gate.keyboard.press('Tab');
+  await gate.keyboard.type('ENG 2 START VALVE NOT OPEN');
+  await gate.keyboard.press('Tab');
+  await gate.keyboard.type('QOF-71660');
+  await gate.keyboard.press('Enter');
+  await said(gate).waitFor();
+  expect(await said(gate).innerText()).toContain('Until it is answered the aircraft may not fly.');
+  expect(await gate.getByRole('status').allInnerTexts()).toContainEqual(
+    expect.stringContaining('Written up as Q-KEA/2'),
+  );
+});
+
+it('from then on control is told that it may not fly', async () => {
+  const line = await atControl();
+  expect(line).toContain('write-up not answered');
+  expect(line).toContain('may not fly');
+});
+
+it('the message alone has found the entry, and each hit says why and for which aircraft', async () => {
+  const first = gate.getByRole('listitem').first();
+  await gate.getByRole('link', { name: /80-12-11/ }).waitFor();
+  const hit = await first.innerText();
+  expect(hit).toContain('Engine start valve');
+  expect(hit).toContain('For Q-KEA');
+  expect(hit).toContain('fault message "ENG 2 START VALVE NOT OPEN"');
+  await expectUsable(gate);
+  await first.getByRole('link').click();
+});
+
+it('the row says what it would answer for the next flight, with each proviso and the work to come', async () => {
+  await gate.getByText('Name the unit to see what each row answers.').waitFor();
+  await gate.getByLabel('2', { exact: true }).check();
+  const answer = gate.getByRole('region', { name: /^Answer for QOF 109/ });
+  await answer.waitFor();
+  const text = await answer.innerText();
+  expect(text).toContain('may fly after work');
+  expect(text).toContain('At least one ground headset jack is operative');
+  expect(text).toContain('To do before it: 5 things, 45 min');
+  expect(text).toContain('commander, 5 min');
+  expect(text).toContain('Not looked at:');
+  await expectUsable(gate);
+});
+
+it('when nobody knows which, the row answers for either', async () => {
+  await gate.getByLabel('One of these, not known which').check();
+  const answer = gate.getByRole('region', { name: /^Answer for QOF 109/ });
+  await answer.getByText('Why, condition by condition').click();
+  await answer.getByText('Engine start valve 1 (80-12-11 row 1), if it is this one').waitFor();
+  await gate.getByLabel('2', { exact: true }).check();
+  await answer.getByText('if it is this one').first().waitFor({ state: 'detached' });
+});
+
+it('choosing the row shows what is certified; the secret under it defers, and the deadline is counted out', async () => {
+  await gate.getByRole('button', { name: 'Choose row 1' }).click();
+  await gate.getByText('I defer defect Q-KEA/2 on Q-KEA on the basis of MEL 80-12-11 row 1.').waitFor();
+  expect(await focused(gate)).toBe('You certify');
+  await sign(gate, 'Sign: defer');
+  await said(gate).waitFor();
+  expect(await said(gate).innerText()).toContain('Deferred under MEL 80-12-11 row 1 (category C).');
+  await shows(gate, '10 of 10 calendar days left, until 5 Dec 2026 23:59 local');
+  await shows(gate, 'day excluded, days 26 Nov to 5 Dec (10 days)', '4 signatures owed');
+  await expectUsable(gate);
+});
+
+it('the (M) procedure shows cautions and steps, and takes the number of what it leaves', async () => {
+  await gate.getByRole('link', { name: /^\(M\) M1/ }).click();
+  await gate.getByText('duct vented before the connector is touched').waitFor();
+  expect(await gate.locator('ol.steps > li').count()).toBe(3);
+  await expectUsable(gate);
+  await gate.getByLabel('Number on its collar, streamer or label').fill('K-0101');
+  await sign(gate, 'Sign: M1 done');
+  await said(gate).getByText('(M) M1 is signed.').waitFor();
+  await shows(gate, 'Connector capped, K-0101');
+});
+
+it('the placard is signed with its number', async () => {
+  await gate.getByRole('link', { name: /^Placard/ }).click();
+  await gate.getByText('START VALVE INOP - OPENED BY HAND').waitFor();
+  await expectUsable(gate);
+  await gate.getByLabel('Number on the placard').fill('P-3001');
+  await sign(gate, 'Sign: placard fitted');
+  await said(gate).getByText('Placard P-3001 is signed.').waitFor();
+});
+
+it('the hand opening is signed for one departure, the next one unless said otherwise', async () => {
+  await gate.getByRole('link', { name: /^\(M\) M2/ }).click();
+  await gate.getByLabel(/^QOF 109/).waitFor();
+  expect(await gate.getByLabel(/^QOF 109/).isChecked()).toBe(true);
+  await sign(gate, 'Sign: M2 done');
+  await said(gate).waitFor();
+});
+
+it('control sees what is left to do before the flight, and who does it', async () => {
+  const line = await atControl();
+  expect(line).toContain('open under deferral');
+  expect(line).toContain('may fly after work');
+  expect(line).toContain('1 thing to do, 5 min: (O) Start the engine concerned first, at the stand.');
+  expect(line).toContain('= 21:59 UTC');
+});
+
+it('the commander signs the (O) procedure, and control sees that it may fly', async () => {
+  const cockpit = await site.as('hebba');
+  await cockpit.goto(gate.url());
+  await cockpit.getByRole('link', { name: /^\(O\) O1/ }).click();
+  await cockpit.getByLabel(/^QOF 109/).waitFor();
+  await sign(cockpit, 'Sign: O1 done');
+  await said(cockpit).waitFor();
+  const line = await atControl();
+  expect(line).toContain('may fly');
+  expect(line).not.toContain('after work');
+});
+
+it('the aircraft shows first what is left on it', async () => {
+  await gate.getByRole('link', { name: 'Q-KEA', exact: true }).click();
+  const headings = gate.getByRole('heading', { level: 2 });
+  await headings.first().waitFor();
+  expect((await headings.allInnerTexts()).slice(0, 3)).toEqual([
+    'Left on the aircraft: 2 things',
+    '1 open item',
+    'Next flight',
+  ]);
+  await gate.getByRole('region', { name: /^Answer for QOF 109/ }).waitFor();
+  await expectUsable(gate);
+});
+
+it('the work is signed with its part, and asks for a test and an independent inspection', async () => {
+  await gate.getByRole('link', { name: /Engine start valve, 2/ }).click();
+  await gate.getByRole('link', { name: 'Rectify' }).click();
+  await gate.getByLabel('What was done').fill('Start valve of engine 2 replaced.');
+  await gate.getByLabel('Manual reference, with revision').fill('K-AMM 80-12-11 task 9, revision 12');
+  await gate.getByText('A part was fitted').click();
+  await gate.getByLabel('Part number').fill('KW-8012-3');
+  await gate.getByLabel('An independent inspection is asked for').check();
+  await expectUsable(gate);
+  await sign(gate, 'Sign: work done');
+  await said(gate).waitFor();
+  expect(await atControl()).toContain('may not fly');
+});
+
+it('what is left is ticked off by its number, the test is signed, the system is restored', async () => {
+  await expectUsable(gate);
+  await gate.getByRole('link', { name: 'Undo', exact: true }).click();
+  await gate.getByLabel(/Connector capped, K-0101/).check();
+  await gate.getByLabel(/Placard, P-3001/).check();
+  await sign(gate, 'Sign: 2 things undone');
+  await said(gate).waitFor();
+  await gate.getByRole('link', { name: 'Test', exact: true }).click();
+  await gate.getByLabel('Which test, and what it read').fill('Engine 2 started with the switch: open in 1 second.');
+  await gate.getByLabel('good', { exact: true }).check();
+  await sign(gate, 'Sign: tested');
+  await said(gate).waitFor();
+  await gate.getByRole('link', { name: 'Restore', exact: true }).click();
+  await gate.getByLabel('Manual reference, with revision').fill('K-AMM 80-12-11 task 9, revision 12');
+  await sign(gate, 'Sign: restored');
+  await said(gate).waitFor();
+});
+
+it('who did the work cannot inspect it; a second person can', async () => {
+  await gate.getByRole('link', { name: 'Inspect', exact: true }).click();
+  await gate.getByLabel('What you looked at and found').fill('Valve seated, locked and leak-free.');
+  await sign(gate, 'Sign: inspected');
+  await gate.getByRole('alert').getByText('What to do:').waitFor();
+  expect(await gate.getByLabel('What you looked at and found').inputValue()).toContain('locked and leak-free');
+  const second = await site.as('wick');
+  await second.goto(gate.url());
+  await second.getByLabel('What you looked at and found').fill('Valve seated, locked and leak-free.');
+  await sign(second, 'Sign: inspected');
+  await said(second).waitFor();
+});
+
+it('the release closes it under the release statement', async () => {
+  await gate.getByRole('link', { name: 'Q-KEA/2' }).click();
+  await gate.getByRole('link', { name: 'Release', exact: true }).click();
+  await gate.getByText('considered ready for release to service').waitFor();
+  await expectUsable(gate);
+  await sign(gate, 'Sign: release to service');
+  await said(gate).getByText('Released to service. The item is closed.').waitFor();
+  await shows(gate, 'closed');
+  expect(await gate.getByRole('heading', { name: 'Left on the aircraft for it' }).count()).toBe(0);
+});
+
+it('the history tells who, under which licence and authorisation, for whom, and its numbers in the record', async () => {
+  const history = gate.locator('ol.history > li');
+  await history
+    .getByText(/Sealed in the record as number/)
+    .last()
+    .waitFor();
+  const released = await history.last().innerText();
+  expect(released).toContain('Released to service');
+  expect(released).toContain('Odrin Vask, technician, Orrinfell Line Maintenance (QX-MNT-0207)');
+  expect(released).toContain('licence QX.66.20417, authorisation QOF-L-011');
+  expect(await history.first().innerText()).toContain('Written up on sheet QOF-71660');
+  await expectUsable(gate);
+});
+
+it('control sees nothing open again', async () => {
+  const line = await atControl();
+  expect(line).toContain('nothing open');
+  expect(line).not.toContain('may not fly');
+});
+
+it('the secret is nowhere in the page or what the browser keeps', async () => {
+  const kept = 'JSON.stringify([localStorage, sessionStorage, document.cookie, document.documentElement.outerHTML])';
+  expect(await gate.evaluate<string>(kept)).not.toContain(secret);
+});
+
+async function focused(page: Page): Promise<string> {
+  return page.evaluate<string>('document.activeElement.innerText ?? ""');
+}
+
+/** Presses Tab until the thing with that label has the focus. */
+async function tabTo(page: Page, label: string): Promise<void> {
+  for (let presses = 0; presses < 20; presses += 1) {
+    const name = 'document.activeElement.labels?.[0]?.innerText ?? document.activeElement.innerText ?? ""';
+    if ((await page.evaluate<string>(name)).startsWith(label)) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Twenty presses of Tab do not lead to "${label}".`);
+}
