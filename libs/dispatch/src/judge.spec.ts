@@ -77,6 +77,24 @@ describe('a verdict', () => {
     expect([verdict.verdict, verdict.questions]).toEqual(['may-not-fly', []]);
   });
 
+  it('asks only for what still matters, while it is not settled', async () => {
+    const defects = [{ entry: '30-01' }, { entry: '30-02' }];
+    const pair = melOf(
+      entry('30-01', [{ provisos: [{ fact: 'flight.icing', operator: 'equal', value: 'none' }] }]),
+      entry('30-02', [{ provisos: [{ any: [rvsm, level] }] }]),
+    );
+    const verdict = await judge(pair, situationOf(defects, { facts: { 'flight.level': { value: 200 } } }));
+    expect(verdict.verdict).toBe('not-settled');
+    expect(verdict.questions).toEqual([
+      {
+        fact: 'flight.icing',
+        question: 'Is icing known or forecast anywhere on the flight?',
+        mayAnswer: ['dispatcher', 'commander'],
+        neededBy: ['30-01/1/p1'],
+      },
+    ]);
+  });
+
   it('asks for what would turn work into none', async () => {
     const either = melOf(
       entry('30-04', [

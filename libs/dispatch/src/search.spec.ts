@@ -66,6 +66,16 @@ describe('rows of units that are only considered inoperative', () => {
     expect((await judge(mel, situationOf([{ entry: 'root' }]))).verdict).toBe('may-fly');
   });
 
+  it('do not bring down a partner that nothing brings down', async () => {
+    const mel = melOf(entry('a', [{ needsDown: [{ entry: 'c' }] }]), entry('c', [{}]));
+    const verdict = await judge(mel, situationOf([{ entry: 'a' }]));
+    expect([verdict.verdict, verdict.reasons]).toEqual([
+      'may-not-fly',
+      ['Item a 1 (a, row 1) is refused: Item c 1 is not inoperative.'],
+    ]);
+    expect((await judge(mel, situationOf([{ entry: 'a' }, { entry: 'c' }]))).verdict).toBe('may-fly');
+  });
+
   it('are not there for an item that offers none', async () => {
     const verdict = await judge(melOf(root('a'), entry('a', [])), situationOf([{ entry: 'root' }]));
     expect([verdict.verdict, verdict.reasons]).toEqual([
