@@ -1,62 +1,94 @@
 /**
  * One row for each open defect, so that every condition of every row holds at once (rules 1 to 8 for one flight).
  *
- * It only proposes: a row that is not the signed one is at best "may fly after work". What is shown is judged anew by the
- * rules engine.
+ * It only proposes: a row that is not the signed one is at best "may fly after work". The search runs on the compiled
+ * evaluator; what is shown is judged anew by the rules engine, and a disagreement of the two stops everything.
  */
 import type { Mel } from '#mel';
-import { better, compareBounds } from '../bounds.js';
+import type { Bound } from '../bounds.js';
+import { judgeChoice, type JudgedChoice } from '../choice.js';
+import { codeOf, pairOf } from '../compiled/code.js';
 import { Frame } from '../frame/frame.js';
 import { judgeGates } from '../gates.js';
 import { answerFrom } from '../judge.js';
-import { search, type Found } from '../search.js';
-import type { Situation } from '../situation.js';
+import { search } from '../search.js';
+import type { OpenDefect, Situation } from '../situation.js';
 import { Fitted } from '../units/fitted.js';
+import { readingsOf, wholeReadings } from '../units/readings.js';
 import { byCode } from '../units/unit.js';
+import { Budget } from './explore.js';
+import { choiceOf, findChoice, type FoundChoice } from './find-choice.js';
+import { keptChoices } from './kept-choices.js';
 import type { Proposal, ProposedRow, ProposeOptions } from './proposal.js';
 import { isChange, rowsOfDefect, situationUnder, type ProposedRows } from './rows-of-defect.js';
 
+const BOUNDS: readonly Bound[] = ['may-not-fly', 'after-work', 'may-fly'];
+
+/** Throws IntervalInputError when an instant or a stored interval of the situation cannot be read. */
 export async function propose(mel: Mel, situation: Situation, options: ProposeOptions = {}): Promise<Proposal> {
-  const budget = options.budget ?? situation.settings.budget;
-  const fitted = new Fitted(mel, situation.aircraft);
-  const defects = [...situation.defects].sort((a, b) => byCode(a.id, b.id));
-  let best: { frame: Frame; found: Found; rows: ProposedRows; changes: number } | null = null;
-  let [lo, hi]: [Found['lo'], Found['hi']] = ['may-not-fly', 'may-not-fly'];
-  let nodes = 0;
-  let stopped: Proposal['reason'] = null;
-  for (const rows of everyChoice(defects.map((defect) => [defect.id, rowsOfDefect(defect, fitted)]))) {
-    if (nodes >= budget) {
-      stopped = 'budget';
-      break;
-    }
-    nodes += 1;
-    const frame = new Frame(mel, situationUnder(situation, rows));
-    const found = await search(frame, judgeGates(frame));
-    stopped ??= found.stopped;
-    lo = better(lo, found.lo);
-    hi = better(hi, found.hi);
-    const changes = defects.filter((defect) => isChange(defect, rows.get(defect.id) ?? null)).length;
-    const order = best === null ? 1 : compareBounds(found.lo, best.found.lo);
-    if (best === null || order > 0 || (order === 0 && changes < best.changes)) best = { frame, found, rows, changes };
+  const signed = new Frame(mel, situationUnder(situation, signedRows(mel, situation)));
+  const gates = judgeGates(signed);
+  if (wholesOf(signed) === null) {
+    const verdict = await answerFrom(signed, gates, await search(signed, gates));
+    return { verdict, rows: rowsShown(situation, new Map()), shownBest: false, reason: 'readings', nodes: 0 };
   }
-  if (best === null) throw new Error('A proposal needs a budget of at least one node.');
-  const { frame, found, rows } = best;
-  if (stopped !== null) hi = better(hi, 'may-fly');
-  const verdict = await answerFrom(frame, judgeGates(frame), { ...found, lo, hi, stopped });
-  const shown = defects.map((defect): ProposedRow => {
-    const row = rows.get(defect.id) ?? null;
-    const { id, entry, units } = defect;
-    const signedRow = defect.signed ? defect.row : null;
-    return { defect: id, entry, units, row, signedRow, isChange: isChange(defect, row) };
+  const budget = new Budget(options.budget ?? situation.settings.budget);
+  const found = findChoice(mel, situation, gates, budget);
+  const { recorded } = choiceOf(found.problem, found.list);
+  const frame = new Frame(mel, situationUnder(situation, recorded));
+  const best = await judgedByEngine(frame, found);
+  const kept =
+    found.lo === found.hi ? { kept: [best], keptAll: true } : await keptChoices(mel, situation, found, best);
+  const verdict = await answerFrom(frame, judgeGates(frame), {
+    best,
+    lo: BOUNDS[found.lo] ?? 'may-not-fly',
+    hi: BOUNDS[found.hi] ?? 'may-not-fly',
+    kept: kept.kept,
+    keptAll: kept.keptAll && found.isWhole,
+    stopped: found.isWhole ? null : 'budget',
   });
-  return { verdict, rows: shown, shownBest: stopped === null, reason: stopped, nodes };
+  const reason = found.isWhole ? null : 'budget';
+  return {
+    verdict,
+    rows: rowsShown(situation, recorded),
+    shownBest: found.isWhole,
+    reason,
+    nodes: budget.used,
+  };
 }
 
-function* everyChoice(domains: readonly (readonly [string, readonly (string | null)[]])[]): Generator<ProposedRows> {
-  const [first, ...rest] = domains;
-  if (first === undefined) {
-    yield new Map();
-    return;
-  }
-  for (const row of first[1]) for (const others of everyChoice(rest)) yield new Map([[first[0], row], ...others]);
+/** The situation as it stands, but with some row for every defect that could have one: only its gates are looked at. */
+function signedRows(mel: Mel, { defects, aircraft }: Situation): ProposedRows {
+  const fitted = new Fitted(mel, aircraft);
+  return new Map(defects.map((defect) => [defect.id, defect.row ?? rowsOfDefect(defect, fitted)[0] ?? null]));
+}
+
+function wholesOf(frame: Frame) {
+  return wholeReadings(frame.defects.map((defect) => readingsOf(defect, defect.row, frame.fitted)));
+}
+
+async function judgedByEngine(frame: Frame, found: FoundChoice): Promise<JudgedChoice> {
+  const judged = await judgeChoice(
+    frame,
+    wholesOf(frame) ?? [],
+    choiceOf(found.problem, found.list),
+    judgeGates(frame),
+  );
+  if (codeOf(judged) === found.value) return judged;
+  const { now, after } = pairOf(found.value);
+  throw new Error(
+    `The two evaluators disagree on a proposal: the rules engine says ${judged.now} now and ${judged.after} after work, ` +
+      `the compiled one ${now} and ${after}, for ${JSON.stringify([...choiceOf(found.problem, found.list).recorded])}.`,
+  );
+}
+
+function rowsShown({ defects }: Situation, rows: ProposedRows): ProposedRow[] {
+  return [...defects]
+    .sort((a, b) => byCode(a.id, b.id))
+    .map((defect) => rowShown(defect, rows.get(defect.id) ?? defect.row));
+}
+
+function rowShown(defect: OpenDefect, row: string | null): ProposedRow {
+  const { id, entry, units, signed } = defect;
+  return { defect: id, entry, units, row, signedRow: signed ? defect.row : null, isChange: isChange(defect, row) };
 }

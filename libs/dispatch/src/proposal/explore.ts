@@ -1,0 +1,77 @@
+/** Goes through the rows of one board, depth first, in an order that hangs on nothing but the problem. */
+import type { Code } from '../compiled/code.js';
+import { NONE, type Board } from './board.js';
+
+/** Search nodes left; it counts them and never time. */
+export class Budget {
+  #used = 0;
+
+  constructor(readonly most: number) {}
+
+  get used(): number {
+    return this.#used;
+  }
+
+  /** False when there is none left. */
+  take(): boolean {
+    if (this.#used >= this.most) return false;
+    this.#used += 1;
+    return true;
+  }
+}
+
+export interface Visitor {
+  /** Can anything worth having follow from here? `bound` is an upper bound of its value. */
+  mayHelp(bound: Code): boolean;
+  /** May a row that would be worth at most this be part of it? */
+  mayChoose(worth: Code): boolean;
+  /** A whole choice. */
+  found(value: Code): void;
+  /** True when nothing better can come. */
+  isDone(): boolean;
+}
+
+/** False when the budget ended before everything was seen. The rows chosen are as before. */
+export function explore(board: Board, budget: Budget, visitor: Visitor): boolean {
+  if (!budget.take()) return false;
+  const bound = board.update();
+  if (!visitor.mayHelp(bound)) return true;
+  const next = nextVariable(board, visitor);
+  if (next === null) {
+    visitor.found(bound);
+    return true;
+  }
+  for (const row of next.rows) {
+    board.chosen[next.variable] = row;
+    const whole = explore(board, budget, visitor);
+    board.chosen[next.variable] = NONE;
+    if (!whole) return false;
+    if (visitor.isDone()) return true;
+  }
+  return true;
+}
+
+/** The first variable by place, but sooner one that has only one row left, or none. Best rows first, signed ones before. */
+function nextVariable(board: Board, visitor: Visitor): { variable: number; rows: number[] } | null {
+  let first: { variable: number; rows: number[] } | null = null;
+  for (const variable of board.active) {
+    if (!board.isOpen(variable)) continue;
+    const rows = board.problem.variables[variable]!.rows.flatMap((_, row) =>
+      visitor.mayChoose(board.worthOf(variable, row)) ? [row] : [],
+    );
+    if (rows.length === 0) return { variable, rows };
+    if (first === null || (rows.length === 1 && first.rows.length > 1)) first = { variable, rows };
+  }
+  if (first === null) return null;
+  const { variable, rows } = first;
+  const { rows: all } = board.problem.variables[variable]!;
+  const worth = new Map(rows.map((row) => [row, board.worthOf(variable, row)]));
+  const order = (row: number): number => rank(worth.get(row) ?? 0) * 2 + (all[row]!.isChange ? 0 : 1);
+  return { variable, rows: rows.sort((a, b) => order(b) - order(a) || a - b) };
+}
+
+/** Bits that are certain first, then those that are possible. */
+function rank(code: Code): number {
+  const bit = (at: number): number => (code >> at) & 1;
+  return bit(1) * 8 + bit(3) * 4 + bit(0) * 2 + bit(2);
+}

@@ -1,0 +1,85 @@
+/**
+ * A situation as a search over rows needs it: units, rows and conditions by number, everything that no choice can change
+ * already judged. It is made for one proposal and dies with it.
+ */
+import type { Row } from '#mel';
+import type { Code } from '../compiled/code.js';
+import type { Combine } from '../compiled/closure.js';
+import type { Holds } from '../compiled/leaf-test.js';
+import type { OpenDefect } from '../situation.js';
+import type { Unit } from '../units/unit.js';
+
+/** Work still to be done, counted once in a choice whoever owes it. */
+export interface Act {
+  key: string;
+  /** Null when the MEL gives no figure. */
+  minutes: number | null;
+}
+
+/** What the fixed conditions of a row say. */
+export interface Standing {
+  code: Code;
+  acts: readonly Act[];
+}
+
+/** A question about units or work whose answer differs from choice to choice; asked once in each choice. */
+export type Atom =
+  | {
+      kind: 'up' | 'not-failed';
+      /** One list for each sub-entry that may be fitted: units that may be down by number, and how many others there are. */
+      lists: readonly { units: readonly number[]; others: number }[];
+      holds: Holds;
+    }
+  | { kind: 'work'; group: number; nobody: Code; users: ReadonlyMap<number, { alone: Code; shared: Code }> };
+
+export type Condition =
+  | { kind: 'atom'; atom: number }
+  | { kind: 'needs-down'; units: readonly number[] }
+  | { kind: 'tree'; combine: Combine; leaves: Uint8Array; open: readonly { at: number; atom: number }[] };
+
+/** One unit under one row. */
+export interface Option {
+  /** Null for a defect on no unit of this aircraft. */
+  unit: number | null;
+  takes: readonly number[];
+  /** Alone under this row of the entry, and with another defect under the same row. */
+  alone: Standing;
+  shared: Standing;
+  conditions: readonly Condition[];
+}
+
+/** A row that may be chosen, with one option for each unit that the defect may be of. */
+export interface Choosable {
+  id: string | null;
+  row: Row | null;
+  /** The defects of the entry under the same row, by number; null when there are none. */
+  group: number | null;
+  isChange: boolean;
+  options: readonly Option[];
+}
+
+/** Something that needs a row: a defect, or a unit that some row may take along. */
+export interface Variable {
+  defect: OpenDefect | null;
+  /** The unit of a variable without defect. */
+  unit: number | null;
+  entry: string;
+  /** Where it stands in the list of entry, unit, row that decides between equals. */
+  place: readonly [entry: string, unit: string, defect: string];
+  rows: readonly Choosable[];
+  /** Its value while it has no row to choose from. */
+  rowless: Code;
+}
+
+export interface Problem {
+  units: readonly Unit[];
+  /** By place. */
+  variables: readonly Variable[];
+  /** The variable of each unit. */
+  ofUnit: readonly number[];
+  atoms: readonly Atom[];
+  /** The variables that may take the row of each group. */
+  groups: readonly (readonly { variable: number; row: number }[])[];
+  /** Units whose own rows nobody knows, since the configuration is not known. */
+  isUnsure: readonly boolean[];
+}
