@@ -20,6 +20,7 @@ export type { LimitAnswer, PlannedLeg } from './limit-answer.js';
 export type { LimitLeft } from './limit-left.js';
 export { mayDepart, type DepartureAnswer } from './may-depart.js';
 export type { ExtensionRules, NoticeRule, Preset, PresetName, Sourced, ValueMark } from './presets/preset.js';
+export { CUSTOM } from './presets/custom.js';
 export { DEFAULT_PRESET, PRESETS, presetOf } from './presets/presets.js';
 export { rectificationWindow, type WindowInput } from './rectification-window.js';
 export { countingSettings, type CountingSettings } from './settings.js';

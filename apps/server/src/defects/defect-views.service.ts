@@ -90,12 +90,12 @@ export class DefectViews {
     if (rows.length === 0) return [];
     const at = this.now();
     const mel = (await this.shelf.inForce(tx, aircraft.type))?.mel ?? null;
-    const { base } = (await this.dispatch.settings(tx)).deferral;
+    const { base, counting } = (await this.dispatch.settings(tx)).deferral;
     const from = rows.reduce((first, { recordedAt }) => (recordedAt < first ? recordedAt : first), at);
     const legs: Leg[] = await flownLegs(tx, aircraft.id, from);
     const opened = await livesOf(tx, rows);
     return opened.map(({ row, life }) =>
-      defectLine(row, life, { aircraft, mel, at, used: usedOf(life, legs), base }),
+      defectLine(row, life, { aircraft, mel, at, used: usedOf(life, legs, counting), base, counting }),
     );
   }
 }

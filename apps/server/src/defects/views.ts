@@ -10,7 +10,7 @@ import {
   rowsBroughtBy,
   standing,
 } from '#deferrals';
-import type { Used } from '#intervals';
+import type { CountingSettings, Used } from '#intervals';
 import type { BroughtRow, Mel, Procedure, Repeat } from '#mel';
 import type { AircraftRow, DefectRow, LeftItemRow } from '#store';
 import { baseTime } from '../record/base-time.js';
@@ -23,6 +23,7 @@ export interface DefectContext {
   at: string;
   used: Used | null;
   base: string;
+  counting?: Partial<CountingSettings>;
 }
 
 export function defectNumber(aircraft: Pick<AircraftRow, 'registration'>, row: Pick<DefectRow, 'number'>): string {
@@ -30,9 +31,10 @@ export function defectNumber(aircraft: Pick<AircraftRow, 'registration'>, row: P
 }
 
 export function defectLine(row: DefectRow, life: DefectLife, context: DefectContext) {
-  const { aircraft, mel, at, used } = context;
+  const { aircraft, mel, at, used, counting } = context;
   const basis = life.deferral?.basis ?? null;
-  const stands = standing(life, Date.parse(at) < Date.parse(life.recordedAt) ? life.enteredAt : at, used ?? {});
+  const since = Date.parse(at) < Date.parse(life.recordedAt) ? life.enteredAt : at;
+  const stands = standing(life, since, used ?? {}, counting);
   const entry = life.item?.entry ?? null;
   return {
     id: row.id,

@@ -1,6 +1,6 @@
 /** What was flown, where something is counted in it: an interval of flights or hours, or work owed again after so many. */
 import { type DefectLife, proceduresOwed } from '#deferrals';
-import { countUsed, type Leg, rectificationWindow, type Used } from '#intervals';
+import { countUsed, type CountingSettings, type Leg, rectificationWindow, type Used } from '#intervals';
 import type { Repeat } from '#mel';
 import type { AircraftRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
@@ -37,9 +37,13 @@ function intervalOf(repeat: Repeat | undefined): string | null {
 }
 
 /** What was used of the first clock signed: used flights and hours count from the start, whatever row was signed since. */
-export function usedOf(life: DefectLife, legs: readonly Leg[]): Used | null {
+export function usedOf(
+  life: DefectLife,
+  legs: readonly Leg[],
+  counting: Partial<CountingSettings> = {},
+): Used | null {
   const clock = life.limits.find((limit) => limit.clock !== null)?.clock;
-  return clock ? countUsed(clock, legs) : null;
+  return clock ? countUsed(clock, legs, counting) : null;
 }
 
 /** What was flown since work was done; null where it is not owed again after an interval. */
@@ -47,9 +51,9 @@ export function usedSince(
   repeat: Repeat | undefined,
   doneAt: string,
   legs: readonly Leg[],
-  { base, tzdb }: { base: string; tzdb: string },
+  { base, tzdb, counting = {} }: { base: string; tzdb: string; counting?: Partial<CountingSettings> },
 ): Used | null {
   const interval = intervalOf(repeat);
   if (interval === null) return null;
-  return countUsed(rectificationWindow({ category: 'A', interval, recordedAt: doneAt, base, tzdb }), legs);
+  return countUsed(rectificationWindow({ category: 'A', interval, recordedAt: doneAt, base, tzdb }), legs, counting);
 }

@@ -102,7 +102,7 @@ function openDefect(life: DefectLife, proposal: Proposal | null, { asked, legs, 
   const signedRow = basis?.kind === 'mel-row' ? basis.row : null;
   const row = proposal?.row ?? signedRow;
   const { deadline } = standing(life, life.enteredAt);
-  const used = usedOf(life, legs);
+  const used = usedOf(life, legs, asked.settings.deferral.counting);
   const grants = grantsInForce(life, underGrants, asked.flight, asked.settings.judge.expiryInFlight);
   return {
     id: life.defect,

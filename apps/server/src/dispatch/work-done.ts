@@ -1,14 +1,14 @@
 /** The work signed for a defect, as the reasoner takes it. */
 import { type DefectLife, placardsFitted, proceduresBrought, proceduresOwed, rowsBroughtBy } from '#deferrals';
 import type { WorkState } from '#dispatch';
-import type { Leg } from '#intervals';
+import type { CountingSettings, Leg } from '#intervals';
 import { workKey } from '#mel';
 import { usedSince } from './flown.js';
 
 export function workDone(
   life: DefectLife,
   legs: readonly Leg[],
-  counting: { base: string; tzdb: string },
+  counting: { base: string; tzdb: string; counting?: Partial<CountingSettings> },
 ): WorkState[] {
   const basis = life.deferral?.basis;
   const owed = basis ? [...proceduresOwed(basis), ...rowsBroughtBy(basis).flatMap(proceduresBrought)] : [];

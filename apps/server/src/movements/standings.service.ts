@@ -72,9 +72,11 @@ export class StandingsService {
   ): Promise<void> {
     const from = deferred.reduce((first, { row }) => (row.recordedAt < first ? row.recordedAt : first), now);
     const legs = await flownLegs(tx, aircraft.id, from);
+    const { counting } = (await this.dispatch.settings(tx)).deferral;
     for (const { row, life } of deferred) {
-      const used = usedOf(life, legs);
-      const { left, overdue, deadline } = standing(life, now < life.recordedAt ? life.enteredAt : now, used ?? {});
+      const used = usedOf(life, legs, counting);
+      const at = now < life.recordedAt ? life.enteredAt : now;
+      const { left, overdue, deadline } = standing(life, at, used ?? {}, counting);
       const ends = left.flatMap(({ endsAt }) => endsAt ?? []).toSorted();
       const words = left.map(({ sentence }) => sentence).join(' ') || 'The basis sets no interval.';
       items.set(row.id, {

@@ -1,49 +1,85 @@
-/** What an operator settled, read from its row; anything not set takes the stricter default. */
+/** What an operator settled, as the rules take it. */
 import { DEFAULT_SETTINGS, type DeferralSettings } from '#deferrals';
 import type { JudgeSettings } from '#dispatch';
-import type { PresetName } from '#intervals';
+import { type CountingSettings, countingSettings, type Preset, type Sourced } from '#intervals';
 import type { OperatorRow } from '#store';
-import { DEFAULT_RELEASE_WORDING } from '../defects/statements.js';
+import { noticeNamed, presetNamed, timesNamed } from '../settings/preset-of-choice.js';
+import type { SettingValue } from '../settings/setting.js';
+import { presetChosen, type Settled, settledBy } from '../settings/settled.js';
 
 export interface OperatorSettings {
-  deferral: DeferralSettings;
+  deferral: DeferralSettings & { counting: CountingSettings };
   judge: JudgeSettings;
   releaseWording: string;
   /** Which record is the legal original: said on every page. */
   legalOriginal: 'paper' | 'electronic';
 }
 
-const PRESETS: readonly string[] = ['easa', 'faa', 'tcca-2006', 'tcca-2022'];
-
-export function settingsOf(operator: OperatorRow, tzdb: string): OperatorSettings {
-  const set = operator.settings;
-  const preset = pick(set['preset'], PRESETS, 'easa') as PresetName;
+export function settingsOf(operator: Pick<OperatorRow, 'settings' | 'base'>, tzdb: string): OperatorSettings {
+  const settled = new Map(settledBy(operator).map((one) => [one.setting.key, one]));
+  // The list of settings has checked that each value is one that its setting takes.
+  const value = <T>(key: string): T => settled.get(key)?.value as T;
+  const preset = presetOf(operator, settled);
+  const { expiryInFlight, ...counting } = countingSettings(preset);
+  const { base } = operator;
+  const pairDayZero = value<DeferralSettings['pairDayZero']>('pairDayZero');
   return {
     deferral: {
       ...DEFAULT_SETTINGS,
-      base: operator.base,
+      base,
       tzdb,
       preset,
-      concurrenceNeeded: set['concurrenceNeeded'] === true,
-      changeOfRow: pick(set['changeOfRow'], ['keep-earliest', 'own-window'], 'keep-earliest') as 'keep-earliest',
-      pairDayZero: pick(set['pairDayZero'], ['last-record', 'first-record'], 'last-record') as 'last-record',
-      extensionProcedure: typeof set['extensionProcedure'] === 'string' ? set['extensionProcedure'] : null,
+      counting: { ...counting, expiryInFlight },
+      lateAfterMinutes: value('lateAfterMinutes'),
+      concurrenceNeeded: value('concurrenceNeeded'),
+      changeOfRow: value('changeOfRow'),
+      pairDayZero,
+      extensionProcedure: value('extensionProcedure'),
     },
     judge: {
-      base: operator.base,
-      expiryInFlight: pick(
-        set['expiryInFlight'],
-        ['departure-inside', 'arrival-inside'],
-        'departure-inside',
-      ) as 'departure-inside',
-      combinationNeedsAcceptance: set['combinationNeedsAcceptance'] !== false,
-      budget: typeof set['budget'] === 'number' ? set['budget'] : 20_000,
+      base,
+      expiryInFlight,
+      counting,
+      pairCountsFrom: pairDayZero,
+      combinationNeedsAcceptance: value('combinationNeedsAcceptance'),
+      budget: value('budget'),
     },
-    releaseWording: typeof set['releaseWording'] === 'string' ? set['releaseWording'] : DEFAULT_RELEASE_WORDING,
-    legalOriginal: pick(set['legalOriginal'], ['paper', 'electronic'], 'paper') as 'paper',
+    releaseWording: value('releaseWording'),
+    legalOriginal: value('legalOriginal'),
   };
 }
 
-function pick(value: unknown, allowed: readonly string[], otherwise: string): string {
-  return typeof value === 'string' && allowed.includes(value) ? value : otherwise;
+/** The preset that was chosen, with the operator's own values in place of those it settled otherwise. */
+function presetOf(operator: Pick<OperatorRow, 'settings'>, settled: ReadonlyMap<string, Settled>): Preset {
+  const named = presetNamed(presetChosen(operator));
+  const { extension } = named;
+  const overridden = [...settled.values()].some(({ own: set }) => set !== null);
+  return {
+    ...named,
+    name: overridden ? 'custom' : named.name,
+    countsFrom: ownOr(settled, 'countsFrom', named.countsFrom),
+    expiryInFlight: ownOr(settled, 'expiryInFlight', named.expiryInFlight),
+    hourClock: ownOr(settled, 'hourClock', named.hourClock),
+    hoursCountedAt: ownOr(settled, 'hoursCountedAt', named.hoursCountedAt),
+    rampReturnMakesFlightDay: ownOr(settled, 'rampReturnMakesFlightDay', named.rampReturnMakesFlightDay),
+    extension: {
+      ...extension,
+      categories: ownOr(settled, 'extensionCategories', extension.categories),
+      times: ownOr(settled, 'extensionTimes', extension.times, (name) => timesNamed(String(name))),
+      notice: ownOr(settled, 'extensionNotice', extension.notice, (name) => noticeNamed(String(name))),
+      needsAgreement: ownOr(settled, 'extensionNeedsAgreement', extension.needsAgreement),
+    },
+  };
+}
+
+/** What the list of settings takes for this key is a T, or `read` makes one of it. */
+function ownOr<T>(
+  settled: ReadonlyMap<string, Settled>,
+  key: string,
+  otherwise: Sourced<T>,
+  read: (value: SettingValue) => T = (value) => value as T,
+): Sourced<T> {
+  const own = settled.get(key)?.own ?? null;
+  if (own === null) return otherwise;
+  return { value: read(own.value), source: `the operator's own: ${own.reason}`, mark: 'DERIVED' };
 }

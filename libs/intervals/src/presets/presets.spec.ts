@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countingSettings, PRESETS, type Sourced } from '../index.js';
+import { countingSettings, CUSTOM, PRESETS, presetOf, type Sourced } from '../index.js';
 
 const sourcedIn = (holder: object): Sourced<unknown>[] =>
   Object.values(holder).flatMap((value: unknown) => {
@@ -17,6 +17,13 @@ describe.each(Object.entries(PRESETS))('the preset %s', (name, preset) => {
       expect(mark).toMatch(/^(SEEN|SEEN-Q|SEEN-2|DERIVED|FROM MEMORY|COMMON PRACTICE)$/);
     }
   });
+});
+
+it('under no regime nothing is allowed that some regime forbids', () => {
+  const { extension, expiryInFlight, rampReturnMakesFlightDay } = presetOf(CUSTOM);
+  expect([expiryInFlight.value, rampReturnMakesFlightDay.value]).toEqual(['arrival-inside', true]);
+  expect([extension.categories.value, extension.times.value, extension.needsAgreement.value]).toEqual([[], 1, true]);
+  expect(sourcedIn(CUSTOM)).toHaveLength(10);
 });
 
 it('a setting of the operator beats the preset, the others stay', () => {
