@@ -1,10 +1,12 @@
 /**
  * Flies a plan through, flight by flight, under one choice of rows. Where a unit that is only considered inoperative may
- * take one of several rows the plan parts, and the row once taken stays (rule 8).
+ * take one of several rows the plan parts, and the row once taken stays (rule 8). Searches run by the compiled conditions;
+ * what is shown of a plan is judged again by the rules engine.
  */
 import type { Row } from '#mel';
 import { highest, lowest, type Bound } from '../bounds.js';
 import { judgeChoice, rowsFor, type JudgedChoice } from '../choice.js';
+import { closureOf } from '../compiled/closures-of-mel.js';
 import { Frame } from '../frame/frame.js';
 import { judgeGates, type JudgedGate } from '../gates.js';
 import type { PlannedFlight, Situation } from '../situation.js';
@@ -56,7 +58,7 @@ export async function* flyPlans(
     }
     budget.left -= 1;
     const changed = change(flown, legs.length);
-    const frame = new Frame(stops.mel, atStop(stops, changed, flight, legs.length === 0));
+    const frame = new Frame(stops.mel, atStop(stops, changed, flight, legs.length === 0), closureOf);
     const gates = judgeGates(frame);
     const judged = await judgeUnder(frame, gates, considered);
     const [next] = judged?.rowless ?? [];
@@ -73,7 +75,8 @@ export async function* flyPlans(
   }
 }
 
-async function judgeUnder(
+/** Judges one frame under rows chosen before; null when the defects can be read in too many ways. */
+export async function judgeUnder(
   frame: Frame,
   gates: readonly JudgedGate[],
   considered: ReadonlyMap<string, Row>,

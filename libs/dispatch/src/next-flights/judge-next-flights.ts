@@ -2,13 +2,17 @@
  * May the aircraft fly what is planned for it, flight by flight; which flight breaks first; and what would save it?
  */
 import type { Mel } from '#mel';
+import { highest, lowest } from '../bounds.js';
+import { Frame } from '../frame/frame.js';
+import { judgeGates } from '../gates.js';
 import { answerFrom } from '../judge.js';
-import { search, type Found } from '../search.js';
+import { search } from '../search.js';
 import type { PlannedFlight, Situation } from '../situation.js';
+import type { Verdict } from '../verdict.js';
 import { stopsOf } from './at-stop.js';
 import type { JudgedPlan } from './best-plan.js';
 import { changedSince } from './changed.js';
-import type { Budget, Leg } from './fly-plan.js';
+import { judgeUnder, type Budget, type Leg } from './fly-plan.js';
 import type { Break, NextFlight, NextFlights, NextFlightsOptions } from './next-flights.js';
 import { groundBefore } from './ground-before.js';
 import { repeatsOwed } from './repeats.js';
@@ -33,7 +37,7 @@ export async function nextFlights(
   const { rows = 'recorded' } = options;
   const { best, possible, whole } = await searchPlans(stops, situation, flights, { budget, rows });
   const told: NextFlight[] = [];
-  for (const index of best.legs.keys()) told.push(await tell(best, index));
+  for (const index of best.legs.keys()) told.push(await tell(mel, best, index));
   const breaks = breakOf(told[best.p]);
   const saving: Budget = { left: options.savingBudget ?? SAVING_BUDGET };
   const savers = breaks === null ? [] : await saversOf({ stops, flights, plan: best, budget: saving });
@@ -49,14 +53,13 @@ export async function nextFlights(
   };
 }
 
-async function tell({ legs, p }: JudgedPlan, index: number): Promise<NextFlight> {
+async function tell(mel: Mel, { legs, p }: JudgedPlan, index: number): Promise<NextFlight> {
   const leg = legs[index]!;
-  const { frame, gates, flight } = leg;
-  const verdict = await answerFrom(frame, gates, await foundOf(leg));
+  const verdict = await judgedByEngine(mel, leg);
   const groundMinutes = groundBefore(leg);
   const { workMinutes } = verdict;
   return {
-    flight,
+    flight: leg.flight,
     verdict,
     ifFlown: index > p ? (legs[p]?.flight.id ?? null) : null,
     groundMinutes,
@@ -67,10 +70,19 @@ async function tell({ legs, p }: JudgedPlan, index: number): Promise<NextFlight>
   };
 }
 
-/** Under this one choice; where the defects can be read in too many ways, what a search can still say. */
-async function foundOf({ frame, gates, judged, lo, hi }: Leg): Promise<Found> {
-  if (judged === null) return search(frame, gates);
-  return { best: judged, lo, hi, kept: [judged], keptAll: true, stopped: null };
+/**
+ * What is shown is the rules engine's answer under this one choice; where the defects can be read in too many ways, what
+ * a search can still say. Throws when the engine says otherwise than the search did.
+ */
+async function judgedByEngine(mel: Mel, { frame: { situation }, flight, judged, lo, hi }: Leg): Promise<Verdict> {
+  const frame = new Frame(mel, situation);
+  const gates = judgeGates(frame);
+  const again = judged === null ? null : await judgeUnder(frame, gates, judged.choice.considered);
+  if (again === null) return answerFrom(frame, gates, await search(frame, gates));
+  if (lowest(again) !== lo || highest(again) !== hi) {
+    throw new Error(`The two evaluators of conditions disagree about flight ${flight.id}.`);
+  }
+  return answerFrom(frame, gates, { best: again, lo, hi, kept: [again], keptAll: true, stopped: null });
 }
 
 function breakOf(told: NextFlight | undefined): Break | null {
