@@ -54,7 +54,7 @@ async function check({ ownerUrl, adminUrl }: EmbeddedPostgres, acknowledged: rea
   const { missing, version, held, fsync } = await withClient(url, async (client) => ({
     missing: (
       await client.query(
-        'select id from unnest($1::uuid[]) id where not exists (select from record_entry e where e.id = id)',
+        'select told.id from unnest($1::uuid[]) as told (id) where not exists (select from record_entry e where e.id = told.id)',
         [acknowledged],
       )
     ).rows as unknown[],
