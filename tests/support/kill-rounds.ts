@@ -13,6 +13,8 @@ export interface KillRounds {
   rounds: number;
   /** Makes the choice of victims and moments repeatable. */
   seed: number;
+  /** The latest moment, counted from the first acknowledgement; absent: 400 ms. */
+  latestMs?: number;
   /** Starts writing against a database that runs, and gives it back once it writes. */
   start(database: EmbeddedPostgres): Promise<Writing>;
   /** Looks at the database after it was restarted. `acknowledged` is everything of all rounds so far. */
@@ -28,13 +30,20 @@ const victims: Victim[] = ['writers', 'database', 'database and writers'];
  * many rounds on the same data.
  * @returns what happened, one line a round
  */
-export async function killRounds({ dataFolder, rounds, seed, start, check }: KillRounds): Promise<string[]> {
+export async function killRounds({
+  dataFolder,
+  rounds,
+  seed,
+  latestMs = 400,
+  start,
+  check,
+}: KillRounds): Promise<string[]> {
   const chance = random(seed);
   const acknowledged: string[] = [];
   const told: string[] = [];
   for (let n = 1; n <= rounds; n += 1) {
     const victim = victims[Math.floor(chance() * victims.length)] as Victim;
-    const moment = Math.floor(20 + chance() * 380);
+    const moment = Math.floor(20 + chance() * (latestMs - 20));
     const database = await startEmbedded({ dataFolder });
     const writing = await start(database);
     while (writing.acknowledged.length === 0) await pause(1);

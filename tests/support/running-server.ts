@@ -100,10 +100,13 @@ export interface ServerProcessOptions {
   secret?: string;
 }
 
+/** Looked at once for each test file, however many servers it starts. */
+let fresh: Promise<void> | undefined;
+
 /** The built program as a process of its own; on a database without an operator it loads the demo. */
 export async function serverProcess(options: ServerProcessOptions): Promise<ServerProcess> {
   const { databaseUrl, port = await freePort(), secret = demoSecret() } = options;
-  await built();
+  await (fresh ??= built());
   const main = `${ROOT}/dist/apps/cli/src/main.js`;
   const program = new Program(process.execPath, [main, 'start', '--port', String(port)], {
     DATABASE_URL: databaseUrl,
