@@ -198,12 +198,12 @@ function situation(all: Shape[]): fc.Arbitrary<Situation> {
         { weight: 14, arbitrary: fc.constantFrom(...all[index]!.rows) },
         { weight: 1, arbitrary: fc.constant(null) },
       ),
-      signed: fc.integer({ min: 0, max: 9 }).map((n) => n > 0),
+      signed: fc.integer({ min: 0, max: 9 }).map((n) => n > 1),
     }),
   );
   const works = all.flatMap((_, index) => WORKS.map((id) => `${numberOf(index)}/a/${id}`));
   const keys = all.map((_, index) => `${numberOf(index)}/a/J1`);
-  const state = fc.constantFrom(...DONE, 'absent', 'possible', 'unknown', 'impossible');
+  const state = fc.constantFrom(...DONE, 'absent', 'absent', 'possible', 'possible', 'unknown', 'impossible');
   return fc
     .record({
       defects: fc.array(defect, { minLength: 1, maxLength: 2 }),
