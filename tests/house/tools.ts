@@ -68,10 +68,8 @@ export function cruise(root: string): { fired: Fired[]; cruised: string[]; rules
         says: `imports ${to}`,
       })),
     ),
-    cruised: modules
-      .map(({ source }) => source)
-      .filter((source) => ours.test(source))
-      .sort(),
+    // A .mjs file that another one imports is reported twice: as opened, and as led to.
+    cruised: [...new Set(modules.map(({ source }) => source))].filter((source) => ours.test(source)).sort(),
     rules: summary.ruleSetUsed.forbidden.map(({ name }) => name),
   };
 }
