@@ -19,3 +19,5 @@ export type * from './next-flights/next-flights.js';
 export { proposeSwap } from './swap/propose-swap.js';
 export { SwapInputError } from './swap/swap-input-error.js';
 export type * from './swap/rotation.js';
+export { planQuestions } from './questions/plan-questions.js';
+export type * from './questions/question-plan.js';

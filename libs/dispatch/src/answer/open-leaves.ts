@@ -50,7 +50,7 @@ function leavesOf(node: ExplainedNode): ExplainedNode[] {
 }
 
 /** A number is cut at the thresholds in use; a choice is each of its values, and "something else" where it is open. */
-function cellsOf(key: string, expected: readonly unknown[]): Scalar[] {
+export function cellsOf(key: string, expected: readonly unknown[]): Scalar[] {
   const fact = readFactKey(key)?.fact;
   if (fact?.type === 'number') {
     const cuts = [...new Set(expected.map(Number))].sort((a, b) => a - b);
