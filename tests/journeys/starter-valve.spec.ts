@@ -251,6 +251,7 @@ describe('the life of a defect', () => {
     expect(back.reasons[0]).toMatch(
       /^Engine start valve 1 .*nobody authorised and equipped is at the departure station\.$/,
     );
+    expect(JSON.stringify([out.reasons, back.reasons])).not.toMatch(/[0-9a-f]{8}-[0-9a-f]{4}-/);
   });
 
   it('so it is mended at the base that evening; open work grounds the aircraft again', async () => {

@@ -69,7 +69,7 @@ describe('a piece of work', () => {
       'each-departure',
       [{ doneAt: morning, forFlight: 'F0' }],
       'FT',
-      'for F0',
+      'for another flight',
     ],
     ['owed each departure, done for none', 'each-departure', [{ doneAt: morning }], 'FT', 'no named flight'],
     ['owed each flight-day, done today', 'each-flight-day', [{ doneAt: morning }], 'TT', 'on this flight-day'],

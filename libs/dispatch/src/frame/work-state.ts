@@ -108,7 +108,7 @@ function standingOfRecord(frame: Frame, record: WorkState, repeat: Repeat): Stan
       ? { valid: 'T', because: `it was done and signed ${doneAt} for this flight`, ...until }
       : {
           valid: 'F',
-          because: `it is owed before each departure and was last signed ${doneAt} for ${record.forFlight ?? 'no named flight'}`,
+          because: `it is owed before each departure and was last signed ${doneAt} for ${record.forFlight === undefined ? 'no named flight' : 'another flight'}`,
         };
   }
   if (repeat === 'each-flight-day') {
