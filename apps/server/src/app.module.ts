@@ -34,6 +34,9 @@ import { ProblemsController } from './openapi/problems.controller.js';
 import { PeopleController } from './people/people.controller.js';
 import { Secrets } from './people/secrets.js';
 import { SignInService } from './people/sign-in.service.js';
+import { EffectsService } from './settings/effects.service.js';
+import { SettingsController } from './settings/settings.controller.js';
+import { SettingsService } from './settings/settings.service.js';
 import { RecordController } from './record/record.controller.js';
 
 /** What the server is handed from outside: nothing in it reads a clock, the environment or a file by itself. */
@@ -57,6 +60,7 @@ export class AppModule {
         ActsController,
         ExtendingController,
         ExtensionsController,
+        SettingsController,
         DispatchController,
         MelController,
         MovementsController,
@@ -81,6 +85,8 @@ export class AppModule {
         ExtensionsService,
         NoticesService,
         AuthorityDocumentsService,
+        SettingsService,
+        EffectsService,
         DeferralCheck,
         DispatchService,
         FactsService,

@@ -114,6 +114,11 @@ export const PROBLEMS = {
     title: 'This revision was loaded before',
     next: 'Give the changed text a revision of its own; one that was loaded stays as it is.',
   },
+  'settings-need-signature': {
+    status: 409,
+    title: 'Something open would read otherwise, so the change is signed',
+    next: 'Read the list, and send the change again with the statement and your secret.',
+  },
   'no-extension-asked': {
     status: 409,
     title: 'Nobody has asked for an extension',

@@ -8,6 +8,7 @@ import { MEL_SHAPES } from '../mel/mel.schema.js';
 import { MOVEMENT_SHAPES } from '../movements/movements.schema.js';
 import { PEOPLE_SHAPES } from '../people/people.schema.js';
 import { RECORD_SHAPES } from '../record/record.schema.js';
+import { SETTINGS_SHAPES } from '../settings/settings.schema.js';
 import { instant, list, object, orNull, type Shape, text, whole, yesNo } from './shape.js';
 
 const ABOUT_SHAPES: Record<string, Shape> = {
@@ -56,6 +57,7 @@ export const SHAPES: Record<string, Shape> = {
   ...FLEET_SHAPES,
   ...DEFECT_SHAPES,
   ...EXTENSION_SHAPES,
+  ...SETTINGS_SHAPES,
   ...VERDICT_SHAPES,
   ...MEL_SHAPES,
   ...MOVEMENT_SHAPES,

@@ -464,6 +464,41 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/settings': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What the operator settled: each value with its source, and its own with the reason. */
+    get: operations['SettingsController_view'];
+    /** Choose a preset or settle own values, each with a reason; signed where something open reads otherwise. */
+    put: operations['SettingsController_change'];
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/settings/preview': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Which open deadlines and answers would read otherwise. Nothing is stored. */
+    post: operations['SettingsController_preview'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/dispatch/questions': {
     parameters: {
       query?: never;
@@ -1061,6 +1096,27 @@ export interface components {
       at: string;
       /** @description Reference: number of the message, name of the inspector. */
       reference: string;
+    };
+    SettingChangeBody: {
+      /**
+       * @description Which setting; `preset` chooses the preset.
+       * @example expiryInFlight
+       */
+      key: string;
+      /** @description The operator's own value; absent or null goes back to the value of the preset. */
+      value?: string | number | boolean | string[];
+      /** @description Why. */
+      reason: string;
+    };
+    PreviewSettingsBody: {
+      /** @description What is to be changed. */
+      changes: components['schemas']['SettingChangeBody'][];
+    };
+    ChangeSettingsBody: {
+      /** @description What is to be changed. */
+      changes: components['schemas']['SettingChangeBody'][];
+      /** @description The signature, where something open would change. */
+      sign?: components['schemas']['SignBody'];
     };
     ProposalBody: {
       /** @description The open defect; absent for a defect that is not written up yet. */
@@ -1752,6 +1808,113 @@ export interface components {
       } | null;
       /** @description Those of this defect, the newest first. */
       extensions: components['schemas']['ExtensionLine'][];
+    };
+    /** @description Something that the operator settles. */
+    SettingLine: {
+      /** @description Which setting. */
+      key: string;
+      /** @description What it is called. */
+      title: string;
+      /** @description What it decides. */
+      about: string;
+      /**
+       * @description What kind of value it takes.
+       * @enum {string}
+       */
+      takes: 'choice' | 'some-of' | 'yes-no' | 'whole' | 'text' | 'zone';
+      choices:
+        | {
+            /** @description As sent. */
+            value: string;
+            /** @description In words. */
+            words: string;
+          }[]
+        | null;
+      range: {
+        /** @description Least. */
+        least: number;
+        /** @description Most. */
+        most: number;
+        /** @description Unit. */
+        unit: string;
+      } | null;
+      /** @description The value in force. A text, a number, true / false, a list of texts, or null for none. */
+      value: unknown;
+      /** @description The same in words. */
+      words: string;
+      preset: {
+        /** @description The value of the preset. A text, a number, true / false, a list of texts, or null for none. */
+        value: unknown;
+        /** @description The same in words. */
+        words: string;
+        /** @description Where it comes from. */
+        source: string;
+        /**
+         * @description How well it is known.
+         * @enum {string}
+         */
+        mark: 'SEEN' | 'SEEN-Q' | 'SEEN-2' | 'DERIVED' | 'FROM MEMORY' | 'COMMON PRACTICE';
+      };
+      own: {
+        /** @description The operator's own value. A text, a number, true / false, a list of texts, or null for none. */
+        value: unknown;
+        /** @description The same in words. */
+        words: string;
+        /** @description Why; recorded with it. */
+        reason: string;
+      } | null;
+    };
+    SettingChange: {
+      /** @description Which setting. */
+      key: string;
+      /** @description What it is called. */
+      title: string;
+      /** @description In words. */
+      before: string;
+      /** @description In words. */
+      after: string;
+      /** @description Why. */
+      reason: string;
+    };
+    /** @description Something open that reads otherwise under other settings. */
+    SettingEffect: {
+      /**
+       * @description What reads otherwise.
+       * @enum {string}
+       */
+      about: 'deadline' | 'use' | 'extension' | 'answer';
+      /** @description Mark of the aircraft. */
+      registration: string;
+      /** @description Number of the defect, or of the flight. */
+      of: string;
+      /** @description How it reads now. */
+      before: string;
+      /** @description How it would read. A signed deadline stays. */
+      after: string;
+    };
+    SettingsView: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /**
+       * @description The preset in use.
+       * @enum {string}
+       */
+      preset: 'easa' | 'faa' | 'tcca-2006' | 'tcca-2022' | 'custom';
+      /** @description Only what the program uses. */
+      settings: components['schemas']['SettingLine'][];
+    };
+    SettingsPreview: {
+      /**
+       * Format: date-time
+       * @description When this was computed (ISO 8601)
+       */
+      at: string;
+      changes: components['schemas']['SettingChange'][];
+      effects: components['schemas']['SettingEffect'][];
+      statement: string | null;
     };
     /** @description A condition with its answer. */
     ExplainedNode: {
@@ -3653,6 +3816,103 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['ExtensionDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SettingsController_view: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SettingsView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SettingsController_change: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the settings as they were read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each change. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ChangeSettingsBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SettingsView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SettingsController_preview: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['PreviewSettingsBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SettingsPreview'];
         };
       };
       /** @description A problem; see `/api/problems`. */

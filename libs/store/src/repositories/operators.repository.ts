@@ -14,11 +14,14 @@ export class Operators {
     );
   }
 
-  /** @throws StaleVersion */
-  async changeSettings(seen: number, settings: Record<string, unknown>): Promise<void> {
+  /**
+   * @param base the zone of its calendar days, where that changes too
+   * @throws StaleVersion
+   */
+  async changeSettings(seen: number, settings: Record<string, unknown>, base?: string): Promise<void> {
     const { manager, operatorId } = this.tx;
     this.tx.forget();
-    const next = { settings: settings as object, version: seen + 1 };
+    const next = { settings: settings as object, version: seen + 1, ...(base === undefined ? {} : { base }) };
     const { affected } = await manager.update(OperatorTable, { id: operatorId, version: seen }, next);
     if (affected !== 1) throw new StaleVersion('operator', operatorId, seen);
   }
