@@ -1,47 +1,11 @@
 /** The days told in next-flights.yaml, through the door that `proviso judge` uses: a case file and a MEL file. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { parse } from 'yaml';
 import { nextFlights, readCase, type CaseRead, type NextFlights } from '#dispatch';
 import { readMel, type Mel } from '#mel';
+import { caseFileOf, DAYS, expectedOf, type DayCase } from './next-flights.days.js';
 
-interface Rotation {
-  first: string;
-  every: number;
-  minutes: number;
-  count: number;
-  between: [string, string];
-}
-
-interface DayCase {
-  id: string;
-  story: string;
-  mel: string;
-  source: string;
-  mark: string;
-  basis: string;
-  rotation: Rotation;
-  flightFacts?: Record<string, object>;
-  expect: Record<string, string>;
-  kept: number;
-  possible: number;
-  breaks?: { flight: string; station: string };
-  says?: Record<string, string[]>;
-  ifFlown?: Record<string, string | null>;
-  repeats?: Record<string, string[]>;
-  left?: Record<string, string>;
-  saves?: { kind: string; keeps?: number; row?: string; says?: string }[];
-  notSaved?: string[];
-  [part: string]: unknown;
-}
-
-const TOLD = new Set(
-  'id story mel source mark basis rotation flightFacts expect kept possible breaks says ifFlown repeats left saves notSaved'.split(
-    ' ',
-  ),
-);
 const text = (file: string): string => readFileSync(new URL(file, import.meta.url), 'utf8');
-const { defaults, cases } = parse(text('next-flights.yaml')) as { defaults: object; cases: DayCase[] };
 
 const mels = new Map(
   ['t1', 't2'].map((name): [string, Mel] => {
@@ -51,50 +15,19 @@ const mels = new Map(
   }),
 );
 
-const plus = (instant: string, minutes: number): string =>
-  new Date(Date.parse(instant) + minutes * 60_000).toISOString();
-
-function flightsOf(
-  { first, every, minutes, count, between }: Rotation,
-  facts: DayCase['flightFacts'] = {},
-): object[] {
-  return Array.from({ length: count }, (_, at) => ({
-    id: `F${at + 1}`,
-    from: between[at % 2],
-    to: between[(at + 1) % 2],
-    offBlockAt: plus(first, at * every),
-    onBlockAt: plus(first, at * every + minutes + 20),
-    flightMinutes: minutes,
-    facts: facts[`F${at + 1}`] ?? {},
-  }));
-}
-
 function read(one: DayCase): CaseRead {
-  if ([one.source, one.mark, one.basis].some((part) => typeof part !== 'string')) {
-    throw new Error(`${one.id} lacks source, mark or basis`);
-  }
-  const given = Object.fromEntries(Object.entries(one).filter(([part]) => !TOLD.has(part)));
-  const file = { ...defaults, ...given, flights: flightsOf(one.rotation, one.flightFacts) };
-  const found = readCase(file, one.id, mels.get(one.mel)!, '2026a');
+  const found = readCase(caseFileOf(one), one.id, mels.get(one.mel)!, '2026a');
   if ('errors' in found) throw new Error(JSON.stringify(found.errors));
   return found;
-}
-
-/** "F2-F47" names them all. */
-function named(range: string): string[] {
-  const [from = 0, to = from] = range.split('-').map((id) => Number(id.slice(1)));
-  return Array.from({ length: to - from + 1 }, (_, at) => `F${from + at}`);
 }
 
 const flight = ({ flights }: NextFlights, id: string) => flights.find((told) => told.flight.id === id)!;
 
 describe('the flights of a day', () => {
-  it.each(cases.map((one) => [`${one.id}: ${one.story}`, one] as const))('%s', async (_name, one) => {
+  it.each(DAYS.map((one) => [`${one.id}: ${one.story}`, one] as const))('%s', async (_name, one) => {
     const { situation, flights, stations } = read(one);
     const told = await nextFlights(mels.get(one.mel)!, situation, flights, { stations });
-    const expected = Object.entries(one.expect).flatMap(([range, verdict]) =>
-      named(range).map((id) => [id, verdict]),
-    );
+    const expected = expectedOf(one);
     const answers = told.flights.map(({ flight: { id }, verdict }) => [id, verdict.verdict]);
     expect(answers.slice(0, expected.length)).toEqual(expected);
     expect([told.kept, told.possible]).toEqual([one.kept, one.possible]);

@@ -1,4 +1,4 @@
-import { judge as judgeSituation, readCase, type Situation, type Verdict } from '#dispatch';
+import { judge as judgeSituation, nextFlights, readCase, type CaseRead } from '#dispatch';
 import { IntervalInputError } from '#intervals';
 import { readPlainYaml, type Mel } from '#mel';
 import type { Command } from '../command.js';
@@ -6,37 +6,43 @@ import { firstOf, melFrom } from '../mel-file.js';
 import { filesOf, needed, readGiven } from '../options.js';
 import { readText } from '../read-file.js';
 import { UsageError } from '../usage-error.js';
+import { nextFlightsWords } from '../words/next-flights-words.js';
 import { verdictWords } from '../words/verdict-words.js';
 
 export const judge: Command = {
   name: 'judge',
   takes: '--mel FILE --case FILE',
-  summary: 'may this aircraft fly this flight with what is open on it, and why',
+  summary: 'may this aircraft fly this flight, or each flight of its day, with what is open on it, and why',
   async run(args) {
     const given = readGiven(args, ['mel', 'case']);
     filesOf(given);
     const [melFile, caseFile] = [needed(given, 'mel'), needed(given, 'case')];
     const mel = await melFrom(melFile);
-    const situation = await situationFrom(caseFile, mel);
-    const verdict = await verdictOn(mel, situation, caseFile);
-    return { value: verdict, words: verdictWords(verdict, situation, mel.content.notice), exit: 0 };
+    const { situation, flights, stations } = await caseFrom(caseFile, mel);
+    const { notice } = mel.content;
+    if (flights.length > 1) {
+      const told = await calculated(caseFile, () => nextFlights(mel, situation, flights, { stations }));
+      return { value: told, words: nextFlightsWords(told, situation.aircraft.registration, notice), exit: 0 };
+    }
+    const verdict = await calculated(caseFile, () => judgeSituation(mel, situation));
+    return { value: verdict, words: verdictWords(verdict, situation, notice), exit: 0 };
   },
 };
 
-async function situationFrom(file: string, mel: Mel): Promise<Situation> {
+async function caseFrom(file: string, mel: Mel): Promise<CaseRead> {
   const parsed = readPlainYaml(await readText(file));
   if ('problems' in parsed) throw new UsageError(`${file}: ${firstOf(parsed.problems)}`);
   const read = readCase(parsed.value, file, mel, process.versions.tz ?? 'unknown');
-  if ('situation' in read) return read.situation;
+  if ('situation' in read) return read;
   throw new UsageError(
     firstOf(read.errors.map((one) => [one.file, one.pointer, one.reason].filter(Boolean).join(': '))),
   );
 }
 
 /** What only the calculation itself finds out, such as a stored deadline that is none. */
-async function verdictOn(mel: Mel, situation: Situation, file: string): Promise<Verdict> {
+async function calculated<T>(file: string, calculate: () => Promise<T>): Promise<T> {
   try {
-    return await judgeSituation(mel, situation);
+    return await calculate();
   } catch (error) {
     if (error instanceof IntervalInputError) throw new UsageError(`${file}: ${error.message}`);
     throw error;

@@ -11,7 +11,7 @@ import type {
 import type { Role } from '#mel';
 import { sayInstant, sayMinutes } from './say-time.js';
 
-const CAUTION =
+export const CAUTION =
   'This supports, and never replaces, the approved MEL, the maintenance manual, the commander and licensed certifying ' +
   'staff; local regulation prevails.';
 
