@@ -195,6 +195,18 @@ describe('what other messages settle', () => {
     expect((await legsOf('Q-TAF')).map(({ flight }) => flight)).toEqual(['QT10']);
   });
 
+  it('a message counts from its first receipt, also when the second delivery of it came in before the first', async () => {
+    const [early, late] = ['MVT\nQT11/14.QTAF.QXA\nAD1000/1010', 'MVT\nQT11/14.QTAF.QXA\nAD1002/1010'];
+    await send(early, '2026-05-14T11:00:00Z');
+    const conflicts = (entries: Shapes['TrayLine'][]) =>
+      entries.filter(({ reason }) => reason === 'conflict').map(({ text }) => text);
+    expect(conflicts((await send(late, '2026-05-14T10:30:00Z')).tray)).toEqual([late]);
+    const first = await send(early, '2026-05-14T10:12:00Z');
+    expect(first.messages).toMatchObject([{ state: 'duplicate', receivedAt: '2026-05-14T10:12:00.000Z' }]);
+    expect(first.legs).toMatchObject([{ offBlockAt: '2026-05-14T10:02:00.000Z' }]);
+    expect([conflicts(first.tray), conflicts(first.settled)]).toEqual([[early], [late]]);
+  });
+
   it('a code of three letters is the same airline where the operator says so', async () => {
     const { legs } = await send('MVA\nQTQ0010/14.Q-TAF.QXB\nAA1755/1759', '2026-05-14T18:00:00Z');
     expect(legs).toMatchObject([{ flight: 'QT10', ending: 'arrived', flightMinutes: 45, version: 3 }]);

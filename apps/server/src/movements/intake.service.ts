@@ -77,7 +77,7 @@ export class IntakeService {
   async receive(tx: Tx, session: Session, delivery: Delivery, messages: readonly ReadMessage[]): Promise<Received> {
     const now = this.now();
     const sorted = await sortedOut(tx, messages, now, delivery.mends !== null);
-    const earlier = await this.firstReceipts(tx, sorted);
+    const earlier = await this.firstReceipts(tx, session, sorted, now);
     const fresh = sorted.filter(({ known }) => known === null);
     const kept = fresh.length === 0 ? null : await this.keep(tx, session, delivery, fresh, now);
     const rows = [...(kept?.rows ?? []), ...earlier];
@@ -85,7 +85,7 @@ export class IntakeService {
     return {
       ...derived,
       deliveryId: kept?.id ?? null,
-      messages: sorted.map(({ read, known }) => ({ read, row: known ?? rowOf(read, rows), isNew: known === null })),
+      messages: sorted.map(({ read, known }) => ({ read, row: rowOf(read, rows, known), isNew: known === null })),
       opened: [...(kept?.opened ?? []), ...derived.opened],
     };
   }
@@ -135,13 +135,26 @@ export class IntakeService {
   }
 
   /** A message that came before its first receipt after all counts from then: deliveries may arrive in any order. */
-  private async firstReceipts(tx: Tx, sorted: readonly SortedMessage[]): Promise<MovementMessageRow[]> {
-    const earlier = sorted.flatMap(({ read, known }) =>
-      known && known.state === 'read' && read.receivedAt < known.receivedAt
-        ? [{ ...known, receivedAt: read.receivedAt }]
-        : [],
+  private async firstReceipts(
+    tx: Tx,
+    session: Session,
+    sorted: readonly SortedMessage[],
+    now: string,
+  ): Promise<MovementMessageRow[]> {
+    const earlier = sorted.flatMap(({ read: { receivedAt }, known }) =>
+      known?.state === 'read' && receivedAt < known.receivedAt ? [{ ...known, receivedAt }] : [],
     );
     for (const { id, version, receivedAt } of earlier) await tx.movements.changeMessage(id, version, { receivedAt });
+    if (earlier.length === 0) return [];
+    await tx.record.append({
+      who: session.personId,
+      authorisation: null,
+      organisation: null,
+      what: 'movements.received-earlier',
+      aircraft: null,
+      times: { enteredAt: now },
+      payload: { messages: earlier.map(({ id, sha256, receivedAt }) => ({ message: id, sha256, receivedAt })) },
+    });
     return earlier;
   }
 
@@ -203,10 +216,13 @@ export class IntakeService {
   }
 }
 
-function rowOf(read: ReadMessage, rows: readonly MovementMessageRow[]): MovementMessageRow {
-  const row = rows.find(
-    ({ sha256, scheduledOn }) => sha256 === read.sha256 && scheduledOn === (read.said?.scheduledOn ?? null),
-  );
+function rowOf(
+  read: ReadMessage,
+  rows: readonly MovementMessageRow[],
+  known: MovementMessageRow | null = null,
+): MovementMessageRow {
+  const day = read.said?.scheduledOn ?? null;
+  const row = rows.find(({ sha256, scheduledOn }) => sha256 === read.sha256 && scheduledOn === day) ?? known;
   if (!row) throw new Error('A message was read and not kept.');
   return row;
 }
