@@ -7,5 +7,6 @@ declare module 'logic-solver' {
   export class Solver {
     require(...formulas: Formula[]): void;
     solve(): object | null;
+    solveAssuming(formula: Formula): object | null;
   }
 }

@@ -5,7 +5,8 @@
 import type { Mel } from '#mel';
 import { codeOf, highRank, lowRank, type Code } from '../compiled/code.js';
 import { allOfPairs } from '../kleene.js';
-import type { JudgedGate } from '../gates.js';
+import { Frame } from '../frame/frame.js';
+import { judgeGates, type JudgedGate } from '../gates.js';
 import type { Situation } from '../situation.js';
 import { unitKey } from '../units/unit.js';
 import type { Choice } from '../choice.js';
@@ -15,6 +16,7 @@ import { componentsOf } from './components.js';
 import type { RowList } from './cost.js';
 import { Budget } from './explore.js';
 import type { Problem } from './problem.js';
+import { situationUnder, someRows } from './rows-of-defect.js';
 import { findBest, findBounds, type Bounds } from './search-rows.js';
 
 export interface FoundChoice {
@@ -26,6 +28,26 @@ export interface FoundChoice {
   list: RowList;
   value: Code;
   isWhole: boolean;
+}
+
+/** The bounds alone: what is certain and what is possible under some choice of rows, gates included. */
+export function boundsUnder(
+  mel: Mel,
+  situation: Situation,
+  budget: Budget,
+): { lo: number; hi: number; isWhole: boolean } {
+  const gates = judgeGates(new Frame(mel, situationUnder(situation, someRows(mel, situation))));
+  const closed = codeOf(allOfPairs(gates.map(({ answer }) => answer)));
+  let [lo, hi, isWhole] = [lowRank(closed), highRank(closed), true];
+  const problem = buildProblem(mel, situation);
+  for (const variables of componentsOf(problem)) {
+    if (hi === 0) break;
+    const bounds = findBounds(new Board(problem, variables), budget);
+    lo = Math.min(lo, bounds.lo);
+    hi = Math.min(hi, bounds.hi);
+    isWhole &&= bounds.isWhole;
+  }
+  return { lo: Math.min(lo, hi), hi, isWhole };
 }
 
 export function findChoice(

@@ -13,20 +13,19 @@ import { judgeGates } from '../gates.js';
 import { answerFrom } from '../judge.js';
 import { search } from '../search.js';
 import type { OpenDefect, Situation } from '../situation.js';
-import { Fitted } from '../units/fitted.js';
 import { readingsOf, wholeReadings } from '../units/readings.js';
 import { byCode } from '../units/unit.js';
 import { Budget } from './explore.js';
 import { choiceOf, findChoice, type FoundChoice } from './find-choice.js';
 import { keptChoices } from './kept-choices.js';
 import type { Proposal, ProposedRow, ProposeOptions } from './proposal.js';
-import { isChange, rowsOfDefect, situationUnder, type ProposedRows } from './rows-of-defect.js';
+import { isChange, situationUnder, someRows, type ProposedRows } from './rows-of-defect.js';
 
 const BOUNDS: readonly Bound[] = ['may-not-fly', 'after-work', 'may-fly'];
 
 /** Throws IntervalInputError when an instant or a stored interval of the situation cannot be read. */
 export async function propose(mel: Mel, situation: Situation, options: ProposeOptions = {}): Promise<Proposal> {
-  const signed = new Frame(mel, situationUnder(situation, signedRows(mel, situation)));
+  const signed = new Frame(mel, situationUnder(situation, someRows(mel, situation)));
   const gates = judgeGates(signed);
   if (wholesOf(signed) === null) {
     const verdict = await answerFrom(signed, gates, await search(signed, gates));
@@ -55,12 +54,6 @@ export async function propose(mel: Mel, situation: Situation, options: ProposeOp
     reason,
     nodes: budget.used,
   };
-}
-
-/** The situation as it stands, but with some row for every defect that could have one: only its gates are looked at. */
-function signedRows(mel: Mel, { defects, aircraft }: Situation): ProposedRows {
-  const fitted = new Fitted(mel, aircraft);
-  return new Map(defects.map((defect) => [defect.id, defect.row ?? rowsOfDefect(defect, fitted)[0] ?? null]));
 }
 
 function wholesOf(frame: Frame) {

@@ -1,6 +1,7 @@
 /** Which rows may be proposed for a defect, and the situation in which they are. */
+import type { Mel } from '#mel';
 import type { OpenDefect, Situation } from '../situation.js';
-import type { Fitted } from '../units/fitted.js';
+import { Fitted } from '../units/fitted.js';
 import { byCode } from '../units/unit.js';
 
 /** Rows by defect id; null where nothing can be proposed and the defect stays as it stands. */
@@ -29,4 +30,10 @@ export function underRow(defect: OpenDefect, row: string | null): OpenDefect {
   if (row === defect.row) return defect;
   const replaced = defect.signed && defect.row !== null ? { insteadOf: defect.row } : {};
   return { ...defect, row, signed: false, ...replaced };
+}
+
+/** The rows as they stand, and some row for every other defect that could have one: enough to look at the gates. */
+export function someRows(mel: Mel, { defects, aircraft }: Situation): ProposedRows {
+  const fitted = new Fitted(mel, aircraft);
+  return new Map(defects.map((defect) => [defect.id, defect.row ?? rowsOfDefect(defect, fitted)[0] ?? null]));
 }

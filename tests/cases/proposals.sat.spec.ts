@@ -1,0 +1,25 @@
+/** lo and hi of a proposal beside an outside SAT solver (logic-solver 2.0.1), on random small MELs. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { propose, type Proposal } from '#dispatch';
+import { proposalCase } from './proposals.random.js';
+import { boundsBySat } from './proposals.sat.js';
+
+const RANK: Record<Proposal['verdict']['lo'], number> = { 'may-not-fly': 0, 'after-work': 1, 'may-fly': 2 };
+
+describe('a proposal beside a SAT solver', () => {
+  it('has exactly its lo and its hi', async () => {
+    const seen = new Map<string, number>();
+    await fc.assert(
+      fc.asyncProperty(proposalCase, async ({ mel, situation }) => {
+        const { verdict } = await propose(mel, situation);
+        const { lo, hi } = boundsBySat(mel, situation);
+        expect([RANK[verdict.lo], RANK[verdict.hi]]).toEqual([lo, hi]);
+        seen.set(`${lo} ${hi}`, (seen.get(`${lo} ${hi}`) ?? 0) + 1);
+      }),
+      { numRuns: 80 },
+    );
+    // Every pair that there can be came up.
+    expect([...seen.keys()].sort(), JSON.stringify([...seen])).toEqual(['0 0', '0 1', '0 2', '1 1', '1 2', '2 2']);
+  });
+});
