@@ -18,6 +18,10 @@ const entry = (number: string, category: string, interval = '') => `
             numberInstalled: 1
             numberRequired: 0
             remarks: May be inoperative.`;
+/** Two units, both of which may be inoperative. */
+const pair = (number: string) =>
+  entry(number, 'B').replace(`units: ['1']`, `units: ['1', '2']`).replace('numberInstalled: 1', 'numberInstalled: 2');
+
 const MEL = `
 format: proviso-mel/1
 document: Invented list
@@ -26,7 +30,7 @@ aircraftType: Ambrel
 revision: '1'
 effectiveOn: 2026-01-01
 notice: Invented. Never for flight.
-entries:${entry('33-11-01', 'B')}${entry('33-11-02', 'D')}${entry('33-11-03', 'A', 'interval: 6 flight-hours')}
+entries:${entry('33-11-01', 'B')}${entry('33-11-02', 'D')}${entry('33-11-03', 'A', 'interval: 6 flight-hours')}${pair('33-11-04')}
 `;
 
 /** One change as it is sent. */
@@ -67,6 +71,12 @@ export class SettingsScene {
       ],
     });
     await (await this.server.signIn('ullo')).post('/api/mel', { file: 'ambrel.yaml', text: MEL });
+    await this.goTo(this.clock);
+  }
+
+  /** A session lasts twelve hours: both sign in anew. */
+  async goTo(at: string): Promise<void> {
+    this.clock = at;
     this.quality = await this.server.signIn('wenka');
     this.technician = await this.server.signIn('yorvin');
   }
@@ -96,13 +106,13 @@ export class SettingsScene {
   }
 
   /** Written up at this moment and deferred on row 1 of its entry. */
-  async deferred(number: string, mark = 'Q-ABA'): Promise<Shapes['DefectLine']> {
+  async deferred(number: string, mark = 'Q-ABA', unit = '1'): Promise<Shapes['DefectLine']> {
     const { body } = await this.technician.post<Shapes['ActDone']>('/api/defects', {
       aircraft: this.airline.aircraft[mark],
       origin: 'crew',
       description: 'Light does not come on.',
       recordedAt: this.clock,
-      item: { entry: number, units: ['1'] },
+      item: { entry: number, units: [unit] },
     });
     const done = await this.technician.sign(body.defect.id, 'deferral', { act: 'defer', row: '1' }, { row: '1' });
     return done.defect;

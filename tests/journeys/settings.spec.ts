@@ -223,6 +223,19 @@ describe('a change that touches what is open', () => {
   });
 });
 
+it('a pair that counts from its first record stays as signed too', async () => {
+  await scene.goTo('2026-01-20T20:00:00.000Z');
+  await scene.deferred('33-11-04', 'Q-ABB', '1');
+  await scene.goTo('2026-01-21T09:00:00.000Z');
+  const second = await scene.deferred('33-11-04', 'Q-ABB', '2');
+  expect(second.deadline?.lastDay).toBe('2026-01-24');
+  const { effects } = await scene.preview(change('pairDayZero', 'first-record'));
+  const open = effects.filter(({ about }) => about === 'deadline');
+  expect(open.map(({ of }) => of)).toEqual([second.number]);
+  expect(open[0]?.before).toContain('last day 24 Jan 2026');
+  expect(open[0]?.after).toContain('counted anew it would be last day 23 Jan 2026');
+});
+
 it('the record holds every change with its reason and what it did, and verifies', async () => {
   await expect
     .poll(async () => {

@@ -36,6 +36,7 @@ export { raiseInError, type RaiseInError } from './answering/raise-in-error.js';
 export { resetAndWatch, type ResetAndWatchCommand } from './answering/reset-and-watch.js';
 export type { BasisAsked } from './deferring/choose-basis.js';
 export { defer, type Defer } from './deferring/defer.js';
+export { signLimits } from './deferring/sign-limits.js';
 export { changeRow, type ChangeRow } from './deferring/change-row.js';
 export { signProcedure, type SignProcedure } from './deferring/sign-procedure.js';
 export { transfer, type Transfer } from './deferring/transfer.js';

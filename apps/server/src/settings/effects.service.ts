@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { deadlineOf, type DefectLife, offerExtension, Refusal, standing } from '#deferrals';
-import { presetOf, rectificationWindow, type RectificationClock } from '#intervals';
+import { deadlineOf, type DefectLife, offerExtension, Refusal, signLimits, standing } from '#deferrals';
+import { type Leg, presetOf, type RectificationClock } from '#intervals';
 import type { AircraftRow, FlightRow, Tx } from '#store';
 import { livesOf, type OpenedDefect } from '../defects/defect-book.js';
 import { defectNumber } from '../defects/views.js';
@@ -38,30 +38,12 @@ export class EffectsService {
       const legs = await flownLegs(tx, aircraft.id, from);
       for (const one of deferred) {
         const number = defectNumber(aircraft, one.row);
-        const say = (settings: OperatorSettings) => this.wordsOf(one, legs, settings, now);
+        const say = (settings: OperatorSettings) => wordsOf(one, opened, legs, settings, now);
         effects.push(...differences(aircraft, number, say(before), say(after)));
       }
       effects.push(...(await this.answers(tx, aircraft, opened, before, after, now)));
     }
     return effects;
-  }
-
-  /** How an open item reads under these settings. What was signed is not touched. */
-  private wordsOf(
-    { life }: OpenedDefect,
-    legs: Parameters<typeof usedOf>[1],
-    settings: OperatorSettings,
-    now: string,
-  ) {
-    const { counting } = settings.deferral;
-    const at = Date.parse(now) < Date.parse(life.recordedAt) ? life.enteredAt : now;
-    const { left } = standing(life, at, usedOf(life, legs, counting) ?? {}, counting);
-    return {
-      signed: life.limits.flatMap(({ clock }) => (clock === null ? [] : [clockWords(clock)])).join('; '),
-      deadline: countedAnew(life, settings),
-      use: left.map(({ sentence }) => sentence).join(' '),
-      extension: extensionWords(life, settings, now),
-    };
   }
 
   private async answers(
@@ -84,6 +66,26 @@ export class EffectsService {
   }
 }
 
+/** How an open item reads under these settings. What was signed is not touched. */
+function wordsOf(
+  { life }: OpenedDefect,
+  opened: readonly OpenedDefect[],
+  legs: readonly Leg[],
+  settings: OperatorSettings,
+  now: string,
+): Words {
+  const { counting } = settings.deferral;
+  const at = Date.parse(now) < Date.parse(life.recordedAt) ? life.enteredAt : now;
+  const { left } = standing(life, at, usedOf(life, legs, counting) ?? {}, counting);
+  const others = opened.map((one) => one.life).filter((one) => one !== life);
+  return {
+    signed: life.limits.flatMap(({ clock }) => (clock === null ? [] : [clockWords(clock)])).join('; '),
+    deadline: countedAnew(life, others, settings),
+    use: left.map(({ sentence }) => sentence).join(' '),
+    extension: extensionWords(life, settings, now),
+  };
+}
+
 interface Words extends Record<'deadline' | 'use' | 'extension', string> {
   /** As signed. */
   signed: string;
@@ -92,7 +94,7 @@ interface Words extends Record<'deadline' | 'use' | 'extension', string> {
 function differences({ registration }: AircraftRow, of: string, before: Words, after: Words): Effect[] {
   const abouts = ['deadline', 'use', 'extension'] as const;
   return abouts
-    .filter((about) => before[about] !== after[about])
+    .filter((about) => before[about] !== after[about] && !(about === 'deadline' && after.deadline === after.signed))
     .map((about) => {
       if (about !== 'deadline') return { about, registration, of, before: before[about], after: after[about] };
       const anew = `stays as signed; counted anew it would be ${after.deadline}`;
@@ -105,15 +107,16 @@ function answerEffect({ registration }: AircraftRow, flight: FlightRow, before: 
   return { about: 'answer', registration, of, before, after };
 }
 
-/** The interval of each signed limit as these settings would count it from the same record. */
-function countedAnew({ limits }: DefectLife, { deferral }: OperatorSettings): string {
-  const { base, tzdb, preset } = deferral;
-  const clocks = limits.flatMap(({ clock }) => {
-    if (clock === null) return [];
-    const { category, interval, recordedAt } = clock;
-    return [rectificationWindow({ category, interval, recordedAt, base, tzdb, preset })];
-  });
-  return clocks.map(clockWords).join('; ');
+/** The interval of the basis as it would be signed under these settings, from the same record. */
+function countedAnew(
+  life: DefectLife,
+  others: readonly DefectLife[],
+  { deferral: settings }: OperatorSettings,
+): string {
+  const { deferral } = life;
+  if (deferral === null) return '';
+  const limits = signLimits(life, deferral.basis, { settings, others });
+  return limits.flatMap(({ clock }) => (clock === null ? [] : [clockWords(clock)])).join('; ');
 }
 
 function clockWords(clock: RectificationClock): string {
