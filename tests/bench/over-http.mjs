@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import pg from 'pg';
 import { newId, openStore, startEmbedded } from '#store';
 import { median, rate, ratio } from './measure.mjs';
-import { insertsOf, rowsOfOneDeferral } from './plain-inserts.mjs';
+import { rowsOfOneDeferral, statementsOf } from './plain-inserts.mjs';
 import { startServer } from './server-process.mjs';
 
 const AT_ONCE = 16;
@@ -31,8 +31,9 @@ export async function overHttp() {
       const defects = await writtenUp(client, await fleet(store, client, round));
       rates.http.push(await perSecond(defects, (defect) => defer(client, defect)));
       const rows = await rowsOfOneDeferral(pool, client.operator, defects[0].id);
-      const many = Array.from({ length: DEFERRALS }, () => insertsOf(rows));
-      rates.plain.push(await perSecond(many, (inserts) => inSql(pool, client.operator, inserts)));
+      rates.plain.push(
+        await perSecond(defects, (defect) => inSql(pool, client.operator, statementsOf(rows, defect))),
+      );
     }
     const peak = server.peakMiB();
     await store.close();
@@ -92,7 +93,13 @@ async function writtenUp(client, aircraft) {
       recordedAt: new Date().toISOString(),
       item: { entry: ENTRY, units: ['L'] },
     });
-    defects.push({ id: body.defect.id, number: body.defect.number, registration: body.defect.registration, etag });
+    defects.push({
+      id: body.defect.id,
+      aircraft: id,
+      number: body.defect.number,
+      registration: body.defect.registration,
+      etag,
+    });
   });
   return defects;
 }
@@ -118,12 +125,12 @@ async function post({ url, cookie }, path, body, etag) {
   return { body: answer, etag: response.headers.get('etag') };
 }
 
-async function inSql(pool, operator, inserts) {
+async function inSql(pool, operator, statements) {
   const connection = await pool.connect();
   try {
     await connection.query('begin');
     await connection.query("select set_config('app.operator', $1, true)", [operator]);
-    for (const { text, values } of inserts) await connection.query(text, values);
+    for (const { text, values } of statements) await connection.query(text, values);
     await connection.query('commit');
   } finally {
     connection.release();

@@ -1,4 +1,4 @@
-/** The rows that one deferral wrote, and the same again under new keys, as statements for plain `pg`. */
+/** The rows that one deferral wrote, and the same again under new keys, as statements for plain `pg`, updates included. */
 import { createHash, randomUUID } from 'node:crypto';
 
 const TABLES = ['record_entry', 'defect_act', 'signature', 'idempotency'];
@@ -20,9 +20,8 @@ export async function rowsOfOneDeferral(pool, operator, defectId) {
         `%${defectId}%`,
       ]),
     };
-    const defects = await ask('select aircraft_id from defect where id = $1', [defectId]);
     await connection.query('commit');
-    return { ...rows, aircraftId: defects[0].aircraft_id, defectId };
+    return rows;
   } finally {
     connection.release();
   }
@@ -30,20 +29,28 @@ export async function rowsOfOneDeferral(pool, operator, defectId) {
 
 let seq = 1_000_000;
 
-/** The statements of one deferral: the rows under new keys. The updates a deferral makes too are left out: less work. */
-export function insertsOf(rows) {
+/** The statements of one deferral of a defect: the rows under new keys, and the two rows that it changes. */
+export function statementsOf(rows, defect) {
   const entry = { id: randomUUID() };
-  return TABLES.flatMap((table) => rows[table].map((row) => insert(table, renewed(table, row, entry))));
+  return [
+    ...TABLES.flatMap((table) => rows[table].map((row) => insert(table, renewed(table, row, entry, defect)))),
+    {
+      text: 'update defect set state = state, basis = basis, version = version + 1 where id = $1',
+      values: [defect.id],
+    },
+    { text: 'update aircraft set version = version + 1 where id = $1', values: [defect.aircraft] },
+  ];
 }
 
-function renewed(table, row, entry) {
+function renewed(table, row, entry, defect) {
   if (table === 'record_entry') {
     const canonical = Buffer.concat([row.canonical, Buffer.from(entry.id)]);
     const leaf = createHash('sha256').update(Buffer.of(0)).update(canonical).digest();
     const { seq: _made, ...rest } = row;
     return { ...rest, id: entry.id, canonical, leaf };
   }
-  if (table === 'defect_act') return { ...row, id: randomUUID(), seq: (seq += 1), entry_id: entry.id };
+  if (table === 'defect_act')
+    return { ...row, id: randomUUID(), defect_id: defect.id, seq: (seq += 1), entry_id: entry.id };
   if (table === 'signature') return { ...row, id: randomUUID(), entry_id: entry.id };
   return { ...row, key: randomUUID() };
 }
