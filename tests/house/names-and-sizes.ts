@@ -51,11 +51,13 @@ const folders = (root: string, place: string): string[] => [
 
 export const HOUSE_LAWS: HouseLaw[] = [
   {
-    law: 'nothing-else-at-the-top',
-    advice: 'Move it below apps, libs, tests or seed.',
+    law: 'exactly-these-at-the-top',
+    advice: 'What does not belong here goes below apps, libs, tests or seed; what is missing comes back.',
     broken: (root) => {
       const ignored = ignoredNames(root);
-      return readdirSync(root).filter((name) => !TOP.has(name) && !ignored.has(name) && !name.startsWith('.'));
+      const there = readdirSync(root);
+      const others = there.filter((name) => !TOP.has(name) && !ignored.has(name) && !name.startsWith('.'));
+      return [...others, ...[...TOP].filter((name) => !there.includes(name))];
     },
   },
   {
