@@ -68,28 +68,14 @@ beforeAll(async () => {
   server = await runningServer({ now: () => clock, secret: SECRET });
   operator = await movementsOperator(server, { code: 'QB', marks: ['Q-ABD', 'Q-ABE'] });
   aircraft = operator.aircraft['Q-ABD'] as string;
+  const planned = (number: string, from: string, to: string, day: number, hours: [string, string]) => {
+    const [offBlockAt, onBlockAt] = hours.map((hour) => `2026-05-${day}T${hour}:00Z`) as [string, string];
+    return { number, from, to, offBlockAt, onBlockAt };
+  };
   flights = await plan(server.store, operator, 'Q-ABD', [
-    {
-      number: 'QB 410',
-      from: 'QXA',
-      to: 'QXB',
-      offBlockAt: '2026-05-14T07:00:00Z',
-      onBlockAt: '2026-05-14T08:30:00Z',
-    },
-    {
-      number: 'QB 411',
-      from: 'QXB',
-      to: 'QXA',
-      offBlockAt: '2026-05-15T07:00:00Z',
-      onBlockAt: '2026-05-15T08:30:00Z',
-    },
-    {
-      number: 'QB 412',
-      from: 'QXA',
-      to: 'QXB',
-      offBlockAt: '2026-05-15T11:00:00Z',
-      onBlockAt: '2026-05-15T12:30:00Z',
-    },
+    planned('QB 410', 'QXA', 'QXB', 14, ['07:00', '08:30']),
+    planned('QB 411', 'QXB', 'QXA', 15, ['07:00', '08:30']),
+    planned('QB 412', 'QXA', 'QXB', 15, ['11:00', '12:30']),
   ]);
   await signIn();
   await loadPublishedRows(as('mel-engineer'));
@@ -241,6 +227,11 @@ describe('15 May', () => {
     const fifth = await answerFor('QB 412');
     expect(fifth).toMatchObject({ verdict: 'may-not-fly', lo: 'may-not-fly', hi: 'may-not-fly' });
     expect(fifth.reasons[0]).toContain('4 of 4 flights are used up');
+  });
+
+  it('and no extension is offered for it (V-14, SEEN-Q)', async () => {
+    const asked = await as('maintenance-control').get<Shapes['ExtensionOffer']>(`/api/defects/${defect}/extension`);
+    expect(asked).toMatchObject({ offer: null, refused: { type: '/api/problems/category-a-not-extendable' } });
   });
 
   it('is not escaped by the row without ETOPS: the write-up is answered, and cannot be answered a second time', async () => {
