@@ -73,6 +73,14 @@ function refused(pointer: string, reason: string): Problem {
 }
 
 /** A fact as a page needs it to offer an input of the right kind. */
-export function factView({ id, label, type, unit, choices, mayAnswer }: FactDefinition) {
-  return { id, label, type, unit: unit ?? null, choices: choices ? [...choices] : null, mayAnswer: [...mayAnswer] };
+export function factView({ id, label, type, unit, choices, mayAnswer, validity }: FactDefinition) {
+  return {
+    id,
+    label,
+    type,
+    unit: unit ?? null,
+    choices: choices ? [...choices] : null,
+    mayAnswer: [...mayAnswer],
+    goodForMinutes: typeof validity === 'number' ? validity : null,
+  };
 }

@@ -134,6 +134,7 @@ export const VERDICT_SHAPES: Record<string, Shape> = {
         unit: orNull(text('Unit of a number.')),
         choices: orNull(list(text('choice'), 'Values of a choice; null when any text is taken.')),
         mayAnswer: list(text('role')),
+        goodForMinutes: orNull(whole('How long an answer is good when nothing else is said; null: for its flight.')),
       }),
     ),
   }),

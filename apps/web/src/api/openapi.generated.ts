@@ -87,6 +87,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/fleet/swap': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Could the aircraft exchange rotations so that all flights may be flown? Nothing is stored. */
+    post: operations['SwapController_swap'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects': {
     parameters: {
       query?: never;
@@ -508,8 +525,25 @@ export interface paths {
     };
     get?: never;
     put?: never;
-    /** May it fly, if these rows were recorded? Nothing is stored. */
+    /** May it fly, if these rows were recorded and these changes made? Nothing is stored. */
     post: operations['DispatchController_ask'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/next-flights': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The flights planned for it, one after another: which breaks first, and what would save it. */
+    get: operations['DispatchController_nextFlights'];
+    put?: never;
+    post?: never;
     delete?: never;
     options?: never;
     head?: never;
@@ -838,6 +872,28 @@ export interface components {
       /** @description One of your operators. */
       operator: string;
     };
+    AllowedBody: {
+      /** @description A planned flight. */
+      flight: string;
+      /** @description The aircraft that operations allow on it. */
+      aircraft: string[];
+    };
+    SpareBody: {
+      /** @description The aircraft. */
+      aircraft: string;
+      /** @description Code of the station where it stands. */
+      at: string;
+      /** @description From when it is ready; absent means now. */
+      readyAt?: string;
+    };
+    SwapBody: {
+      /** @description The aircraft whose rotations may change hands: all that is planned for them from now on. */
+      aircraft: string[];
+      /** @description What operations allow, flight by flight. */
+      allowed: components['schemas']['AllowedBody'][];
+      /** @description Aircraft standing by. */
+      spares?: components['schemas']['SpareBody'][];
+    };
     ItemBody: {
       /**
        * @description MEL entry number.
@@ -1128,6 +1184,31 @@ export interface components {
       /** @description The row to be tried. */
       row: string;
     };
+    BrokenBody: {
+      /** @description MEL entry. */
+      entry: string;
+      /** @description The failed unit, or those of which one failed. */
+      units: string[];
+      /** @description The row to be tried; absent looks for the best one. */
+      row?: string;
+    };
+    SupposedFactBody: {
+      /**
+       * @description Key of the fact.
+       * @example flight.icing
+       */
+      key: string;
+      /** @description The value, of the type of the fact. */
+      value: string | number | boolean;
+    };
+    ChangesBody: {
+      /** @description Open defects taken as fixed. */
+      fix?: string[];
+      /** @description Items taken as failed. */
+      broken?: components['schemas']['BrokenBody'][];
+      /** @description Facts of the flight taken as known. */
+      facts?: components['schemas']['SupposedFactBody'][];
+    };
     QuestionBody: {
       /** @description The aircraft. */
       aircraft: string;
@@ -1137,6 +1218,8 @@ export interface components {
       at?: string;
       /** @description Rows to be tried. */
       propose: components['schemas']['ProposalBody'][];
+      /** @description Changes to be tried. */
+      changes?: components['schemas']['ChangesBody'];
     };
     FactBody: {
       /**
@@ -2139,6 +2222,7 @@ export interface components {
         unit: string | null;
         choices: string[] | null;
         mayAnswer: string[];
+        goodForMinutes: number | null;
       }[];
     };
     FactAnswered: {
@@ -2156,6 +2240,209 @@ export interface components {
       judgement: string;
       /** @description Accepted? */
       accepted: boolean;
+    };
+    /** @description A planned flight. */
+    PlannedFlight: {
+      /** @description id */
+      id: string;
+      /** @description Flight number. */
+      number?: string;
+      /** @description Station. */
+      from: string;
+      /** @description Station. */
+      to: string;
+      /**
+       * Format: date-time
+       * @description Planned off-block (ISO 8601)
+       */
+      offBlockAt: string;
+      /**
+       * Format: date-time
+       * @description Planned on-block (ISO 8601)
+       */
+      onBlockAt?: string;
+      /** @description Airborne minutes planned. */
+      flightMinutes?: number;
+      /** @description Block minutes planned. */
+      blockMinutes?: number;
+      /** @description What is known of it, by fact key. */
+      facts?: {
+        [key: string]: unknown;
+      };
+    };
+    /** @description A stop where something can be done. */
+    Stop: {
+      /** @description Where. */
+      station: string;
+      /** @description Id of the flight that leaves after it. */
+      beforeFlight: string;
+      /** @description Minutes on the ground. */
+      groundMinutes: number;
+      fits: boolean | null;
+    };
+    /** @description One flight of the plan, judged as if all before it were flown as planned. */
+    NextFlight: {
+      flight: components['schemas']['PlannedFlight'];
+      verdict: components['schemas']['Verdict'];
+      ifFlown: string | null;
+      /** @description Minutes on the ground before it. */
+      groundMinutes: number;
+      lateMinutes: number | null;
+      /** @description What is left of each interval at its departure. */
+      left: {
+        /** @description Id of the defect. */
+        defect: string;
+        entry: string | null;
+        row: string | null;
+        endsAt: string | null;
+        /** @description What is left at departure. */
+        sentence: string;
+        limits: {
+          /** @description In words. */
+          text: string;
+          /** @description Unit. */
+          countedIn: string;
+          left: number | null;
+        }[];
+      }[];
+      /** @description Work that is owed again before it. */
+      repeats: {
+        /** @description Which work. */
+        work: string;
+        /** @description What is to be done. */
+        text: string;
+        defect: string | null;
+        /** @description Why it is owed. */
+        because: string;
+        /** @description Where the aircraft stands. */
+        station: string;
+        /**
+         * Format: date-time
+         * @description From when (ISO 8601)
+         */
+        from: string;
+        /**
+         * Format: date-time
+         * @description Until when (ISO 8601)
+         */
+        until: string;
+        minutes: number | null;
+        fits: boolean | null;
+        /**
+         * @description Whether somebody can do it there.
+         * @enum {string}
+         */
+        possible: 'F' | 'U' | 'T';
+      }[];
+      /** @description Conditions answered otherwise than for the flight before. */
+      changed: {
+        /** @description Which condition. */
+        id: string;
+        was: ('F' | 'U' | 'T') | null;
+        is: ('F' | 'U' | 'T') | null;
+        /** @description Why. */
+        because: string;
+      }[];
+    };
+    /** @description One way to save the first flight that breaks. */
+    Saver: {
+      /**
+       * @description What kind of change.
+       * @enum {string}
+       */
+      kind: 'fix' | 'change-row' | 'do-work' | 'send-person' | 'leave-out';
+      /** @description In words. */
+      text: string;
+      /** @description How many changes it is. */
+      size: number;
+      minutes: number | null;
+      /** @description Where it can be done, the latest first. */
+      stops: components['schemas']['Stop'][];
+      defects?: string[];
+      /** @description The row. */
+      row?: string;
+      work?: string[];
+      flights?: string[];
+      /** @description Leading flights kept with it. */
+      keeps: number;
+    };
+    /** @description The flights planned for one aircraft, one after another. */
+    NextFlights: {
+      /**
+       * Format: date-time
+       * @description When this was computed (ISO 8601)
+       */
+      at: string;
+      /** @description id */
+      aircraft: string;
+      /** @description Mark. */
+      registration: string;
+      flights: components['schemas']['NextFlight'][];
+      /** @description Leading flights known to be kept. */
+      kept: number;
+      /** @description Leading flights that may be kept if the unknown turns out well. */
+      possible: number;
+      breaks: {
+        /** @description id */
+        flight: string;
+        /** @description Where. */
+        station: string;
+        /**
+         * @description Its answer.
+         * @enum {string}
+         */
+        verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
+        because: string[];
+      } | null;
+      /** @description The fewest changes first. */
+      savers: components['schemas']['Saver'][];
+      /** @description False reads: these, perhaps others. */
+      saversComplete: boolean;
+      rows: {
+        /** @description MEL entry. */
+        entry: string;
+        /** @description Unit. */
+        unit: string;
+        row: string | null;
+        /** @description Signed? */
+        signed: boolean;
+      }[];
+      /** @description False when a better choice of rows may exist. */
+      shownBest: boolean;
+    };
+    /** @description A proposal to exchange rotations. Operations decide; the answer for each aircraft is then asked anew. */
+    SwapProposal: {
+      /**
+       * @description What came of it.
+       * @enum {string}
+       */
+      answer: 'proposed' | 'impossible' | 'not-offered';
+      /** @description In one sentence. */
+      because: string;
+      /** @description One aircraft for each rotation. */
+      assignments?: {
+        /** @description Id of the aircraft it was planned for. */
+        rotation: string;
+        /** @description Mark of the aircraft it was planned for. */
+        planned: string;
+        /** @description Mark of the aircraft that would fly it. */
+        aircraft: string;
+        flights: string[];
+        minutes: number | null;
+      }[];
+      /** @description Flights flown by another aircraft than planned. */
+      changedFlights?: number;
+      /** @description All outstanding work that has a figure. */
+      minutes?: number;
+      /** @description Flights before which some work has no figure. */
+      withoutFigure?: number;
+      /** @description The fewest flights that cannot be covered together, or those of which operations have not spoken. */
+      flights?: {
+        /** @description Flight. */
+        flight: string;
+        because: string[];
+        couldBe: string[];
+      }[];
     };
     MelRevision: {
       /** @description id */
@@ -2922,6 +3209,38 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['Verdict'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SwapController_swap: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['SwapBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SwapProposal'];
         };
       };
       /** @description A problem; see `/api/problems`. */
@@ -3945,6 +4264,36 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['Verdict'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DispatchController_nextFlights: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['NextFlights'];
         };
       };
       /** @description A problem; see `/api/problems`. */
