@@ -116,12 +116,12 @@ function Conditions({ verdict: { items }, open }: { verdict: Verdict; open: bool
       <summary>Why, condition by condition</summary>
       {items.map((item) => (
         <div key={`${item.entry} ${item.unit} ${item.row}`}>
-          <h4>
+          <h3>
             {itemOf(item)}
             {item.cause.kind === 'considered-inoperative' && (
               <span class="soft"> considered inoperative with {item.cause.by.entry}</span>
             )}
-          </h4>
+          </h3>
           <ul class="plain-list">
             {item.conditions.map((condition) => (
               <ConditionLine key={condition.id + condition.kind} condition={condition} />

@@ -25,6 +25,7 @@ export function AnswerPage() {
           {flight.fromName} to {flight.toName}, off blocks {offBlocks(flight)}
         </p>
       )}
+      <h2 class="unseen">The answer</h2>
       <Read of={answer}>
         {(verdict) => (
           <>

@@ -2,8 +2,10 @@ import { useState } from 'preact/hooks';
 import type { Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-clock.js';
 import { useAct } from '../api/use-act.js';
+import { announce } from '../shell/announce.js';
 import { Choice, Field, FieldErrors } from '../shell/fields.js';
 import { ProblemBox } from '../shell/problem-box.js';
+import { instantOf, NO_WALL, WallInput } from '../shell/wall-input.js';
 
 export type Fact = Schemas['FactList']['facts'][number];
 
@@ -20,6 +22,8 @@ interface FactFormProps {
 export function FactForm({ aircraft, flight, factKey, fact, question, answered }: FactFormProps) {
   const [typed, setTyped] = useState('');
   const [source, setSource] = useState('');
+  const [until, setUntil] = useState(NO_WALL);
+  const untilAt = instantOf(until, 'UTC');
   const { send, sending, problem } = useAct();
 
   async function submit(event: Event): Promise<void> {
@@ -30,9 +34,12 @@ export function FactForm({ aircraft, flight, factKey, fact, question, answered }
       source,
       observedAt: serverNow(),
       ...(flight === null || fact.id.startsWith('aircraft.') ? {} : { flight }),
+      ...(untilAt === null ? {} : { validUntil: untilAt }),
     };
     const answer = await send({ method: 'PUT', path: `/aircraft/${aircraft}/facts`, body });
-    if (answer) answered();
+    if (!answer) return;
+    announce('Your answer is recorded.');
+    answered();
   }
 
   return (
@@ -47,6 +54,22 @@ export function FactForm({ aircraft, flight, factKey, fact, question, answered }
           pointer="/source"
           required
         />
+        {fact.goodForMinutes !== null && (
+          <>
+            <p class="hint">
+              Such an answer is good for {Math.round(fact.goodForMinutes / 60)} hours, unless its source says until
+              when.
+            </p>
+            <WallInput
+              what="it is good until, UTC"
+              zone="UTC"
+              value={until}
+              onValue={setUntil}
+              pointer="/validUntil"
+              required={false}
+            />
+          </>
+        )}
       </FieldErrors.Provider>
       <ProblemBox problem={problem} />
       <div class="buttons">
