@@ -4,9 +4,8 @@ import { readFileSync } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { build } from 'vite';
-import { expect } from 'vitest';
 import { launchBrowser } from '../support/browser.js';
 import { demoSecret, runningServer, type RunningServer } from '../support/running-server.js';
 
@@ -92,9 +91,14 @@ export async function sign(page: Page, button: string | RegExp): Promise<void> {
   await page.getByRole('button', { name: button }).click();
 }
 
-/** Waits until the page shows each of these texts. */
-export async function shows(page: Page, ...texts: (string | RegExp)[]): Promise<void> {
-  for (const text of texts) await page.getByRole('main').getByText(text).first().waitFor();
+/** Waits for each of these texts. @returns those that did not appear */
+export async function missing(within: Page | Locator, ...texts: (string | RegExp)[]): Promise<(string | RegExp)[]> {
+  const absent: (string | RegExp)[] = [];
+  for (const text of texts) {
+    const found = within.getByText(text).first();
+    await found.waitFor().catch(() => absent.push(text));
+  }
+  return absent;
 }
 
 /** What was said at the top of the page after an act. */
@@ -109,18 +113,18 @@ interface Finding {
   nodes: { html: string }[];
 }
 
-/** Nothing for axe to find, nothing wider than the screen, nothing too small for a glove. */
-export async function expectUsable(page: Page): Promise<void> {
+/** What axe finds, what is wider than the screen, what is too small for a glove. */
+export async function faults(page: Page): Promise<string[]> {
   await page.evaluate(AXE);
-  const found = await page.evaluate<Finding[]>(
-    `axe.run(document, { runOnly: ${JSON.stringify(TAGS)}, resultTypes: ['violations'] }).then((r) => r.violations)`,
-  );
-  expect(
-    found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`),
-    page.url(),
-  ).toEqual([]);
-  expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth'), page.url()).toBeLessThanOrEqual(0);
-  expect(await page.evaluate(TOO_SMALL), page.url()).toEqual([]);
+  const asked = JSON.stringify({ runOnly: TAGS, resultTypes: ['violations'] });
+  const { violations } = await page.evaluate<{ violations: Finding[] }>(`axe.run(document, ${asked})`);
+  const wider = await page.evaluate<number>('document.documentElement.scrollWidth - innerWidth');
+  const found = [
+    ...violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`),
+    ...(wider > 0 ? [`${wider} px wider than the screen`] : []),
+    ...(await page.evaluate<string[]>(TOO_SMALL)).map((html) => `too small: ${html}`),
+  ];
+  return found.map((fault) => `${new URL(page.url()).pathname} ${fault}`);
 }
 
 /** Links inside a line of text are as high as the text; everything that is pressed is at least 44 px. */

@@ -1,0 +1,121 @@
+/** Every page as axe, a narrow screen and a glove find it; and what must stand on each of them. */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Shapes } from '../support/api-client.js';
+import { aSite, clockFrom, DESK, faults, type Look, NARROW, type Site } from './site.js';
+
+const LOOKS: [name: string, look: Look][] = [
+  ['a narrow telephone', { viewport: NARROW }],
+  ['a tablet', { viewport: { width: 820, height: 1180 } }],
+  ['a desk at night', { viewport: DESK, colorScheme: 'dark' }],
+];
+
+let site: Site;
+let addresses: string[];
+
+beforeAll(async () => {
+  site = await aSite({ now: clockFrom('2026-11-25T09:00:00Z') });
+  addresses = await everyAddress();
+});
+
+afterAll(() => site.stop());
+
+/** One address of every kind of page, on aircraft that differ. */
+async function everyAddress(): Promise<string[]> {
+  const control = await site.server.signIn('brask');
+  const { aircraft } = await control.get<Shapes['Fleet']>('/api/fleet');
+  const { defects } = await control.get<Shapes['DefectList']>('/api/defects');
+  const unlike = aircraft.filter(({ registration }) => ['Q-KEA', 'Q-KED', 'Q-KEP'].includes(registration));
+  const ofFleet = unlike.flatMap(({ id, nextFlight }) => [
+    `/aircraft/${id}`,
+    ...(nextFlight ? [`/aircraft/${id}/flights/${nextFlight.flight.id}`] : []),
+  ]);
+  const item = (registration: string): string => {
+    const found = defects.find((one) => one.registration === registration);
+    if (!found) throw new Error(`${registration} has no open item.`);
+    return `/defects/${found.id}`;
+  };
+  const plane = `/aircraft/${aircraft[3]?.id}`;
+  const [asked, deferred] = [item('Q-KEB'), item('Q-KEO')];
+  return [
+    '/aircraft',
+    '/control',
+    '/defects',
+    '/operators',
+    '/nowhere/at/all',
+    ...ofFleet,
+    `${plane}/write-up`,
+    `${plane}/status-sheet`,
+    asked,
+    `${asked}/entries`,
+    `${asked}/entries/73-33-11`,
+    `${asked}/document`,
+    `${asked}/rectification`,
+    `${asked}/no-fault-found`,
+    `${asked}/raised-in-error`,
+    deferred,
+    `${deferred}/procedures/M1`,
+    `${deferred}/procedures/M2`,
+    `${deferred}/placard`,
+    `${deferred}/undone`,
+    `${deferred}/test`,
+    `${deferred}/inspection`,
+    `${deferred}/restoration`,
+    `${deferred}/release`,
+    `${deferred}/unit`,
+  ];
+}
+
+/** Until everything that the page asks for is there. */
+async function openAt(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await expect.poll(() => page.getByText('Reading…').count(), { interval: 20, timeout: 10_000 }).toBe(0);
+}
+
+const ON_EVERY_PAGE = [
+  'INVENTED for demonstration, never for flight.',
+  'Legal original: the paper log.',
+  'never replaces, the approved MEL, the maintenance manual, the commander',
+  'Local regulation prevails.',
+];
+
+describe.each(LOOKS)('on %s', (_, look) => {
+  it('axe finds nothing, nothing is wider than the screen and everything pressed fits a glove', async () => {
+    const page = await site.as('odrin', look);
+    const found: string[] = [];
+    for (const address of addresses) {
+      await openAt(page, address);
+      found.push(...(await faults(page)));
+    }
+    const visitor = await site.visitor(look);
+    await visitor.getByRole('heading', { name: 'Sign in' }).waitFor();
+    found.push(...(await faults(visitor)));
+    expect(found).toEqual([]);
+  });
+});
+
+it('every page says what is invented, which record is the original, and what Proviso does not replace', async () => {
+  const page = await site.as('odrin');
+  const titles = new Map<string, string>();
+  for (const address of addresses) {
+    await openAt(page, address);
+    const text = await page.locator('body').innerText();
+    expect(
+      ON_EVERY_PAGE.filter((words) => !text.includes(words)),
+      address,
+    ).toEqual([]);
+    expect(await page.getByRole('heading', { level: 1 }).count(), address).toBe(1);
+    titles.set(address, await page.title());
+  }
+  expect([...titles.values()].filter((title) => !title.endsWith(' - Proviso'))).toEqual([]);
+  expect(titles.get('/control')).not.toBe(titles.get('/defects'));
+});
+
+it('nothing is asked of any other host', async () => {
+  const page = await site.as('odrin');
+  const hosts = new Set<string>();
+  page.on('request', (request) => hosts.add(new URL(request.url()).origin));
+  for (const address of addresses.slice(0, 8)) await openAt(page, address);
+  expect([...hosts]).toEqual([new URL(site.server.url).origin]);
+});
