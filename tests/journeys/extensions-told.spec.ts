@@ -92,8 +92,7 @@ describe('the notice to the authority', () => {
 
   it('prints as a document of its own, with every text in it as text', async () => {
     const { notice } = await scene.granted('easa');
-    const { cookie } = scene.as('granter', 'easa');
-    const response = await fetch(`${scene.server.url}${notice?.address}`, { headers: { cookie } });
+    const response = await scene.as('granter', 'easa').page(notice?.address ?? '');
     expect(response.status).toBe(200);
     expect(response.headers.get('content-type')).toBe('text/html; charset=utf-8');
     expect(response.headers.get('content-security-policy')).toContain("default-src 'none'");

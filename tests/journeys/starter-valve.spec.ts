@@ -371,10 +371,13 @@ describe('the life of a defect', () => {
   it('the record holds every act under a number of its own, without a name in it, and verifies', async () => {
     let entries: Shapes['RecordEntries']['entries'] = [];
     await expect
-      .poll(async () => {
-        ({ entries } = await person('wenna').get<Shapes['RecordEntries']>(`/api/record?aircraft=${aircraft}`));
-        return entries.every(({ number }) => number !== null);
-      })
+      .poll(
+        async () => {
+          ({ entries } = await person('wenna').get<Shapes['RecordEntries']>(`/api/record?aircraft=${aircraft}`));
+          return entries.every(({ number }) => number !== null);
+        },
+        { timeout: 30_000 },
+      )
       .toBe(true);
     const { history } = await defectView();
     const ours = entries.filter(({ payload }) => (payload as { number?: number }).number === 2);

@@ -11,6 +11,7 @@ import { type ServerProcess, serverProcess } from '../support/running-server.js'
 import { withClient } from '../support/with-client.js';
 
 const ROUNDS = 20;
+const PATIENCE = { timeout: 30_000 };
 let database: FreshDatabase;
 let first: ServerProcess;
 let second: ServerProcess;
@@ -171,7 +172,7 @@ describe('one Idempotency-Key', () => {
 describe('the record under two sealers', () => {
   it('has numbers without a gap, every entry sealed, and verifies', async () => {
     await expect
-      .poll(() => verifyRecord(database.ownerUrl).then((found) => found.map(({ waiting }) => waiting)))
+      .poll(() => verifyRecord(database.ownerUrl).then((found) => found.map(({ waiting }) => waiting)), PATIENCE)
       .toEqual([0, 0]);
     const findings = await verifyRecord(database.ownerUrl);
     expect(findings.map(({ misfit }) => misfit)).toEqual([null, null]);

@@ -51,6 +51,11 @@ export class ApiClient {
     return { status, headers, etag: headers.get('etag'), body: body as Body };
   }
 
+  /** Reads what is made for people and not for programs: a document to print, the page of the interface. */
+  page(path: string): Promise<Response> {
+    return fetch(`${this.url}${path}`, { headers: this.headersOf('GET', {}) });
+  }
+
   async get<Body>(path: string): Promise<Body> {
     return (await this.done<Body>('GET', path)).body;
   }
