@@ -92,6 +92,12 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       whyNotFixed: 'no part at any station',
       plan: 'fitted on the day it comes',
     });
+    await tx.calendarFeeds.add({
+      personId: of.person,
+      tokenHash: 'e'.repeat(64),
+      label: 'telephone',
+      createdAt: someInstant,
+    });
     const messageId = await aMessage(tx, entryId);
     await tx.movements.openTray([
       { messageId, reason: 'no-arrival', sentence: 'It is not known.', openedAt: someInstant },

@@ -26,6 +26,7 @@ const versioned = [
   'defect',
   'left_item',
   'extension',
+  'calendar_feed',
   'movement_message',
   'movement_tray',
 ];

@@ -20,6 +20,7 @@ export type { Authorised, Member } from './repositories/people.repository.js';
 export type { EntryToAppend, Recorded, RecordedEntry } from './repositories/record.repository.js';
 export type { AircraftRow } from './rows/aircraft.row.js';
 export type { AuthorisationRow } from './rows/authorisation.row.js';
+export type { CalendarFeedRow } from './rows/calendar-feed.row.js';
 export type { CredentialRow } from './rows/credential.row.js';
 export type { DefectActRow } from './rows/defect-act.row.js';
 export type { DefectRow } from './rows/defect.row.js';

@@ -3,6 +3,7 @@ import { dataSource, type PoolOptions } from './data-source.js';
 import { Identity } from './identity.js';
 import { Acts } from './repositories/acts.repository.js';
 import { Fleet } from './repositories/aircraft.repository.js';
+import { CalendarFeeds } from './repositories/calendar-feeds.repository.js';
 import { Defects } from './repositories/defects.repository.js';
 import { Extensions } from './repositories/extensions.repository.js';
 import { Facts } from './repositories/facts.repository.js';
@@ -34,6 +35,7 @@ export class Tx extends Transaction {
   readonly defects = new Defects(this);
   readonly acts = new Acts(this);
   readonly extensions = new Extensions(this);
+  readonly calendarFeeds = new CalendarFeeds(this);
   readonly register = new Register(this);
   readonly judgements = new Judgements(this);
   readonly signatures = new Signatures(this);

@@ -20,6 +20,16 @@ export class Acts {
     return this.ofAll([defectId]);
   }
 
+  /** When the last act of each of these defects was entered. */
+  async lastAt(defectIds: readonly string[]): Promise<Map<string, string>> {
+    const rows = await this.tx.query<{ id: string; at: Date }>(
+      `select defect_id as id, max(at) as at from defect_act
+       where operator_id = $1 and defect_id = any($2) group by defect_id`,
+      [this.tx.operatorId, defectIds],
+    );
+    return new Map(rows.map(({ id, at }) => [id, at.toISOString()]));
+  }
+
   ofAll(defectIds: readonly string[]): Promise<DefectActRow[]> {
     const { operatorId, manager } = this.tx;
     return manager.find(DefectActTable, {

@@ -1,4 +1,4 @@
-import { In, IsNull } from 'typeorm';
+import { In, IsNull, MoreThanOrEqual, Not } from 'typeorm';
 import { DefectTable, type DefectRow } from '../rows/defect.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import type { Transaction } from '../transaction.js';
@@ -35,6 +35,19 @@ export class Defects {
     return manager.find(DefectTable, {
       where: { operatorId, closedAt: IsNull(), ...(aircraftId === undefined ? {} : { aircraftId }) },
       order: { aircraftId: 'ASC', number: 'ASC' },
+    });
+  }
+
+  /** With a fixed end, open or closed since an instant; of one aircraft or of all. */
+  withEnd(aircraftId: string | null, closedSince: string): Promise<DefectRow[]> {
+    const { operatorId, manager } = this.tx;
+    const of = { operatorId, endsAt: Not(IsNull()), ...(aircraftId === null ? {} : { aircraftId }) };
+    return manager.find(DefectTable, {
+      where: [
+        { ...of, closedAt: IsNull() },
+        { ...of, closedAt: MoreThanOrEqual(closedSince) },
+      ],
+      order: { endsAt: 'ASC', id: 'ASC' },
     });
   }
 

@@ -1,5 +1,6 @@
 import { AircraftTable } from './aircraft.row.js';
 import { AuthorisationTable } from './authorisation.row.js';
+import { CalendarFeedTable } from './calendar-feed.row.js';
 import { CredentialTable } from './credential.row.js';
 import { DefectActTable } from './defect-act.row.js';
 import { DefectTable } from './defect.row.js';
@@ -27,6 +28,7 @@ import { VerdictTable } from './verdict.row.js';
 export const tables = [
   AircraftTable,
   AuthorisationTable,
+  CalendarFeedTable,
   CredentialTable,
   DefectActTable,
   DefectTable,
