@@ -100,9 +100,13 @@ export class DefectViews {
   }
 }
 
-/** Unanswered write-ups first, then by the end of the deferral; what has no end comes last. */
-function endOf({ deadline, state }: DefectLine): string {
-  return state === 'unanswered' ? '' : (deadline?.endsAt ?? '9999');
+/**
+ * Orders by what is left: unanswered write-ups, then what ends by flights or hours, on a day that nobody knows and perhaps
+ * today, then by the day; what has no end comes last.
+ */
+export function endOf({ deadline, state }: Pick<DefectLine, 'deadline' | 'state'>): string {
+  if (state === 'unanswered') return '';
+  return deadline?.counted ? '0' : (deadline?.endsAt ?? '9999');
 }
 
 async function sealedNumbers(tx: Tx, defectId: string): Promise<Map<string, number | null>> {

@@ -65,6 +65,7 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
             tzdb: stands.deadline.tzdb ?? '',
             words: stands.left.map(({ sentence }) => sentence).join(' ') || 'The basis sets no interval.',
             over: stands.overdue === true,
+            counted: stands.deadline.endsAt === null && stands.left.length > 0,
           },
     work: basis === null ? [] : proceduresOwed(basis).map(({ work, procedure }) => workLine(work, procedure, life)),
     placard:

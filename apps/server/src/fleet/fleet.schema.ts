@@ -26,6 +26,7 @@ const deadlineLine = object(
     tzdb: text('Version of the time-zone data.'),
     words: text('What is left, in words.'),
     over: yesNo('True when it is over.'),
+    counted: yesNo('True when it ends by flights, hours or cycles, on a day that nobody knows yet.'),
   },
   'Until when a deferral is good.',
 );

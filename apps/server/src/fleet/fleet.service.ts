@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { AircraftRow, FlightRow, StationRow, Tx } from '#store';
-import { DefectViews } from '../defects/defect-views.service.js';
+import { DefectViews, endOf } from '../defects/defect-views.service.js';
 import { type DefectLine, leftLine } from '../defects/views.js';
 import { aircraftOr404, DispatchService } from '../dispatch/dispatch.service.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
@@ -85,10 +85,8 @@ export class FleetService {
 }
 
 function nextDeadline(items: readonly DefectLine[]) {
-  const ending = items.filter(({ deadline }) => deadline?.endsAt);
-  const first = ending.toSorted((one, other) =>
-    (one.deadline?.endsAt ?? '').localeCompare(other.deadline?.endsAt ?? ''),
-  )[0];
+  const ending = items.filter(({ deadline }) => deadline?.endsAt || deadline?.counted);
+  const first = ending.toSorted((one, other) => endOf(one).localeCompare(endOf(other)))[0];
   if (!first?.deadline) return null;
   return { defect: first.id, number: first.number, title: first.title, deadline: first.deadline };
 }

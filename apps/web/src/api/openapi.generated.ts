@@ -516,6 +516,58 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/calendar-feeds': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Your calendar feeds; for an administrator those of everybody. */
+    get: operations['FeedsController_list'];
+    put?: never;
+    /** Make a feed. Its address is told once and kept nowhere, so the request is not repeated under a key. */
+    post: operations['FeedsController_make'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/calendar-feeds/{id}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    post?: never;
+    /** Revoke a feed: its address answers nothing from then on. */
+    delete: operations['FeedsController_revoke'];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/calendar/{token}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The deadlines as iCalendar (RFC 5545), one event for each deferral with a fixed end. */
+    get: operations['CalendarController_read'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/dispatch/questions': {
     parameters: {
       query?: never;
@@ -1174,6 +1226,12 @@ export interface components {
       /** @description The signature, where something open would change. */
       sign?: components['schemas']['SignBody'];
     };
+    MakeFeedBody: {
+      /** @description What you call it, such as the device that reads it. */
+      label: string;
+      /** @description One aircraft; absent for every aircraft of the operator. */
+      aircraft?: string;
+    };
     ProposalBody: {
       /** @description The open defect; absent for a defect that is not written up yet. */
       defect?: string;
@@ -1466,6 +1524,8 @@ export interface components {
       words: string;
       /** @description True when it is over. */
       over: boolean;
+      /** @description True when it ends by flights, hours or cycles, on a day that nobody knows yet. */
+      counted: boolean;
     };
     /** @description One aircraft as maintenance control sees it. */
     FleetLine: {
@@ -1998,6 +2058,37 @@ export interface components {
       changes: components['schemas']['SettingChange'][];
       effects: components['schemas']['SettingEffect'][];
       statement: string | null;
+    };
+    /** @description An address under which a calendar program reads deadlines. */
+    CalendarFeed: {
+      /** @description id */
+      id: string;
+      /** @description What its owner calls it. */
+      label: string;
+      /** @description Whose it is. */
+      of: string;
+      aircraft: string | null;
+      registration: string | null;
+      /**
+       * Format: date-time
+       * @description When it was made (ISO 8601)
+       */
+      createdAt: string;
+      revokedAt: string | null;
+    };
+    CalendarFeeds: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description The newest first. */
+      feeds: components['schemas']['CalendarFeed'][];
+    };
+    CalendarFeedMade: {
+      feed: components['schemas']['CalendarFeed'];
+      /** @description The address, told this once. Whoever knows it reads the deadlines. */
+      address: string;
     };
     /** @description A condition with its answer. */
     ExplainedNode: {
@@ -4232,6 +4323,124 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['SettingsPreview'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  FeedsController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['CalendarFeeds'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  FeedsController_make: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['MakeFeedBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['CalendarFeedMade'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  FeedsController_revoke: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CalendarController_read: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        token: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'text/calendar': string;
         };
       };
       /** @description A problem; see `/api/problems`. */
