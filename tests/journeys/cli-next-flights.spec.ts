@@ -33,7 +33,7 @@ describe('the flights of a day, through the command', () => {
       'F1 Northmere to Saltby, off blocks',
       'F3 Northmere to Saltby, off blocks 4 Mar 2026 13:20 UTC: may fly after work (if F2 is flown after all)',
       'First to break: F2 at Saltby.',
-      'Fix D1 at Northmere before F1.',
+      'Fix Auxiliary power unit (APU) 1 at Northmere before F1.',
       'never replaces, the approved MEL',
     ]) {
       expect(stdout).toContain(part);

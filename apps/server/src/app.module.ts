@@ -15,8 +15,11 @@ import { DispatchController } from './dispatch/dispatch.controller.js';
 import { DispatchService } from './dispatch/dispatch.service.js';
 import { FactsService } from './dispatch/facts.service.js';
 import { JudgementsService } from './dispatch/judgements.service.js';
+import { NextFlightsService } from './dispatch/next-flights.service.js';
 import { FleetController } from './fleet/fleet.controller.js';
 import { FleetService } from './fleet/fleet.service.js';
+import { SwapController } from './fleet/swap.controller.js';
+import { SwapService } from './fleet/swap.service.js';
 import { inputPipe } from './http/input.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
 import { SessionGuard } from './http/session.guard.js';
@@ -56,6 +59,7 @@ export class AppModule {
       controllers: [
         PeopleController,
         FleetController,
+        SwapController,
         DefectsController,
         ActsController,
         ExtendingController,
@@ -89,6 +93,8 @@ export class AppModule {
         EffectsService,
         DeferralCheck,
         DispatchService,
+        NextFlightsService,
+        SwapService,
         FactsService,
         JudgementsService,
         MelService,

@@ -1,6 +1,6 @@
 import { ApiProperty } from '@nestjs/swagger';
 import { IsBoolean, Validate, ValidatorConstraint, type ValidatorConstraintInterface } from 'class-validator';
-import { Id, Instant, Nested, NestedList, SignBody, Text, Texts } from '../http/fields.js';
+import { Id, Ids, Instant, Nested, NestedList, SignBody, Text, Texts } from '../http/fields.js';
 
 @ValidatorConstraint({ name: 'factValue' })
 class FactValue implements ValidatorConstraintInterface {
@@ -54,6 +54,43 @@ export class ProposalBody {
   row!: string;
 }
 
+/** An item taken as failed. */
+export class BrokenBody {
+  @Text(40, { description: 'MEL entry.' })
+  entry!: string;
+
+  @Texts(40, 40, { description: 'The failed unit, or those of which one failed.' })
+  units!: string[];
+
+  @Text(20, { description: 'The row to be tried; absent looks for the best one.', optional: true })
+  row?: string;
+}
+
+/** A fact of the flight taken as known. */
+export class SupposedFactBody {
+  @Text(160, { description: 'Key of the fact.', example: 'flight.icing' })
+  key!: string;
+
+  @ApiProperty({
+    description: 'The value, of the type of the fact.',
+    oneOf: [{ type: 'string' }, { type: 'number' }, { type: 'boolean' }],
+  })
+  @Validate(FactValue)
+  value!: string | number | boolean;
+}
+
+/** What is tried; nothing of it is stored. */
+export class ChangesBody {
+  @Ids(40, { description: 'Open defects taken as fixed.', optional: true })
+  fix?: string[];
+
+  @NestedList(() => BrokenBody, 20, { description: 'Items taken as failed.', optional: true })
+  broken?: BrokenBody[];
+
+  @NestedList(() => SupposedFactBody, 100, { description: 'Facts of the flight taken as known.', optional: true })
+  facts?: SupposedFactBody[];
+}
+
 export class QuestionBody {
   @Id({ description: 'The aircraft.' })
   aircraft!: string;
@@ -69,6 +106,9 @@ export class QuestionBody {
 
   @NestedList(() => ProposalBody, 20, { description: 'Rows to be tried.' })
   propose!: ProposalBody[];
+
+  @Nested(() => ChangesBody, { description: 'Changes to be tried.', optional: true })
+  changes?: ChangesBody;
 }
 
 /** A named person's answer to a question that only a person can settle. */

@@ -1,17 +1,20 @@
-import { Body, Controller, Get, HttpCode, Inject, Post, Put, Query } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Put, Query } from '@nestjs/common';
 import { ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { FACTS } from '#mel';
 import type { Store } from '#store';
 import { type Called, Calling } from '../http/called.js';
 import { checkBody } from '../http/body-hygiene.js';
 import { OneOf, Text } from '../http/fields.js';
+import { ID } from '../http/id.pipe.js';
 import { once } from '../http/once.js';
 import { CurrentSession, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
 import { SignInService } from '../people/sign-in.service.js';
 import { FactBody, JudgementBody, QuestionBody } from './bodies.js';
+import { changesOf } from './changes.js';
 import { DispatchService } from './dispatch.service.js';
+import { NextFlightsService } from './next-flights.service.js';
 import { FactsService, factView } from './facts.service.js';
 import { JudgementsService } from './judgements.service.js';
 
@@ -29,6 +32,7 @@ export class DispatchController {
   constructor(
     @Inject(STORE) private readonly store: Store,
     private readonly dispatch: DispatchService,
+    private readonly ahead: NextFlightsService,
     private readonly facts: FactsService,
     private readonly judgements: JudgementsService,
     private readonly signIn: SignInService,
@@ -36,7 +40,7 @@ export class DispatchController {
 
   @Post('dispatch/questions')
   @HttpCode(200)
-  @ApiOperation({ summary: 'May it fly, if these rows were recorded? Nothing is stored.' })
+  @ApiOperation({ summary: 'May it fly, if these rows were recorded and these changes made? Nothing is stored.' })
   @ApiOkResponse({ schema: ref('Verdict') })
   ask(@CurrentSession() session: Session, @Body() body: QuestionBody): Promise<object> {
     checkBody(body);
@@ -45,9 +49,19 @@ export class DispatchController {
         aircraftId: body.aircraft,
         flightId: body.flight ?? null,
         proposals: body.propose,
+        changes: changesOf(body),
         ...(body.at === undefined ? {} : { at: new Date(body.at).toISOString() }),
       }),
     );
+  }
+
+  @Get('aircraft/:id/next-flights')
+  @ApiOperation({
+    summary: 'The flights planned for it, one after another: which breaks first, and what would save it.',
+  })
+  @ApiOkResponse({ schema: ref('NextFlights') })
+  nextFlights(@CurrentSession() session: Session, @Param('id', ID) id: string): Promise<object> {
+    return this.store.withOperator(session.operatorId, session.personId, (tx) => this.ahead.ofAircraft(tx, id));
   }
 
   @Get('facts')

@@ -1,11 +1,13 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { judge, type Verdict } from '#dispatch';
+import { judge, propose, type Verdict } from '#dispatch';
+import type { Mel } from '#mel';
 import type { AircraftRow, FlightRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, TZDB } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { type OperatorSettings, settingsOf } from '../people/operator-settings.js';
+import { changed, NO_CHANGES, type Changes } from './changes.js';
 import type { Proposal } from './readable-gates.js';
 import { loadSituation } from './situation-loader.js';
 
@@ -14,6 +16,7 @@ export interface Question {
   flightId: string | null;
   at?: string;
   proposals?: readonly Proposal[];
+  changes?: Changes;
   /** The open defects, when they were read already in this transaction. */
   opened?: readonly OpenedDefect[];
 }
@@ -39,13 +42,23 @@ export class DispatchService {
     aircraft: AircraftRow,
     flight: FlightRow | null,
     settings: OperatorSettings,
-    { at = this.now(), proposals = [], opened }: Partial<Question>,
+    { at = this.now(), proposals = [], changes = NO_CHANGES, opened }: Partial<Question>,
   ): Promise<Verdict> {
-    const shelved = await this.shelf.inForce(tx, aircraft.type);
-    if (!shelved) throw new Problem('row-not-available', `No MEL is in force for the type ${aircraft.type}.`);
-    const asked = { aircraft, flight, at, settings, proposals, ...(opened ? { opened } : {}) };
+    const mel = await this.melFor(tx, aircraft);
+    const fixed = changes.fix;
+    const asked = { aircraft, flight, at, settings, proposals, fixed, ...(opened ? { opened } : {}) };
     const { situation } = await loadSituation(tx, asked);
-    return judge(shelved.mel, situation);
+    const tried = changed(situation, changes, mel);
+    // What is tried without a row is judged under the best one there is.
+    const lacksRow = changes.broken.some(({ row }) => row === undefined);
+    return lacksRow ? (await propose(mel, tried)).verdict : judge(mel, tried);
+  }
+
+  /** @throws Problem when no MEL is in force for the type */
+  async melFor(tx: Tx, { type }: AircraftRow): Promise<Mel> {
+    const shelved = await this.shelf.inForce(tx, type);
+    if (!shelved) throw new Problem('row-not-available', `No MEL is in force for the type ${type}.`);
+    return shelved.mel;
   }
 
   async settings(tx: Tx): Promise<OperatorSettings> {

@@ -21,18 +21,24 @@ export interface Asked {
   proposals: readonly Proposal[];
   /** The open defects, when they were read already in this transaction. */
   opened?: readonly OpenedDefect[];
+  /** Open defects taken as fixed, with what they left on the aircraft put back. */
+  fixed?: readonly string[];
 }
 
 export interface LoadedSituation {
   situation: Situation;
   defects: readonly OpenedDefect[];
+  /** The same with those taken as fixed, to be asked with again. */
+  opened: readonly OpenedDefect[];
 }
 
 export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituation> {
-  const { aircraft, flight, at, settings, proposals } = asked;
-  const defects = asked.opened ?? (await livesOf(tx, await tx.defects.open(aircraft.id)));
-  refuseStrangers(aircraft, defects, proposals);
-  const register = await tx.register.ofAircraft(aircraft.id);
+  const { aircraft, flight, at, settings, proposals, fixed = [] } = asked;
+  const opened = asked.opened ?? (await livesOf(tx, await tx.defects.open(aircraft.id)));
+  refuseStrangers(aircraft, opened, [...proposals.flatMap(({ defect }) => defect ?? []), ...fixed]);
+  const defects = opened.filter(({ row }) => !fixed.includes(row.id));
+  const left = await tx.register.ofAircraft(aircraft.id);
+  const register = left.filter(({ defectId }) => defectId === null || !fixed.includes(defectId));
   const legs = await legsFor(tx, aircraft, defects, proposals, at);
   const underGrants = await flightsUnderGrants(tx, aircraft, defects);
   const facts = factBook(await tx.facts.current(aircraft.id, flight?.id ?? null));
@@ -57,7 +63,7 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
     gates: readableGates(aircraft, defects, register, proposals),
     settings: settings.judge,
   };
-  return { situation, defects };
+  return { situation, defects, opened };
 }
 
 /** What counts for every open defect alike. */
@@ -67,16 +73,15 @@ interface Besides {
   underGrants: readonly UsesUp[];
 }
 
-/** A proposal for a defect that is not open here would be left out of the answer without a word. */
+/** A change to a defect that is not open here would be left out of the answer without a word. */
 function refuseStrangers(
   { registration }: AircraftRow,
   defects: readonly OpenedDefect[],
-  proposals: readonly Proposal[],
+  named: readonly string[],
 ): void {
-  const strange = proposals.find(
-    ({ defect }) => defect !== undefined && !defects.some(({ row }) => row.id === defect),
-  );
-  if (strange) throw new Problem('not-found', `There is no open defect ${strange.defect} on ${registration} here.`);
+  const strange = named.find((defect) => !defects.some(({ row }) => row.id === defect));
+  if (strange !== undefined)
+    throw new Problem('not-found', `There is no open defect ${strange} on ${registration} here.`);
 }
 
 function openDefects(defects: readonly OpenedDefect[], besides: Besides): OpenDefect[] {

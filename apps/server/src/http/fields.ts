@@ -5,6 +5,7 @@ import { Type } from 'class-transformer';
 import {
   ArrayMaxSize,
   ArrayMinSize,
+  ArrayUnique,
   IsArray,
   IsIn,
   IsObject,
@@ -65,6 +66,16 @@ export const Digits = (many: number, words: Words) =>
   );
 
 export const Id = (words: Words) => applyDecorators(property(words), IsUUID());
+
+/** Ids, each once; the list may be empty. */
+export const Ids = (most: number, words: Words) =>
+  applyDecorators(
+    property({ ...words, ...({ type: [String] } as object) }),
+    IsArray(),
+    ArrayMaxSize(most),
+    ArrayUnique(),
+    IsUUID(undefined, { each: true }),
+  );
 
 export const OneOf = (values: readonly string[], words: Words) =>
   applyDecorators(property({ ...words, ...({ enum: values } as object) }), IsIn([...values]));

@@ -2,8 +2,10 @@ import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 import { DEFECT_SHAPES } from '../defects/defect.schema.js';
 import { EXTENSION_SHAPES } from '../deferrals/extension.schema.js';
+import { NEXT_FLIGHTS_SHAPES } from '../dispatch/next-flights.schema.js';
 import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
+import { SWAP_SHAPES } from '../fleet/swap.schema.js';
 import { MEL_SHAPES } from '../mel/mel.schema.js';
 import { MOVEMENT_SHAPES } from '../movements/movements.schema.js';
 import { PEOPLE_SHAPES } from '../people/people.schema.js';
@@ -59,6 +61,8 @@ export const SHAPES: Record<string, Shape> = {
   ...EXTENSION_SHAPES,
   ...SETTINGS_SHAPES,
   ...VERDICT_SHAPES,
+  ...NEXT_FLIGHTS_SHAPES,
+  ...SWAP_SHAPES,
   ...MEL_SHAPES,
   ...MOVEMENT_SHAPES,
   ...RECORD_SHAPES,

@@ -6,6 +6,7 @@ export interface BlockedWork {
   work: string;
   defect?: string;
   minutes: number | null;
+  text: string;
   /** Only after the first flight is it owed, so that doing it before counts for nothing. */
   afterFirstFlight: boolean;
 }
@@ -15,10 +16,11 @@ export function blockedWork({ judged }: Leg): BlockedWork[] {
   return items.flatMap(({ item, answer }) =>
     answer.conditions
       .filter(({ kind, after }) => (kind === 'procedure' || kind === 'placard') && after !== 'T')
-      .map(({ id }): BlockedWork => {
+      .map(({ id, text }): BlockedWork => {
         const procedure = item.row?.procedures?.find((one) => id.endsWith(`/${one.id}`));
         return {
           work: id,
+          text,
           ...(item.defect === null ? {} : { defect: item.defect.id }),
           minutes: procedure === undefined ? 0 : (procedure.minutes ?? null),
           afterFirstFlight: waitsForFlight(procedure),
@@ -37,4 +39,9 @@ export function minutesOfBlocked(blocked: readonly BlockedWork[]): number | null
     (sum, { minutes }) => (sum === null || minutes === null ? null : sum + minutes),
     0,
   );
+}
+
+/** The beginning of each text: the whole of it stands in the row. */
+export function sayWork(blocked: readonly BlockedWork[]): string {
+  return blocked.map(({ text }) => text.split('. ')[0]?.replace(/\.$/, '') ?? text).join('; ');
 }

@@ -3,7 +3,7 @@ import { rowsOfDefect, underRow } from '../../proposal/rows-of-defect.js';
 import type { OpenDefect } from '../../situation.js';
 import type { JudgedPlan } from '../best-plan.js';
 import type { Saver } from '../next-flights.js';
-import { flyAgain, sayStops, stopAt, stopsBefore, type Saving } from './saving.js';
+import { flyAgain, sayDefect, sayStops, stopAt, stopsBefore, type Saving } from './saving.js';
 
 /** Another row of one defect, signed on the way: it stays in force for the flights after it. */
 export async function rowChanges(saving: Saving): Promise<Saver[]> {
@@ -34,7 +34,7 @@ async function changing(saving: Saving, { id, entry }: OpenDefect, row: string):
     keeps = Math.max(keeps, flown.p);
   }
   if (stops.length === 0) return null;
-  const text = `Change ${id} to row ${row} of ${entry ?? ''} ${sayStops(stops)}, and sign it with its work.`;
+  const text = `Change ${sayDefect(saving, id)} to row ${row} of ${entry ?? ''} ${sayStops(saving, stops)}, and sign it with its work.`;
   return { kind: 'change-row', text, size: 1, minutes, stops, defects: [id], row, keeps };
 }
 

@@ -1,7 +1,7 @@
 import type { Situation } from '../../situation.js';
 import { doneFor } from '../fly-on.js';
 import type { Saver } from '../next-flights.js';
-import { blockedWork, minutesOfBlocked, type BlockedWork } from './blocked-work.js';
+import { blockedWork, minutesOfBlocked, sayWork, type BlockedWork } from './blocked-work.js';
 import { flyAgain, sayStops, stopAt, stopsBefore, type Saving } from './saving.js';
 
 /** The work that cannot be done before the broken flight is done at an earlier stop, where it stays good as long as it may. */
@@ -25,7 +25,7 @@ export async function earlierWork(saving: Saving): Promise<Saver[]> {
   }
   if (stops.length === 0) return [];
   const work = blocked.map((one) => one.work);
-  const text = `Do ${work.join(' and ')} ${sayStops(stops)}.`;
+  const text = `Do it earlier, ${sayStops(saving, stops)}: ${sayWork(blocked)}.`;
   return [{ kind: 'do-work', text, size: 1, minutes, stops, work, keeps }];
 }
 

@@ -1,5 +1,5 @@
 import type { Saver } from '../next-flights.js';
-import { flyAgain, sayStops, stopAt, stopsBefore, type Saving } from './saving.js';
+import { flyAgain, sayDefect, sayStops, stopAt, stopsBefore, type Saving } from './saving.js';
 
 /** Larger sets of defects than that are not gone through; the answer then says that there may be others. */
 const MOST_FIXED = 3;
@@ -38,7 +38,8 @@ async function fixing(saving: Saving, set: readonly string[]): Promise<Saver | n
     keeps = Math.max(keeps, flown.p);
   }
   if (stops.length === 0) return null;
-  const text = `Fix ${set.join(' and ')} ${sayStops(stops)}.`;
+  const items = set.map((id) => sayDefect(saving, id));
+  const text = `Fix ${items.join(' and ')} ${sayStops(saving, stops)}.`;
   return { kind: 'fix', text, size: set.length, minutes, stops, defects: [...set], keeps };
 }
 

@@ -1,5 +1,5 @@
 import type { Saver } from '../next-flights.js';
-import { flyAgain, type Saving } from './saving.js';
+import { flyAgain, sayFlight, type Saving } from './saving.js';
 
 /** Flights before the broken one are not flown: a run that begins and ends at the same station, so the rest stands. */
 export async function legsLeftOut(saving: Saving): Promise<Saver[]> {
@@ -13,7 +13,7 @@ export async function legsLeftOut(saving: Saving): Promise<Saver[]> {
       const flown = await flyAgain(saving, (before) => before, left);
       if (flown === null) continue;
       const ids = run.map(({ id }) => id);
-      const text = `Do not fly ${ids.join(' and ')}.`;
+      const text = `Do not fly ${run.map(sayFlight).join(' and ')}.`;
       found.push({ kind: 'leave-out', text, size, minutes: 0, stops: [], flights: ids, keeps: flown.p });
     }
     if (found.length > 0) break;

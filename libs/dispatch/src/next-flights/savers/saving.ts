@@ -51,7 +51,26 @@ export function stopAt({ plan }: Saving, index: number, minutes: number | null):
   };
 }
 
+/** The stops said in a sentence; all of them are listed beside it. */
+const MOST_SAID = 3;
+
 /** e.g. "at Northmere before 101, or at Saltby before 102" */
-export function sayStops(stops: readonly Stop[]): string {
-  return stops.map(({ station, beforeFlight }) => `at ${station} before ${beforeFlight}`).join(', or ');
+export function sayStops({ plan }: Saving, stops: readonly Stop[]): string {
+  const said = stops.slice(0, MOST_SAID).map(({ station, beforeFlight }) => {
+    const leg = plan.legs.find(({ flight }) => flight.id === beforeFlight);
+    return `at ${station} before ${leg === undefined ? beforeFlight : sayFlight(leg.flight)}`;
+  });
+  const more = stops.length - said.length;
+  return `${said.join(', or ')}${more > 0 ? `, or at ${more} earlier stop${more === 1 ? '' : 's'}` : ''}`;
+}
+
+export function sayFlight({ number, id }: PlannedFlight): string {
+  return number ?? id;
+}
+
+/** The item by its title and unit, as people call it; the defect's id where no entry is about it. */
+export function sayDefect({ plan }: Saving, id: string): string {
+  const items = plan.legs[0]?.judged?.groups.flatMap((group) => group.items) ?? [];
+  const found = items.find(({ item }) => item.defect?.id === id);
+  return found === undefined || found.item.entry === null ? id : `${found.answer.title} ${found.answer.unit}`;
 }

@@ -1,7 +1,7 @@
 import { maintenanceAt, PERSON } from '../at-stop.js';
 import type { Saver } from '../next-flights.js';
-import { blockedWork, minutesOfBlocked } from './blocked-work.js';
-import { flyAgain, stopAt, type Saving } from './saving.js';
+import { blockedWork, minutesOfBlocked, sayWork } from './blocked-work.js';
+import { flyAgain, sayFlight, stopAt, type Saving } from './saving.js';
 
 /** Somebody authorised and equipped is sent to the station where the work is owed. */
 export async function personSent(saving: Saving): Promise<Saver[]> {
@@ -15,10 +15,10 @@ export async function personSent(saving: Saving): Promise<Saver[]> {
   );
   const flown = await flyAgain(saving, (before) => before, sent);
   if (flown === null) return [];
-  const { from, id } = broken.flight;
+  const { from } = broken.flight;
   const minutes = minutesOfBlocked(blocked);
   const work = blocked.map((one) => one.work);
-  const text = `Send somebody authorised and equipped to ${from}, to do ${work.join(' and ')} before ${id}.`;
+  const text = `Send somebody authorised and equipped to ${from} before ${sayFlight(broken.flight)}: ${sayWork(blocked)}.`;
   return [
     { kind: 'send-person', text, size: 1, minutes, stops: [stopAt(saving, plan.p, minutes)], work, keeps: flown.p },
   ];
