@@ -40,6 +40,8 @@ import { SignInService } from './people/sign-in.service.js';
 import { EffectsService } from './settings/effects.service.js';
 import { SettingsController } from './settings/settings.controller.js';
 import { SettingsService } from './settings/settings.service.js';
+import { CalendarController, FeedsController } from './watch/feeds.controller.js';
+import { FeedsService } from './watch/feeds.service.js';
 import { RecordController } from './record/record.controller.js';
 
 /** What the server is handed from outside: nothing in it reads a clock, the environment or a file by itself. */
@@ -65,6 +67,8 @@ export class AppModule {
         ExtendingController,
         ExtensionsController,
         SettingsController,
+        FeedsController,
+        CalendarController,
         DispatchController,
         MelController,
         MovementsController,
@@ -91,6 +95,7 @@ export class AppModule {
         AuthorityDocumentsService,
         SettingsService,
         EffectsService,
+        FeedsService,
         DeferralCheck,
         DispatchService,
         NextFlightsService,

@@ -114,6 +114,11 @@ export const PROBLEMS = {
     title: 'This revision was loaded before',
     next: 'Give the changed text a revision of its own; one that was loaded stays as it is.',
   },
+  'too-many-feeds': {
+    status: 409,
+    title: 'You hold as many calendar feeds as one person may',
+    next: 'Revoke one that you no longer use.',
+  },
   'settings-need-signature': {
     status: 409,
     title: 'Something open would read otherwise, so the change is signed',

@@ -11,6 +11,7 @@ import { MOVEMENT_SHAPES } from '../movements/movements.schema.js';
 import { PEOPLE_SHAPES } from '../people/people.schema.js';
 import { RECORD_SHAPES } from '../record/record.schema.js';
 import { SETTINGS_SHAPES } from '../settings/settings.schema.js';
+import { FEED_SHAPES } from '../watch/feed.schema.js';
 import { instant, list, object, orNull, type Shape, text, whole, yesNo } from './shape.js';
 
 const ABOUT_SHAPES: Record<string, Shape> = {
@@ -60,6 +61,7 @@ export const SHAPES: Record<string, Shape> = {
   ...DEFECT_SHAPES,
   ...EXTENSION_SHAPES,
   ...SETTINGS_SHAPES,
+  ...FEED_SHAPES,
   ...VERDICT_SHAPES,
   ...NEXT_FLIGHTS_SHAPES,
   ...SWAP_SHAPES,

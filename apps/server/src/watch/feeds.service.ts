@@ -1,0 +1,150 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { type CalendarFeedRow, type DefectRow, newId, type Store, type Tx } from '#store';
+import { aircraftOr404 } from '../dispatch/dispatch.service.js';
+import { Problem } from '../http/problem.js';
+import type { Session } from '../http/session.js';
+import { CLOCK, type Clock, STORE } from '../http/tokens.js';
+import { MelShelf } from '../mel/mel-shelf.js';
+import type { MakeFeedBody } from './bodies.js';
+import { type Deadline, writeCalendar } from './calendar.js';
+import { hashOfToken, newFeedToken, operatorOfToken } from './feed-token.js';
+
+const MOST_FEEDS = 20;
+const DAYS_CANCELLED = 90;
+
+/** Calendar feeds of people: made once, read by programs under an address of their own, revoked at will. */
+@Injectable()
+export class FeedsService {
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    @Inject(CLOCK) private readonly now: Clock,
+    private readonly shelf: MelShelf,
+  ) {}
+
+  /** Your own; for an administrator those of everybody. */
+  async list(tx: Tx, session: Session) {
+    const everybody = session.roles.includes('administrator');
+    return {
+      at: this.now(),
+      feeds: await this.lines(tx, await tx.calendarFeeds.list(everybody ? null : session.personId)),
+    };
+  }
+
+  /** The address is told this once: only the hash of its token is kept. */
+  async make(tx: Tx, session: Session, { label, aircraft: aircraftId }: MakeFeedBody) {
+    const aircraft = aircraftId === undefined ? null : await aircraftOr404(tx, aircraftId);
+    const own = await tx.calendarFeeds.list(session.personId);
+    if (own.filter(({ revokedAt }) => revokedAt === null).length >= MOST_FEEDS) {
+      throw new Problem('too-many-feeds', `You hold ${MOST_FEEDS} feeds already.`);
+    }
+    const token = newFeedToken(session.operatorId);
+    const id = await tx.calendarFeeds.add({
+      id: newId(),
+      personId: session.personId,
+      tokenHash: hashOfToken(token),
+      aircraftId: aircraft?.id ?? null,
+      label,
+      createdAt: this.now(),
+    });
+    await this.record(tx, session, 'calendar-feed.made', id, aircraft);
+    const feed = await this.lineOf(tx, id);
+    return { feed, address: `/api/calendar/${token}.ics` };
+  }
+
+  async revoke(tx: Tx, session: Session, id: string): Promise<void> {
+    const feed = await tx.calendarFeeds.get(id);
+    const may = feed !== null && (feed.personId === session.personId || session.roles.includes('administrator'));
+    if (!may) throw new Problem('not-found', `There is no calendar feed ${id} of yours.`);
+    if (feed.revokedAt !== null) return;
+    await tx.calendarFeeds.change(id, feed.version, { revokedAt: this.now() });
+    const aircraft = feed.aircraftId === null ? null : await tx.aircraft.get(feed.aircraftId);
+    await this.record(tx, session, 'calendar-feed.revoked', id, aircraft);
+  }
+
+  /** What the address of a feed answers; null for one that is unknown, revoked, or of somebody who has left. */
+  async read(token: string): Promise<string | null> {
+    const operatorId = operatorOfToken(token);
+    if (operatorId === null) return null;
+    return this.store.withOperator(operatorId, null, async (tx) => {
+      const feed = await tx.calendarFeeds.ofToken(hashOfToken(token));
+      if (!feed || feed.revokedAt !== null || !(await this.stillWorksHere(tx, feed))) return null;
+      return this.calendar(tx, feed.aircraftId);
+    });
+  }
+
+  private async stillWorksHere(tx: Tx, { personId }: CalendarFeedRow): Promise<boolean> {
+    const member = await tx.people.member(personId);
+    const now = this.now();
+    return member !== null && member.validFrom <= now && (member.validUntil === null || now < member.validUntil);
+  }
+
+  private async calendar(tx: Tx, aircraftId: string | null): Promise<string> {
+    const since = new Date(Date.parse(this.now()) - DAYS_CANCELLED * 86_400_000).toISOString();
+    const defects = (await tx.defects.withEnd(aircraftId, since)).filter(hasEnd);
+    const aircraft = new Map((await tx.aircraft.list()).map((one) => [one.id, one]));
+    const changed = await tx.acts.lastAt(defects.map(({ id }) => id));
+    const titles = await this.titles(tx, [...new Set([...aircraft.values()].map(({ type }) => type))]);
+    const deadlines = defects.flatMap((defect): Deadline[] => {
+      const of = aircraft.get(defect.aircraftId);
+      if (!of) return [];
+      const title = defect.entry === null ? null : (titles.get(`${of.type}/${defect.entry}`) ?? null);
+      return [{ defect, aircraft: of, title, changedAt: changed.get(defect.id) ?? defect.enteredAt }];
+    });
+    const { name, base, invented } = await tx.operators.current();
+    const whose = aircraftId === null ? name : (aircraft.get(aircraftId)?.registration ?? name);
+    return writeCalendar({ name: `Deadlines of ${whose}`, base, invented, deadlines });
+  }
+
+  /** Titles of MEL entries, by type and number. */
+  private async titles(tx: Tx, types: readonly string[]): Promise<Map<string, string>> {
+    const titles = new Map<string, string>();
+    for (const type of types) {
+      const shelved = await this.shelf.inForce(tx, type);
+      for (const { number, title } of shelved?.mel.entries ?? []) titles.set(`${type}/${number}`, title);
+    }
+    return titles;
+  }
+
+  private async lineOf(tx: Tx, id: string) {
+    const row = await tx.calendarFeeds.get(id);
+    const [line] = row ? await this.lines(tx, [row]) : [];
+    if (!line) throw new Error(`Calendar feed ${id} was made and is not there.`);
+    return line;
+  }
+
+  private async lines(tx: Tx, rows: readonly CalendarFeedRow[]) {
+    const people = await tx.people.known([...new Set(rows.map(({ personId }) => personId))]);
+    const aircraft = new Map((await tx.aircraft.list()).map((one) => [one.id, one.registration]));
+    return rows.map(({ id, label, personId, aircraftId, createdAt, revokedAt }) => ({
+      id,
+      label,
+      of: people.get(personId)?.name ?? '(name erased)',
+      aircraft: aircraftId,
+      registration: aircraftId === null ? null : (aircraft.get(aircraftId) ?? null),
+      createdAt,
+      revokedAt,
+    }));
+  }
+
+  private async record(
+    tx: Tx,
+    session: Session,
+    what: string,
+    feed: string,
+    aircraft: { id: string; registration: string } | null,
+  ): Promise<void> {
+    await tx.record.append({
+      who: session.personId,
+      authorisation: null,
+      organisation: null,
+      what,
+      aircraft: aircraft && { id: aircraft.id, registration: aircraft.registration },
+      times: { enteredAt: this.now() },
+      payload: { feed },
+    });
+  }
+}
+
+function hasEnd(defect: DefectRow): defect is Deadline['defect'] {
+  return defect.endsAt !== null;
+}
