@@ -52,8 +52,8 @@ export class ApiClient {
   }
 
   /** Reads what is made for people and not for programs: a document to print, the page of the interface. */
-  page(path: string): Promise<Response> {
-    return fetch(`${this.url}${path}`, { headers: this.headersOf('GET', {}) });
+  page(path: string, headers: Record<string, string> = {}): Promise<Response> {
+    return fetch(`${this.url}${path}`, { headers: this.headersOf('GET', { headers }) });
   }
 
   async get<Body>(path: string): Promise<Body> {

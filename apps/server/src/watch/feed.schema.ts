@@ -14,8 +14,9 @@ export const FEED_SHAPES: Record<string, Shape> = {
     'An address under which a calendar program reads deadlines.',
   ),
   CalendarFeeds: object({ at: instant('When this was read'), feeds: list(ref('CalendarFeed'), 'The newest first.') }),
+  CalendarFeedRevoked: object({ feed: ref('CalendarFeed') }),
   CalendarFeedMade: object({
     feed: ref('CalendarFeed'),
-    address: text('The address, told this once. Whoever knows it reads the deadlines.'),
+    address: orNull(text('The address; null when the request was repeated. Whoever knows it reads the deadlines.')),
   }),
 };

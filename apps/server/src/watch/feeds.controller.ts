@@ -1,21 +1,9 @@
 import { createHash } from 'node:crypto';
-import {
-  Body,
-  Controller,
-  Delete,
-  Get,
-  HttpCode,
-  Inject,
-  Param,
-  ParseUUIDPipe,
-  Post,
-  Req,
-  Res,
-} from '@nestjs/common';
-import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiProduces, ApiTags } from '@nestjs/swagger';
+import { Body, Controller, Delete, Get, Inject, Param, Post, Req, Res } from '@nestjs/common';
+import { ApiCreatedResponse, ApiHeader, ApiOkResponse, ApiOperation, ApiProduces, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import type { Store, Tx } from '#store';
-import { checkBody } from '../http/body-hygiene.js';
+import type { Store } from '#store';
+import { type Called, Calling } from '../http/called.js';
 import { Problem } from '../http/problem.js';
 import { CurrentSession, Open, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
@@ -24,6 +12,7 @@ import { MakeFeedBody } from './bodies.js';
 import { FeedsService } from './feeds.service.js';
 
 const ENDING = '.ics';
+const KEY = ApiHeader({ name: 'Idempotency-Key', required: true, description: 'A fresh UUID for each request.' });
 
 /** Calendar feeds of the person signed in. */
 @ApiTags('watch')
@@ -38,33 +27,28 @@ export class FeedsController {
   @ApiOperation({ summary: 'Your calendar feeds; for an administrator those of everybody.' })
   @ApiOkResponse({ schema: ref('CalendarFeeds') })
   list(@CurrentSession() session: Session): Promise<object> {
-    return this.inTransaction(session, (tx) => this.feeds.list(tx, session));
+    return this.store.withOperator(session.operatorId, session.personId, (tx) => this.feeds.list(tx, session));
   }
 
   @Post()
-  @ApiOperation({
-    summary: 'Make a feed. Its address is told once and kept nowhere, so the request is not repeated under a key.',
-  })
+  @KEY
+  @ApiOperation({ summary: 'Make a feed. Its address is told with this answer and kept nowhere.' })
   @ApiCreatedResponse({ schema: ref('CalendarFeedMade') })
-  make(@CurrentSession() session: Session, @Body() body: MakeFeedBody): Promise<object> {
-    checkBody(body);
-    return this.inTransaction(session, (tx) => this.feeds.make(tx, session, body));
+  make(
+    @CurrentSession() session: Session,
+    @Req() request: FastifyRequest,
+    @Res({ passthrough: true }) reply: FastifyReply,
+    @Body() body: MakeFeedBody,
+  ): Promise<object> {
+    return this.feeds.make({ session, request, reply }, body);
   }
 
   @Delete(':id')
-  @HttpCode(204)
+  @KEY
   @ApiOperation({ summary: 'Revoke a feed: its address answers nothing from then on.' })
-  async revoke(
-    @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
-    @Res() reply: FastifyReply,
-  ): Promise<void> {
-    await this.inTransaction(session, (tx) => this.feeds.revoke(tx, session, id));
-    void reply.status(204).send();
-  }
-
-  private inTransaction<T>(session: Session, work: (tx: Tx) => Promise<T>): Promise<T> {
-    return this.store.withOperator(session.operatorId, session.personId, work);
+  @ApiOkResponse({ schema: ref('CalendarFeedRevoked') })
+  revoke(@Calling() calling: Called): Promise<object> {
+    return this.feeds.revoke(calling, calling.id);
   }
 }
 

@@ -1,6 +1,8 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { type CalendarFeedRow, type DefectRow, newId, type Store, type Tx } from '#store';
+import type { Calling } from '../defects/acting.js';
 import { aircraftOr404 } from '../dispatch/dispatch.service.js';
+import { once } from '../http/once.js';
 import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
@@ -30,35 +32,42 @@ export class FeedsService {
     };
   }
 
-  /** The address is told this once: only the hash of its token is kept. */
-  async make(tx: Tx, session: Session, { label, aircraft: aircraftId }: MakeFeedBody) {
-    const aircraft = aircraftId === undefined ? null : await aircraftOr404(tx, aircraftId);
-    const own = await tx.calendarFeeds.list(session.personId);
-    if (own.filter(({ revokedAt }) => revokedAt === null).length >= MOST_FEEDS) {
-      throw new Problem('too-many-feeds', `You hold ${MOST_FEEDS} feeds already.`);
-    }
-    const token = newFeedToken(session.operatorId);
-    const id = await tx.calendarFeeds.add({
-      id: newId(),
-      personId: session.personId,
-      tokenHash: hashOfToken(token),
-      aircraftId: aircraft?.id ?? null,
-      label,
-      createdAt: this.now(),
+  /** The address is told with the first answer alone: neither the row nor the answer that is kept holds its token. */
+  async make({ session, request, reply }: Calling, { label, aircraft: aircraftId }: MakeFeedBody): Promise<object> {
+    let address: string | null = null;
+    const kept = await once(this.store, session, request, reply, async (tx) => {
+      const aircraft = aircraftId === undefined ? null : await aircraftOr404(tx, aircraftId);
+      await this.admitOneMore(tx, session);
+      const token = newFeedToken(session.operatorId);
+      const id = await tx.calendarFeeds.add({
+        id: newId(),
+        personId: session.personId,
+        tokenHash: hashOfToken(token),
+        aircraftId: aircraft?.id ?? null,
+        label,
+        createdAt: this.now(),
+      });
+      await this.record(tx, session, 'calendar-feed.made', id, aircraft);
+      address = `/api/calendar/${token}.ics`;
+      return { status: 201, body: { feed: await this.lineOf(tx, id) } };
     });
-    await this.record(tx, session, 'calendar-feed.made', id, aircraft);
-    const feed = await this.lineOf(tx, id);
-    return { feed, address: `/api/calendar/${token}.ics` };
+    return { ...kept, address };
   }
 
-  async revoke(tx: Tx, session: Session, id: string): Promise<void> {
-    const feed = await tx.calendarFeeds.get(id);
-    const may = feed !== null && (feed.personId === session.personId || session.roles.includes('administrator'));
-    if (!may) throw new Problem('not-found', `There is no calendar feed ${id} of yours.`);
-    if (feed.revokedAt !== null) return;
-    await tx.calendarFeeds.change(id, feed.version, { revokedAt: this.now() });
-    const aircraft = feed.aircraftId === null ? null : await tx.aircraft.get(feed.aircraftId);
-    await this.record(tx, session, 'calendar-feed.revoked', id, aircraft);
+  /** Your own; an administrator anybody's. */
+  revoke({ session, request, reply }: Calling, id: string): Promise<object> {
+    return once(this.store, session, request, reply, async (tx) => {
+      const feed = await tx.calendarFeeds.get(id);
+      if (!feed || (feed.personId !== session.personId && !session.roles.includes('administrator'))) {
+        throw new Problem('not-found', `There is no calendar feed ${id} of yours.`);
+      }
+      if (feed.revokedAt === null) {
+        await tx.calendarFeeds.change(id, feed.version, { revokedAt: this.now() });
+        const aircraft = feed.aircraftId === null ? null : await tx.aircraft.get(feed.aircraftId);
+        await this.record(tx, session, 'calendar-feed.revoked', id, aircraft);
+      }
+      return { status: 200, body: { feed: await this.lineOf(tx, id) } };
+    });
   }
 
   /** What the address of a feed answers; null for one that is unknown, revoked, or of somebody who has left. */
@@ -70,6 +79,12 @@ export class FeedsService {
       if (!feed || feed.revokedAt !== null || !(await this.stillWorksHere(tx, feed))) return null;
       return this.calendar(tx, feed.aircraftId);
     });
+  }
+
+  private async admitOneMore(tx: Tx, { personId }: Session): Promise<void> {
+    const own = await tx.calendarFeeds.list(personId);
+    if (own.filter(({ revokedAt }) => revokedAt === null).length < MOST_FEEDS) return;
+    throw new Problem('too-many-feeds', `You hold ${MOST_FEEDS} feeds already.`);
   }
 
   private async stillWorksHere(tx: Tx, { personId }: CalendarFeedRow): Promise<boolean> {

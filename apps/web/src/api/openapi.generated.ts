@@ -526,7 +526,7 @@ export interface paths {
     /** Your calendar feeds; for an administrator those of everybody. */
     get: operations['FeedsController_list'];
     put?: never;
-    /** Make a feed. Its address is told once and kept nowhere, so the request is not repeated under a key. */
+    /** Make a feed. Its address is told with this answer and kept nowhere. */
     post: operations['FeedsController_make'];
     delete?: never;
     options?: never;
@@ -2085,10 +2085,12 @@ export interface components {
       /** @description The newest first. */
       feeds: components['schemas']['CalendarFeed'][];
     };
+    CalendarFeedRevoked: {
+      feed: components['schemas']['CalendarFeed'];
+    };
     CalendarFeedMade: {
       feed: components['schemas']['CalendarFeed'];
-      /** @description The address, told this once. Whoever knows it reads the deadlines. */
-      address: string;
+      address: string | null;
     };
     /** @description A condition with its answer. */
     ExplainedNode: {
@@ -2303,6 +2305,11 @@ export interface components {
       facts: {
         /** @description Id; a key is the id, or the id with a subject in brackets. */
         id: string;
+        /**
+         * @description What stands in the brackets of its key.
+         * @enum {string}
+         */
+        subject: 'none' | 'entry' | 'work' | 'judgement';
         /** @description What it is called. */
         label: string;
         /**
@@ -4367,7 +4374,10 @@ export interface operations {
   FeedsController_make: {
     parameters: {
       query?: never;
-      header?: never;
+      header: {
+        /** @description A fresh UUID for each request. */
+        'Idempotency-Key': string;
+      };
       path?: never;
       cookie?: never;
     };
@@ -4399,19 +4409,22 @@ export interface operations {
   FeedsController_revoke: {
     parameters: {
       query?: never;
-      header?: never;
-      path: {
-        id: string;
+      header: {
+        /** @description A fresh UUID for each request. */
+        'Idempotency-Key': string;
       };
+      path?: never;
       cookie?: never;
     };
     requestBody?: never;
     responses: {
-      204: {
+      200: {
         headers: {
           [name: string]: unknown;
         };
-        content?: never;
+        content: {
+          'application/json': components['schemas']['CalendarFeedRevoked'];
+        };
       };
       /** @description A problem; see `/api/problems`. */
       default: {
