@@ -20,7 +20,7 @@ import {
   signProcedure,
   writeUp,
 } from '#deferrals';
-import { type Mel, readMel, workKey } from '#mel';
+import { type Mel, readMel, rowsBrought, workKey } from '#mel';
 import { type AircraftRow, type DefectRow, newId, type Tx } from '#store';
 import { actorOf, livesOf, settingsOf, signatureOf, writeActs } from '../apps/server/src/index.js';
 import { dayIn, type DemoOptions, type Ids, idOf } from './loading.js';
@@ -213,7 +213,7 @@ function offeredRow(mel: Mel, aircraft: AircraftRow, number: string, id: string)
   const found = mel.row(number, id, aircraft);
   if (!entry || !found) throw new Error(`the MEL offers ${aircraft.registration} no row ${id} of ${number}`);
   const { document, revision } = mel.content;
-  return { document, revision, entry, ...found };
+  return { document, revision, entry, ...found, brings: rowsBrought(mel, found.row, aircraft) };
 }
 
 async function signer(
