@@ -112,6 +112,24 @@ it('a defect that the MEL does not list is deferred on another document, with it
   expect(await missing(said(page), 'Deferred under approved data K-SRM 57-10 fig. 3, revision 4.')).toEqual([]);
 });
 
+it('what an item brings along is signed on its page, until the answer asks for no more', async () => {
+  const page = await site.as('odrin');
+  await page.goto('/defects');
+  await page.getByRole('link', { name: 'Q-KEP/1' }).click();
+  for (const [placard, tag] of [
+    ['APU GEN INOP', 'P-2300'],
+    ['APU BLEED INOP', 'P-2301'],
+  ] as const) {
+    await page.getByRole('link', { name: `placard "${placard}"` }).click();
+    expect(await missing(page, placard)).toEqual([]);
+    await page.getByLabel('Number on the placard').fill(tag);
+    await sign(page, 'Sign: placard fitted');
+    expect(await missing(said(page), `Placard ${tag} is signed.`)).toEqual([]);
+  }
+  expect(await missing(page, 'Next flight', 'may fly')).toEqual([]);
+  expect(await page.getByText('To do for this item before it').count()).toBe(0);
+});
+
 it('the status sheet shows limits, deadlines and what is left, and prints without buttons', async () => {
   const page = await site.as('odrin');
   await page.goto('/aircraft');

@@ -148,7 +148,7 @@ it('a session that ended keeps what was typed until somebody signs in again in a
 it('somebody whose authorisation has run out is told so, and whom to ask', async () => {
   const dalm = await site.as('dalm', { viewport: NARROW });
   const { id } = await itemOf('Q-KED');
-  await dalm.goto(`/defects/${id}/procedures/M1`);
+  await dalm.goto(`/defects/${id}/work/30-11-21/1/M1`);
   await dalm.getByLabel('Number on its collar, streamer or label').fill('V-0700');
   await sign(dalm, 'Sign: M1 done');
   await dalm.getByRole('alert').getByText('Ask somebody whose authorisation is valid.').waitFor();

@@ -3,6 +3,7 @@ import { LocationProvider, Route, Router, useLocation } from 'preact-iso';
 import { useEffect } from 'preact/hooks';
 import { useRead } from './api/use-read.js';
 import { ControlPage } from './control/control-page.js';
+import { DayPage } from './day/day-page.js';
 import { AnswerPage } from './answer/answer-page.js';
 import { ActPage } from './acts/act-page.js';
 import { PlacardPage } from './acts/placard-page.js';
@@ -78,6 +79,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/aircraft/:id', AircraftPage],
   ['/aircraft/:id/write-up', WriteUpPage],
   ['/aircraft/:id/status-sheet', StatusSheetPage],
+  ['/aircraft/:id/day', DayPage],
   ['/aircraft/:id/flights/:flight', AnswerPage],
   ['/control', ControlPage],
   ['/defects', OpenItemsPage],
@@ -85,8 +87,8 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/defects/:id/entries', FindEntryPage],
   ['/defects/:id/entries/:number', EntryPage],
   ['/defects/:id/document', DocumentPage],
-  ['/defects/:id/procedures/:procedure', ProcedurePage],
-  ['/defects/:id/placard', PlacardPage],
+  ['/defects/:id/work/:entry/:row/placard', PlacardPage],
+  ['/defects/:id/work/:entry/:row/:procedure', ProcedurePage],
   ['/defects/:id/:act', ActPage],
 ];
 

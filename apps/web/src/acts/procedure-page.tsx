@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-clock.js';
 import { type Reading, useRead } from '../api/use-read.js';
+import { shortName, worksOf } from '../item/work-address.js';
 import { useSession } from '../session/session.js';
 import { carryOver } from '../shell/announce.js';
 import { Page } from '../shell/page.js';
@@ -20,14 +21,15 @@ type Work = Schemas['WorkLine'];
 
 /** An (M) or (O) procedure: cautions, steps, what it leaves on the aircraft, signature. */
 export function ProcedurePage() {
-  const { id = '', procedure = '' } = useRoute().params;
+  const { id = '', entry = '', row = '', procedure = '' } = useRoute().params;
   const defect = useRead<DefectView>(`/defects/${id}`);
-  const work = defect.value?.defect.work.find((one) => one.work.endsWith(`/${procedure}`));
+  const line = defect.value?.defect;
+  const work = line && worksOf(line).find((one) => one.work === `${entry}/${row}/${procedure}`);
   return (
     <Page
       title={work ? `(${work.kind}) ${procedure}` : procedure}
-      aside={defect.value && itemName(defect.value.defect)}
-      back={{ href: `/defects/${id}`, text: defect.value?.defect.number ?? 'The item' }}
+      aside={line && itemName(line)}
+      back={{ href: `/defects/${id}`, text: line?.number ?? 'The item' }}
     >
       <Read of={defect}>
         {(view) =>
@@ -75,9 +77,9 @@ function Procedure({ reading, view, work }: ProcedureProps) {
           leaves: leaving.map(({ kind, where, tag, undo }) => ({ kind, where, tag, undo })),
           ...(flight === null ? {} : { forFlight: flight }),
         })}
-        button={`Sign: ${work.work.split('/').at(-1)} done`}
+        button={`Sign: ${shortName(work.work)} done`}
         done={() => {
-          carryOver({ title: `(${work.kind}) ${work.work.split('/').at(-1)} is signed.`, lines: [] });
+          carryOver({ title: `(${work.kind}) ${shortName(work.work)} is signed.`, lines: [] });
           route(`/defects/${id}`);
         }}
         readAgain={() => void reading.readAgain()}

@@ -48,7 +48,8 @@ export function AnswerBox({
       <Why verdict={verdict} tried={tried} />
       {tried !== undefined && <Provisos verdict={verdict} tried={tried} />}
       <Questions aircraft={aircraft} flight={flight} questions={questions} answered={answered} />
-      <WorkToDo verdict={verdict} items={items} offBlockAt={offBlockAt} />
+      <WorkToDo work={verdict.work} items={items} title="To do before it" />
+      <Earliest verdict={verdict} offBlockAt={offBlockAt} />
       {verdict.items.length > 0 && <Conditions verdict={verdict} open={whole} />}
       {verdict.refusedRows.length > 0 && verdict.verdict !== 'may-not-fly' && <RefusedRows verdict={verdict} />}
       <p class="cover">
@@ -60,6 +61,19 @@ export function AnswerBox({
         <span class="block">Not looked at: {notLookedAt.join('; ')}.</span>
       </p>
     </section>
+  );
+}
+
+/** Whether the work fits before the planned off-block, when it is begun now. */
+function Earliest({ verdict, offBlockAt }: { verdict: Verdict; offBlockAt: string | null }) {
+  const { operator } = useSession();
+  const { earliestOffBlockAt, workMinutes } = verdict;
+  if (!earliestOffBlockAt || !workMinutes) return null;
+  if (Date.parse(earliestOffBlockAt) === Date.parse(offBlockAt ?? '')) {
+    return <p>Begun now, it is done before off-block.</p>;
+  }
+  return (
+    <p>Begun now, one after the other: off blocks not before {withOffset(earliestOffBlockAt, operator.base)}.</p>
   );
 }
 

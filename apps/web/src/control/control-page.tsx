@@ -100,7 +100,14 @@ function AircraftRow({ line }: { line: Line }) {
           'no deadline'
         )}
       </Cell>
-      <Cell head="Next flight">{nextFlight ? <NextFlight next={nextFlight} /> : 'none planned'}</Cell>
+      <Cell head="Next flight">
+        {nextFlight ? <NextFlight next={nextFlight} /> : 'none planned'}
+        {nextFlight && (
+          <a class="block" href={`/aircraft/${line.id}/day`}>
+            The flights after it
+          </a>
+        )}
+      </Cell>
       <Cell head="Answer">
         {nextFlight && (
           <>

@@ -75,7 +75,7 @@ function Content({ view }: { view: View }) {
           In the log {withOffset(defect.recordedAt, operator.base)}
         </p>
         {!closed && <NextSteps view={view} />}
-        {!closed && <NextAnswer aircraft={defect.aircraft} />}
+        {!closed && <NextAnswer item={defect} />}
         {left.length > 0 && (
           <>
             <h2>Left on the aircraft for it</h2>

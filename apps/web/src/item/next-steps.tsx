@@ -1,14 +1,20 @@
 import type { Schemas } from '../api/client.js';
 import { useSession } from '../session/session.js';
 import { counted, minutesWords, roleWords } from '../words/words.js';
+import { shortName } from './work-address.js';
 import { OpenWorkSteps } from './open-work-steps.js';
 
 type View = Schemas['DefectView'];
 
+/** Who is offered acts of maintenance. Whether one may sign, the authorisation says, and the server sees to it. */
+const MAINTAIN = ['technician', 'engineer'];
+
 /** What can be done with an item as it stands, the likeliest first. */
 export function NextSteps({ view }: { view: View }) {
+  const { roles } = useSession();
   const { defect, openWork } = view;
   const at = `/defects/${defect.id}`;
+  if (!roles.some((role) => MAINTAIN.includes(role))) return <Owed defect={defect} />;
   if (openWork) return <OpenWorkSteps view={view} work={openWork} />;
   if (defect.basis === null) return <Unanswered at={at} entry={defect.entry} />;
   return (
@@ -79,7 +85,7 @@ function Owed({ defect }: { defect: Schemas['DefectLine'] }) {
         ))}
         {placardOwed && (
           <li>
-            <a class="big" href={`/defects/${defect.id}/placard`}>
+            <a class="big" href={`/defects/${defect.id}/work/${defect.entry}/${defect.row}/placard`}>
               <span class="strong">Placard</span> {defect.placard?.text}
               <span class="soft block">{defect.placard?.position}</span>
             </a>
@@ -91,12 +97,11 @@ function Owed({ defect }: { defect: Schemas['DefectLine'] }) {
 }
 
 /** Leads to where a procedure is read and signed. */
-export function WorkLink({ defect, work }: { defect: Schemas['DefectLine']; work: Schemas['WorkLine'] }) {
-  const procedure = work.work.split('/').at(-1) ?? '';
+function WorkLink({ defect, work }: { defect: Schemas['DefectLine']; work: Schemas['WorkLine'] }) {
   return (
-    <a class="big" href={`/defects/${defect.id}/procedures/${procedure}`}>
+    <a class="big" href={`/defects/${defect.id}/work/${work.work}`}>
       <span class="strong">
-        ({work.kind}) {procedure}
+        ({work.kind}) {shortName(work.work)}
       </span>{' '}
       {work.text.split(/(?<=\.)\s/)[0]}
       <span class="soft block">

@@ -1,18 +1,19 @@
 import type { Schemas } from '../api/client.js';
 import { useSession } from '../session/session.js';
+import { shortName, worksOf } from './work-address.js';
 import { withOffset } from '../words/time.js';
 
 /** Every procedure of the row with who signed it last; one that comes again can be signed again. */
 export function WorkSigned({ defect }: { defect: Schemas['DefectLine'] }) {
   const { operator } = useSession();
-  const signed = defect.work.filter((work) => work.signed !== null);
+  const signed = worksOf(defect).filter((work) => work.signed !== null);
   if (signed.length === 0) return null;
   return (
     <section>
       <h2>Work signed</h2>
       <ul class="plain-list">
         {signed.map(({ work, kind, text, repeat, signed: by }) => {
-          const procedure = work.split('/').at(-1) ?? '';
+          const procedure = shortName(work);
           return (
             <li key={work}>
               <span class="strong">
@@ -23,7 +24,7 @@ export function WorkSigned({ defect }: { defect: Schemas['DefectLine'] }) {
                 {by?.by}, {by && withOffset(by.doneAt, operator.base)}, {repeat}
               </span>
               {repeat !== 'once' && (
-                <a class="button" href={`/defects/${defect.id}/procedures/${procedure}`}>
+                <a class="button" href={`/defects/${defect.id}/work/${work}`}>
                   Sign {procedure} again
                 </a>
               )}

@@ -1,7 +1,7 @@
 import type { Schemas } from '../api/client.js';
 import { useRead } from '../api/use-read.js';
 import { DeadlineWords } from '../item/deadline-words.js';
-import { owedNow } from '../item/item-card.js';
+import { neverSigned } from '../item/work-address.js';
 import { StateWords } from '../item/state-words.js';
 import { useSession } from '../session/session.js';
 import { Cell } from '../shell/cell.js';
@@ -48,7 +48,7 @@ function ItemTable({ items }: { items: Line[] }) {
 
 function ItemRow({ item }: { item: Line }) {
   const { operator } = useSession();
-  const owed = owedNow(item);
+  const owed = neverSigned(item).length;
   return (
     <tr>
       <th scope="row">

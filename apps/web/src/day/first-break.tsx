@@ -1,0 +1,54 @@
+import type { Schemas } from '../api/client.js';
+import { Said } from '../shell/said.js';
+import { minutesWords } from '../words/words.js';
+
+type Day = Schemas['NextFlights'];
+
+/** The first flight that is not known to be kept, why, and the least that would save it. */
+export function FirstBreak({ day }: { day: Day }) {
+  const { breaks, savers, saversComplete } = day;
+  if (breaks === null) return null;
+  const flight = day.flights.find((one) => one.flight.id === breaks.flight)?.flight;
+  const name = flight?.number ?? 'the flight';
+  return (
+    <section>
+      <h2>
+        {breaks.verdict === 'not-settled' ? 'First not settled' : 'First to break'}: {name} at {breaks.station}
+      </h2>
+      <ul class="plain-list">
+        {breaks.because.slice(0, 3).map((reason) => (
+          <li key={reason}>
+            <Said text={reason} />
+          </li>
+        ))}
+      </ul>
+      <h3>The least that would save it{saversComplete ? '' : ' (these, perhaps others)'}</h3>
+      {savers.length === 0 ? (
+        <p>
+          No single change of rows, work, people or flights was found that does, and no repair of up to three items.
+        </p>
+      ) : (
+        <ul class="plain-list">
+          {savers.map((saver) => (
+            <SaverLine key={saver.text} saver={saver} all={day.flights.length} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function SaverLine({ saver, all }: { saver: Schemas['Saver']; all: number }) {
+  const { text, stops, minutes, keeps } = saver;
+  const [last] = stops;
+  return (
+    <li>
+      {text}
+      <span class="block soft">
+        {last && `${last.groundMinutes} min on the ground at ${last.station}. `}
+        {stops.length > 0 && (minutes === null ? 'No time is given for it. ' : `It takes ${minutesWords(minutes)}. `)}
+        {keeps === all ? 'Then all flights are kept.' : `Then the first ${keeps} flights are kept.`}
+      </span>
+    </li>
+  );
+}
