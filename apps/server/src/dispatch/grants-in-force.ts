@@ -30,7 +30,7 @@ export async function flightsUnderGrants(
 }
 
 function plannedOrFlown({ id, offBlockAt, onBlockAt, state, facts }: FlightRow, legs: readonly LegRow[]): UsesUp {
-  const flown = state === 'flown' || legs.some(({ flightId }) => flightId === id);
+  const flown = state === 'flown' || legs.some(({ flightId, ending }) => flightId === id && ending !== 'ramp');
   return { id, offBlockAt, onBlockAt, flown, kind: facts['flight.kind'] };
 }
 
