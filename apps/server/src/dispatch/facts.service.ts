@@ -73,9 +73,10 @@ function refused(pointer: string, reason: string): Problem {
 }
 
 /** A fact as a page needs it to offer an input of the right kind. */
-export function factView({ id, label, type, unit, choices, mayAnswer, validity }: FactDefinition) {
+export function factView({ id, label, type, unit, choices, mayAnswer, validity, subject }: FactDefinition) {
   return {
     id,
+    subject,
     label,
     type,
     unit: unit ?? null,

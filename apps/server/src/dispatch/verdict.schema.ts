@@ -129,6 +129,7 @@ export const VERDICT_SHAPES: Record<string, Shape> = {
     facts: list(
       object({
         id: text('Id; a key is the id, or the id with a subject in brackets.'),
+        subject: oneOf(['none', 'entry', 'work', 'judgement'], 'What stands in the brackets of its key.'),
         label: text('What it is called.'),
         type: oneOf(['boolean', 'number', 'choice'], 'Type of its value.'),
         unit: orNull(text('Unit of a number.')),

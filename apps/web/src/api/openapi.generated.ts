@@ -1774,6 +1774,8 @@ export interface components {
       defect: components['schemas']['DefectLine'];
       arithmetic: string | null;
       openWork: components['schemas']['OpenWork'] | null;
+      /** @description What authorities allow beyond the deadline. */
+      documents: components['schemas']['DocumentLine'][];
       left: components['schemas']['LeftLine'][];
       history: components['schemas']['HistoryLine'][];
     };
@@ -1807,6 +1809,29 @@ export interface components {
       act: string;
       /** @description What will be certified. */
       statement: string;
+    };
+    /** @description What an authority allows beyond the deadline. It moves no deadline. */
+    DocumentLine: {
+      /** @description The document in words: "permit PF-12". */
+      words: string;
+      /** @description The authority that issued it. */
+      authority: string;
+      /** @description The limit in the document's own terms. */
+      limit: string;
+      conditions: string[];
+      /** @description From when it is good. */
+      from: string;
+      /** @description Until when it is good (exclusive). */
+      until: string;
+      flights: number | null;
+      kindsOfFlight: string[] | null;
+      /** @description Who entered it. */
+      enteredBy: string;
+      /**
+       * Format: date-time
+       * @description When it was entered here (ISO 8601)
+       */
+      enteredAt: string;
     };
     /** @description The notice to the authority. */
     NoticeLine: {

@@ -16,7 +16,7 @@ export function FirstBreak({ day }: { day: Day }) {
         {breaks.verdict === 'not-settled' ? 'First not settled' : 'First to break'}: {name} at {breaks.station}
       </h2>
       <ul class="plain-list">
-        {breaks.because.slice(0, 3).map((reason) => (
+        {deciding(breaks.because).map((reason) => (
           <li key={reason}>
             <Said text={reason} />
           </li>
@@ -36,6 +36,12 @@ export function FirstBreak({ day }: { day: Day }) {
       )}
     </section>
   );
+}
+
+/** What waits for work does not break the flight. */
+function deciding(because: readonly string[]): string[] {
+  const open = because.filter((reason) => !reason.includes(' waits for work'));
+  return (open.length === 0 ? because : open).slice(0, 3);
 }
 
 function SaverLine({ saver, all }: { saver: Schemas['Saver']; all: number }) {

@@ -94,7 +94,7 @@ export function TryChange({ aircraft, day }: TryChangeProps) {
               <AnswerBox
                 verdict={{ ...verdict, questions: [] }}
                 aircraft={aircraft.id}
-                about={`${about ? flightName(about) : 'this flight'}, if that were so`}
+                about={`${about?.number ?? 'this flight'}, if that were so`}
                 offBlockAt={about?.offBlockAt ?? null}
                 items={aircraft.items}
                 answered={() => void answer.readAgain()}

@@ -21,20 +21,26 @@ export function leftAt({ judged, frame }: Leg): LeftOfDefect[] {
 
 function leftOf(item: Item, defect: OpenDefect, frame: Frame): LeftOfDefect {
   const named = { defect: defect.id, entry: defect.entry, row: item.row?.id ?? null };
-  const stored = defect.deadline?.endsAt ?? null;
-  const until = stored === null ? '' : `until ${stored}`;
+  const { endsAt: stored = null, lastDay } = defect.deadline ?? {};
+  const until = lastDay === undefined ? `until ${stored ?? ''}` : `its last day is ${lastDay}`;
   if (!isOnRow(item)) {
-    const sentence = stored === null ? 'It has no interval here.' : `It runs ${until}.`;
+    const sentence = stored === null ? 'It has no interval here.' : `${until}.`;
     return { ...named, endsAt: stored, sentence, limits: [] };
   }
   const clock = clockInUse(item, defect, frame);
-  const at =
-    millisOf('at', frame.departsAt) < millisOf('recordedAt', clock.recordedAt) ? clock.recordedAt : frame.departsAt;
+  const recorded = millisOf('recordedAt', clock.recordedAt);
+  const at = frame.departs < recorded ? clock.recordedAt : frame.departsAt;
   const left = whatIsLeft(clock, at, defect.used ?? {}, frame.counting);
-  const counted = left.limits.filter(({ limit }) => stored === null || limit.unit !== 'calendar-days');
+  // Once it was extended, or an earlier row still binds, the days of the row are not those that are left.
+  const isOwn = stored === null || left.endsAt === null || isSame(stored, left.endsAt);
+  const counted = left.limits.filter(({ limit }) => isOwn || limit.unit !== 'calendar-days');
   const limits = counted.map(({ text, countedIn, left: some }) => ({ text, countedIn, left: some }));
-  const parts = [...limits.map(({ text }) => text), ...(stored === null ? [] : [until])];
+  const parts = [...limits.map(({ text }) => text), ...(isOwn ? [] : [until])];
   return { ...named, endsAt: stored ?? left.endsAt, sentence: `${parts.join('; ')}.`, limits };
+}
+
+function isSame(one: string, other: string): boolean {
+  return millisOf('endsAt', one) === millisOf('endsAt', other);
 }
 
 function isOnRow(item: Item): item is RowItem {

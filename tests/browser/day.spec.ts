@@ -1,0 +1,53 @@
+/** The day ahead as maintenance control reads it, and what is tried there. */
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { aSite, DESK, faults, missing, PHONE, type Site } from './site.js';
+
+let clock = '2026-01-15T03:00:00.000Z';
+let site: Site;
+let page: Page;
+
+beforeAll(async () => {
+  site = await aSite({ now: () => clock });
+  clock = '2026-01-15T12:12:00.000Z';
+  page = await site.as('brask', { viewport: DESK });
+});
+afterAll(() => site.stop());
+
+async function dayOf(mark: string): Promise<void> {
+  await page.goto('/control');
+  const row = page.getByRole('row').filter({ hasText: mark });
+  await row.getByRole('link', { name: 'The flights after it' }).click();
+  await page.getByRole('heading', { name: `${mark}, next flights` }).waitFor();
+}
+
+it('tells which flights are kept, which breaks first, and what would save it', async () => {
+  await dayOf('Q-KEO');
+  const told = await missing(
+    page.getByRole('main'),
+    'The first 2 of 8 flights can be flown as planned.',
+    'First to break: QOF 508 at QDU',
+    /Send somebody authorised and equipped to QDU before QOF 508/,
+    /Fix Engine start valve 2 at QDU before QOF 508/,
+    'If QOF 508 is flown after all.',
+  );
+  expect(told).toEqual([]);
+  await page.getByText('Why, and what is to be done before QOF 508').click();
+  expect(await missing(page.getByLabel(/^Answer for QOF 508/), 'Why, condition by condition')).toEqual([]);
+  expect(await faults(page)).toEqual([]);
+});
+
+it('answers what is tried, and stays readable on a telephone', async () => {
+  await dayOf('Q-KED');
+  await page.getByLabel(/^Wing anti-ice valve/).check();
+  await page.getByLabel('MEL entry').fill('80-12-11');
+  await page.getByLabel('Of the flight').selectOption('flight.authorisedPersonAtStation');
+  await page.getByLabel('authorised and equipped person at departure').selectOption('no');
+  await page.getByRole('button', { name: 'What then?' }).click();
+  const answer = page.getByLabel('Answer for QOF 411, if that were so');
+  expect(await missing(answer, 'may not fly', /nobody authorised and equipped is at the departure station/)).toEqual(
+    [],
+  );
+  await page.setViewportSize(PHONE);
+  expect(await faults(page)).toEqual([]);
+});
