@@ -165,7 +165,11 @@ describe('it is granted by another person, at 23:30', () => {
 
   it('a second one is refused (X-04), in the request, in the offer and in the statement', async () => {
     for (const preset of PRESETS) {
-      expect((await scene.askRefused(preset, inTime[preset])).code).toBe('second-extension');
+      const refusal = await scene.askRefused(preset, inTime[preset]);
+      expect(refusal).toMatchObject({
+        code: 'second-extension',
+        detail: 'Defect Q-ABF/1 was extended once, at 2026-02-05T23:30:00.000Z.',
+      });
       const { refused } = await scene.offer(preset, inTime[preset]);
       expect(refused?.paragraph).toBe('ORO.MLR.105(f); FAA Order 8900.1 4-689');
       const statement = `/api/defects/${inTime[preset]}/statement?act=extend`;
@@ -206,6 +210,14 @@ describe('the aircraft whose interval ended flies home under a permit', () => {
     const done = await scene.as('granter', 'easa').sign(late.easa, 'authority-document', act, permit);
     expect(done.defect.deadline?.lastDay).toBe('2026-02-05');
     expect(done.signed?.statement).toContain('It moves no deadline.');
+    const { documents, history } = await scene
+      .as('control', 'easa')
+      .get<Shapes['DefectView']>(`/api/defects/${late.easa}`);
+    const { kind: _kind, number: _number, ...said } = permit;
+    expect(documents).toEqual([{ ...said, words: 'permit PF-12', enteredBy: 'Pell Ravik', enteredAt: scene.clock }]);
+    expect(history.at(-1)?.words).toBe(
+      'Permit PF-12 of Authority of the state of registry entered: one flight to the base, no passengers',
+    );
   });
 
   it('that one flight may leave only under permit PF-12, and nothing else may', async () => {

@@ -8,6 +8,7 @@ import { MelShelf } from '../mel/mel-shelf.js';
 import { SignInService } from '../people/sign-in.service.js';
 import { type Calling, confirmation, type Scene, sceneOf } from './acting.js';
 import { writeActs } from './defect-book.js';
+import { readably } from './readable-refusal.js';
 import { arithmeticOf, defectLine } from './views.js';
 
 export type Decide = (scene: Scene) => Promise<Act[]>;
@@ -61,9 +62,11 @@ export class ActingService {
       if (secret !== null) await this.signIn.proveAgain(tx, secret);
       const settings = await this.dispatch.settings(tx);
       const scene = await sceneOf(tx, calling, id, settings, this.now);
-      const acts = await decide(scene);
-      const life = proceed(scene.life, acts);
       const { aircraft, row, context } = scene;
+      const { acts, life } = await readably(aircraft, scene.opened, async () => {
+        const decided = await decide(scene);
+        return { acts: decided, life: proceed(scene.life, decided) };
+      });
       const mel = await this.shelf.inForce(tx, aircraft.type);
       const melRevisionId = acts.some(({ kind }) => kind === 'deferred') ? (mel?.revision.id ?? null) : undefined;
       const after = await writeActs(tx, {

@@ -1,6 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type { Leg } from '#intervals';
 import type { AircraftRow, DefectRow, Tx } from '#store';
+import { documentLine } from '../deferrals/document-lines.js';
 import { extensionWords } from '../deferrals/extension-words.js';
 import { DispatchService } from '../dispatch/dispatch.service.js';
 import { usedOf } from '../dispatch/flown.js';
@@ -10,6 +11,7 @@ import { MelShelf } from '../mel/mel-shelf.js';
 import { flownLegs } from '../movements/flown-legs.js';
 import { livesOf } from './defect-book.js';
 import { basisWords } from './deferral-check.js';
+import { readably } from './readable-refusal.js';
 import { type StatementQuery, statementOf } from './statements.js';
 import {
   arithmeticOf,
@@ -56,6 +58,7 @@ export class DefectViews {
         defect: line,
         arithmetic: arithmeticOf(opened.life),
         openWork: openWorkView(opened.life),
+        documents: opened.life.grants.map(documentLine),
         left: left.map((item) => leftLine(item, aircraft, [row])),
         history: opened.life.acts.map((act, index) => historyLine(act, index + 1, sealed, base)),
       },
@@ -74,7 +77,13 @@ export class DefectViews {
     const facts = { registration: aircraft.registration, number: defectNumber(aircraft, row), basis };
     const more = {
       ...(work ? { work } : {}),
-      ...(act === 'extend' ? { extension: await extensionWords(tx, opened.life, settings, this.now()) } : {}),
+      ...(act === 'extend'
+        ? {
+            extension: await readably(aircraft, [opened], () =>
+              extensionWords(tx, opened.life, settings, this.now()),
+            ),
+          }
+        : {}),
     };
     return { act, statement: statementOf(act, { ...facts, ...more }, settings.releaseWording) };
   }

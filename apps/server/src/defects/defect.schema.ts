@@ -111,6 +111,7 @@ export const DEFECT_SHAPES: Record<string, Shape> = {
     defect: ref('DefectLine'),
     arithmetic: orNull(text('The arithmetic of the deadline, step by step.')),
     openWork: orNull(ref('OpenWork')),
+    documents: list(ref('DocumentLine'), 'What authorities allow beyond the deadline.'),
     left: list(ref('LeftLine')),
     history: list(ref('HistoryLine')),
   }),

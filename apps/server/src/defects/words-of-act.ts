@@ -1,4 +1,5 @@
-import { type Act, basisInWords, itemInWords, type LeftItem } from '#deferrals';
+import { type Act, basisInWords, deadlineOf, itemInWords, type LeftItem, type SignedLimit } from '#deferrals';
+import { sayDay } from '../deferrals/say-time.js';
 
 /** What an act did, as one line of history reads. */
 export function wordsOfAct(act: Act): string {
@@ -22,9 +23,9 @@ export function wordsOfAct(act: Act): string {
     case 'row-changed':
       return `Row changed to ${basisInWords(act.basis)}: ${act.reason}`;
     case 'extended':
-      return `Interval extended under procedure ${act.procedure}`;
+      return `Interval extended${endWords(act.limits)} under procedure ${act.procedure}`;
     case 'authority-granted':
-      return `Document ${act.document.number} of ${act.document.authority} entered`;
+      return `${act.document.kind === 'permit' ? 'Permit' : 'Document'} ${act.document.number} of ${act.document.authority} entered: ${act.limit}`;
     case 'transferred':
       return `Part moved from unit ${act.fromUnit} to unit ${act.toUnit}: ${act.reason}`;
     case 're-entered':
@@ -52,6 +53,11 @@ export function wordsOfAct(act: Act): string {
     case 'corrected':
       return `Corrected ${act.field} from "${act.was ?? 'nothing'}" to "${act.now}": ${act.reason}`;
   }
+}
+
+function endWords(limits: readonly SignedLimit[]): string {
+  const { lastDay } = deadlineOf(limits);
+  return lastDay === null ? '' : ` to the end of ${sayDay(lastDay)}`;
 }
 
 function leavingWords(items: readonly LeftItem[]): string {

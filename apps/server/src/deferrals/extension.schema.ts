@@ -57,7 +57,24 @@ const extensionLine = object(
   'One extension of a rectification interval.',
 );
 
+const documentLine = object(
+  {
+    words: text('The document in words: "permit PF-12".'),
+    authority: text('The authority that issued it.'),
+    limit: text("The limit in the document's own terms."),
+    conditions: list(text('A condition in its own terms.')),
+    from: text('From when it is good.'),
+    until: text('Until when it is good (exclusive).'),
+    flights: orNull(whole('How many flights; null when it names no number.')),
+    kindsOfFlight: orNull(list(text('kind'), 'The kinds of flight it allows; null when it names none.')),
+    enteredBy: text('Who entered it.'),
+    enteredAt: instant('When it was entered here'),
+  },
+  'What an authority allows beyond the deadline. It moves no deadline.',
+);
+
 export const EXTENSION_SHAPES: Record<string, Shape> = {
+  DocumentLine: documentLine,
   NoticeLine: noticeLine,
   ExtensionLine: extensionLine,
   ExtensionRegister: object({

@@ -4,7 +4,8 @@ import { type ExtensionRow, newId, type Store, type Tx } from '#store';
 import { type Calling, type Scene, sceneOf, signed } from '../defects/acting.js';
 import { type Acted, ActingService } from '../defects/acting.service.js';
 import { livesOf } from '../defects/defect-book.js';
-import { DispatchService } from '../dispatch/dispatch.service.js';
+import { readably } from '../defects/readable-refusal.js';
+import { aircraftOr404, DispatchService } from '../dispatch/dispatch.service.js';
 import { once } from '../http/once.js';
 import { Problem, problemType } from '../http/problem.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
@@ -33,7 +34,11 @@ export class ExtensionsService {
     const settings = await this.dispatch.settings(tx);
     const at = this.now();
     const asked = await tx.extensions.asked(defectId);
-    const answer = answered(() => offerFor(opened.life, asked ?? { days: null, agreement: null }, settings, at));
+    const aircraft = await aircraftOr404(tx, opened.row.aircraftId);
+    const request = asked ?? { days: null, agreement: null };
+    const answer = await answered(() =>
+      readably(aircraft, [opened], () => offerFor(opened.life, request, settings, at)),
+    );
     const { base } = settings.deferral;
     const extensions = await extensionLines(tx, await tx.extensions.ofDefect(defectId), { now: at, base });
     if ('refused' in answer) return { at, offer: null, refused: answer.refused, extensions };
@@ -169,7 +174,7 @@ export class ExtensionsService {
     return once(this.store, session, request, reply, async (tx) => {
       const settings = await this.dispatch.settings(tx);
       const scene = await sceneOf(tx, calling, defectId, settings, this.now);
-      const { status, id } = await step(scene);
+      const { status, id } = await readably(scene.aircraft, scene.opened, () => step(scene));
       const row = await tx.extensions.get(id);
       if (!row) throw new Error(`Extension ${id} was written and is not there.`);
       const context = { now: scene.context.now, base: settings.deferral.base };
@@ -181,9 +186,9 @@ export class ExtensionsService {
 
 type Answered<T> = { given: T } | { refused: object };
 
-function answered<T>(ask: () => T): Answered<T> {
+async function answered<T>(ask: () => Promise<T>): Promise<Answered<T>> {
   try {
-    return { given: ask() };
+    return { given: await ask() };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     const { code, message, next, paragraph } = error;
