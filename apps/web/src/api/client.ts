@@ -46,6 +46,9 @@ export function freshKey(): string {
   return hex.replace(/^(.{8})(.{4})(.{4})(.{4})/, '$1-$2-$3-$4-');
 }
 
+/** On a stand with poor signal a request may hang; after this the page says so, and offers to send again. */
+const LONGEST_WAIT_MS = 30_000;
+
 async function send<T>(
   method: string,
   path: string,
@@ -57,7 +60,8 @@ async function send<T>(
   let response: Response;
   let text: string;
   try {
-    response = await fetch(`/api${path}`, { method, headers: { ...headers, ...type }, ...said });
+    const signal = AbortSignal.timeout(LONGEST_WAIT_MS);
+    response = await fetch(`/api${path}`, { method, headers: { ...headers, ...type }, ...said, signal });
     text = await response.text();
   } catch {
     throw unreachable(method);
