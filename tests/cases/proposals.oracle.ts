@@ -55,8 +55,13 @@ function lists(a: OracleChoice, b: OracleChoice): number {
   return x.length - y.length;
 }
 
-export function* everyChoice(mel: Mel, situation: Situation): Generator<OracleChoice> {
-  const world = new World(mel, situation);
+/** With `counts`, only the conditions that it names by their ids. */
+export function* everyChoice(
+  mel: Mel,
+  situation: Situation,
+  counts: (id: string) => boolean = () => true,
+): Generator<OracleChoice> {
+  const world = new World(mel, situation, counts);
   for (const recorded of world.recordedRows(situation.defects)) yield* world.complete(recorded, new Map());
 }
 
@@ -71,6 +76,7 @@ class World {
   constructor(
     readonly mel: Mel,
     readonly s: Situation,
+    readonly counts: (id: string) => boolean,
   ) {
     this.readings = s.defects.reduce<Reading[]>(
       (all, defect) => all.flatMap((one) => this.waysOf(defect).map((way) => [...one, way])),
@@ -206,7 +212,8 @@ class Judge {
     const [entry = '', unit = ''] = key.split('/');
     const subs = this.w.subs(entry);
     const row = this.w.rowsOfUnit(key).find(({ id }) => id === this.considered.get(key));
-    const value = row === undefined ? both(subs.length > 1 ? 1 : 0) : this.item(subs[0]!, unit, row, null, true);
+    const none = this.w.counts(`${key}/basis`) ? both(subs.length > 1 ? 1 : 0) : both(2);
+    const value = row === undefined ? none : this.item(subs[0]!, unit, row, null, true);
     const always = this.downs.every((down, at) => down.has(key) && !this.w.failed(at).has(key));
     return always ? value : greatest([value, both(1)]);
   }
@@ -222,18 +229,22 @@ class Judge {
       const { now, after } = this.done(work, defect);
       if (now !== 2 && after !== 0) this.acts.set(`${work} ${defect?.id ?? ''}`, minutes);
     }
-    return least([
-      both(known ? 2 : 1),
-      both(yes(row.covers === undefined || row.covers.includes(unit))),
-      both(yes(this.w.s.directives.every((one) => one.entry !== entry))),
-      both(row.incomplete === undefined ? 2 : 1),
-      both(this.atLeast('up', { entry, units: sub.units }, row.numberRequired)),
-      ...(row.needsDown ?? []).flatMap((ref) => this.w.units(ref).map((one) => both(this.isDown(one)))),
-      ...(row.provisos ?? []).map(({ when }) => this.condition(when)),
-      ...(row.judgements ?? []).map(({ id }) => both(this.accepted(`${key}/${id}`))),
-      ...works.map(({ work }) => this.done(work, defect)),
-      defect === null || this.isSigned(defect) ? both(2) : { now: 0, after: 2 },
-    ]);
+    const conditions: [id: string, value: Pair][] = [
+      ['configuration', both(known ? 2 : 1)],
+      ['covers', both(yes(row.covers === undefined || row.covers.includes(unit)))],
+      ...this.w.s.directives.map((one): [string, Pair] => [one.number, both(yes(one.entry !== entry))]),
+      ['text', both(row.incomplete === undefined ? 2 : 1)],
+      ['number', both(this.atLeast('up', { entry, units: sub.units }, row.numberRequired))],
+      ...(row.needsDown ?? []).map((ref): [string, Pair] => [
+        `down ${[ref.entry, ...(ref.units ?? [])].join(' ')}`,
+        least(this.w.units(ref).map((one) => both(this.isDown(one)))),
+      ]),
+      ...(row.provisos ?? []).map((one): [string, Pair] => [one.id, this.condition(one.when)]),
+      ...(row.judgements ?? []).map(({ id }): [string, Pair] => [id, both(this.accepted(`${key}/${id}`))]),
+      ...works.map(({ work }): [string, Pair] => [work.split('/')[2]!, this.done(work, defect)]),
+      ['signature', defect === null || this.isSigned(defect) ? both(2) : { now: 0, after: 2 }],
+    ];
+    return least(conditions.flatMap(([id, value]) => (this.w.counts(`${key}/${id}`) ? [value] : [])));
   }
 
   private isDown(key: string): Three {

@@ -5,8 +5,8 @@
  * the value is an upper bound of all that can follow: rows not chosen yet count by the best of them, and `needsDown` by
  * true. Units, atoms and rows go by their numbers in the problem.
  */
-import { agreedCode, ALL_FALSE, ALL_TRUE, ALL_UNKNOWN, type Code } from '../compiled/code.js';
-import type { Atom, Choosable, Condition, Option, Problem, Standing, Variable } from './problem.js';
+import { agreedCode, ALL_FALSE, ALL_TRUE, ALL_UNKNOWN, highRank, type Code } from '../compiled/code.js';
+import type { Atom, Choosable, Condition, Named, Option, Problem, Standing, Variable } from './problem.js';
 
 /** No row chosen yet. */
 export const NONE = -1;
@@ -39,6 +39,8 @@ export class Board {
     readonly problem: Problem,
     /** Numbers of the variables, rising. */
     readonly variables: readonly number[],
+    /** Which conditions count; all of them when null. */
+    readonly counts: ((id: string) => boolean) | null = null,
   ) {
     const { units, atoms } = problem;
     this.chosen = new Int32Array(problem.variables.length).fill(NONE);
@@ -96,6 +98,22 @@ export class Board {
     return users + mayJoin + isUser < 2 ? option.alone : null;
   }
 
+  /** Ids of the conditions that are certainly false after all work under the rows chosen; after `update`. */
+  refusing(): Named[] {
+    return this.active.flatMap((variable) => this.#refusingOf(variable));
+  }
+
+  #refusingOf(variable: number): Named[] {
+    const { rows, rowless, basis } = this.#variable(variable);
+    if (rows.length === 0) return highRank(rowless) === 0 ? [basis] : [];
+    const row = rows[this.chosen[variable]!];
+    if (row === undefined) return [];
+    return row.options.flatMap((option) => [
+      ...(this.standingOf(variable, row, option)?.parts ?? []).filter(({ code }) => highRank(code) === 0),
+      ...option.conditions.filter((condition) => highRank(this.#conditionValue(condition)) === 0),
+    ]);
+  }
+
   #variable(number: number): Variable {
     return this.problem.variables[number]!;
   }
@@ -127,10 +145,10 @@ export class Board {
   }
 
   #valueOf(variable: number): Code {
-    const { rows, rowless, unit } = this.#variable(variable);
+    const { rows, rowless, unit, basis } = this.#variable(variable);
     const isSure = unit === null || this.#considered[unit] === this.#readings.length;
     const chosen = this.chosen[variable]!;
-    if (rows.length === 0) return isSure ? rowless : rowless | ALL_UNKNOWN;
+    if (rows.length === 0) return this.#counts(basis) ? (isSure ? rowless : rowless | ALL_UNKNOWN) : ALL_TRUE;
     if (chosen !== NONE) return this.#rowValue(variable, rows[chosen]!, isSure);
     const worth = this.#worth[variable]!;
     let best = ALL_FALSE;
@@ -150,12 +168,26 @@ export class Board {
   }
 
   #optionValue(variable: number, row: Choosable, option: Option): Code {
-    let code = (this.standingOf(variable, row, option) ?? { code: option.alone.code | option.shared.code }).code;
+    const standing = this.standingOf(variable, row, option);
+    let code =
+      standing === null
+        ? this.#fixedValue(option.alone) | this.#fixedValue(option.shared)
+        : this.#fixedValue(standing);
     for (const condition of option.conditions) {
       if (code === ALL_FALSE) return code;
+      if (!this.#counts(condition)) continue;
       code &= this.#conditionValue(condition);
     }
     return code;
+  }
+
+  #counts({ id }: Named): boolean {
+    return this.counts === null || this.counts(id);
+  }
+
+  #fixedValue({ code, parts }: Standing): Code {
+    if (this.counts === null) return code;
+    return parts.reduce((all, part) => (this.#counts(part) ? all & part.code : all), ALL_TRUE);
   }
 
   #conditionValue(condition: Condition): Code {

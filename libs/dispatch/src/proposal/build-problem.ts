@@ -8,7 +8,7 @@ import { Conditions } from './conditions.js';
 import type { Choosable, Option, Problem, Variable } from './problem.js';
 import { isChange, rowsOfDefect, underRow } from './rows-of-defect.js';
 import { defectItems, unitItem, type ItemOnRow } from './items.js';
-import { Standings } from './standings.js';
+import { basisOf, Standings } from './standings.js';
 
 export function buildProblem(mel: Mel, situation: Situation): Problem {
   return new Builder(mel, situation).build();
@@ -84,7 +84,8 @@ class Builder {
     });
     const entry = defect.entry ?? '';
     const place = [entry, defect.units.join('+'), defect.id] as const;
-    return { defect, unit: null, entry, place, rows, rowless: ALL_FALSE };
+    const basis = basisOf({ entry: null, unit: '', defect });
+    return { defect, unit: null, entry, place, rows, rowless: ALL_FALSE, basis };
   }
 
   #ofUnit(unit: Unit, conditions: Conditions, numbers: ReadonlyMap<string, number>): Variable {
@@ -108,6 +109,7 @@ class Builder {
       place: [unit.entry, unit.unit, ''],
       rows,
       rowless: match.kind === 'unknown' ? ALL_UNKNOWN : ALL_FALSE,
+      basis: basisOf({ entry: this.#fitted.mel.entry(unit.entry) ?? null, unit: unit.unit, defect: null }),
     };
   }
 

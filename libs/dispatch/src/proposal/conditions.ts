@@ -28,21 +28,29 @@ export class Conditions {
 
   of(item: Item): Condition[] {
     const { defect, entry, subEntry, row } = item;
-    if (defect?.basis !== undefined) return this.#trees(defect.basis.conditions);
+    if (defect?.basis !== undefined) return this.#trees(defect.basis.conditions, `${defect.id}/basis`);
     if (entry === null || subEntry === null || row === null) return [];
     const { numberRequired, provisos = [], needsDown = [] } = row;
     const ref = { entry: entry.number, units: subEntry.units };
+    const key = `${entry.number}/${row.id}`;
     const enough = this.#atom(`up ${ref.entry}/${ref.units.join('+')} >= ${numberRequired}`, () =>
       this.#counted('up', ref, (count) => Number(count) >= numberRequired),
     );
     return [
-      { kind: 'atom', atom: enough },
+      {
+        kind: 'atom',
+        atom: enough,
+        id: `${key}/number`,
+        text: `${numberRequired} of ${subEntry.units.length} ${entry.title} required for dispatch`,
+      },
       ...needsDown.map((down): Condition => ({
         kind: 'needs-down',
+        id: `${key}/down ${refKey(down)}`,
+        text: `${this.fitted.mel.entry(down.entry)?.title ?? down.entry} is inoperative too`,
         // A unit that nothing can take along has no number, and is up.
         units: this.fitted.unitsOf(down).map((unit) => this.numbers.get(unitKey(unit)) ?? -1),
       })),
-      ...this.#trees(provisos),
+      ...this.#trees(provisos, key),
     ];
   }
 
@@ -51,8 +59,9 @@ export class Conditions {
     return this.#atoms.map((atom) => (atom.kind === 'work' ? this.#work(atom, variables) : atom));
   }
 
-  #trees(provisos: readonly Proviso[]): Condition[] {
+  #trees(provisos: readonly Proviso[], row: string): Condition[] {
     return provisos.flatMap((proviso) => {
+      const named = { id: `${row}/${proviso.id}`, text: proviso.text };
       const { leaves, combine } = closureOf(this.fitted.mel, proviso);
       const codes = new Uint8Array(leaves.length);
       const open: { at: number; atom: number }[] = [];
@@ -61,9 +70,9 @@ export class Conditions {
         if (atom === null) codes[at] = this.#fixedLeaf(leaf);
         else open.push({ at, atom });
       }
-      if (open.length > 0) return [{ kind: 'tree' as const, combine, leaves: codes, open }];
+      if (open.length > 0) return [{ ...named, kind: 'tree' as const, combine, leaves: codes, open }];
       const code = combine(codes);
-      return code === ALL_TRUE ? [] : [{ kind: 'tree' as const, combine: () => code, leaves: codes, open }];
+      return code === ALL_TRUE ? [] : [{ ...named, kind: 'tree' as const, combine: () => code, leaves: codes, open }];
     });
   }
 
@@ -124,4 +133,8 @@ export class Conditions {
     const rows: Row[] = this.fitted.subEntries(entry).flatMap((subEntry) => subEntry.rows);
     return rows.find((one) => one.id === row)?.procedures?.find((one) => one.id === id) ?? null;
   }
+}
+
+function refKey({ entry, units = [] }: EntryRef): string {
+  return [entry, ...units].join(' ');
 }

@@ -16,10 +16,18 @@ export interface Act {
   minutes: number | null;
 }
 
+/** A condition of a row as people know it. */
+export interface Named {
+  id: string;
+  text: string;
+}
+
 /** What the fixed conditions of a row say. */
 export interface Standing {
   code: Code;
   acts: readonly Act[];
+  /** Those that are not true, one by one. */
+  parts: readonly (Named & { code: Code })[];
 }
 
 /** A question about units or work whose answer differs from choice to choice; asked once in each choice. */
@@ -32,10 +40,12 @@ export type Atom =
     }
   | { kind: 'work'; group: number; nobody: Code; users: ReadonlyMap<number, { alone: Code; shared: Code }> };
 
-export type Condition =
-  | { kind: 'atom'; atom: number }
-  | { kind: 'needs-down'; units: readonly number[] }
-  | { kind: 'tree'; combine: Combine; leaves: Uint8Array; open: readonly { at: number; atom: number }[] };
+export type Condition = Named &
+  (
+    | { kind: 'atom'; atom: number }
+    | { kind: 'needs-down'; units: readonly number[] }
+    | { kind: 'tree'; combine: Combine; leaves: Uint8Array; open: readonly { at: number; atom: number }[] }
+  );
 
 /** One unit under one row. */
 export interface Option {
@@ -67,8 +77,9 @@ export interface Variable {
   /** Where it stands in the list of entry, unit, row that decides between equals. */
   place: readonly [entry: string, unit: string, defect: string];
   rows: readonly Choosable[];
-  /** Its value while it has no row to choose from. */
+  /** Its value while it has no row to choose from, and the condition that it then fails. */
   rowless: Code;
+  basis: Named;
 }
 
 export interface Problem {

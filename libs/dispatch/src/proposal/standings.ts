@@ -8,7 +8,7 @@ import { otherBasis } from '../conditions/recorded-basis.js';
 import { Frame } from '../frame/frame.js';
 import { workAnswer } from '../frame/work-state.js';
 import type { OpenDefect, Situation } from '../situation.js';
-import type { Act, Standing } from './problem.js';
+import type { Act, Named, Standing } from './problem.js';
 
 export interface TwoStandings {
   alone: Standing;
@@ -69,12 +69,21 @@ export class Standings {
 
 function standing(item: Item, frame: Frame): Standing {
   const judged = judgedOf(item, frame);
-  if (judged === null) return { code: ALL_FALSE, acts: [] };
+  if (judged === null) return { code: ALL_FALSE, acts: [], parts: [{ ...basisOf(item), code: ALL_FALSE }] };
   const code = judged.reduce((all, { answer }) => all & codeOf(answer), ALL_TRUE);
   const acts = judged.flatMap(({ work }): Act[] =>
     work === undefined ? [] : [{ key: `${work.work} ${work.defect ?? ''}`, minutes: work.minutes }],
   );
-  return { code, acts };
+  const parts = judged.map(({ answer }) => ({ id: answer.id, text: answer.text, code: codeOf(answer) }));
+  return { code, acts, parts: parts.filter((part) => part.code !== ALL_TRUE) };
+}
+
+export function basisOf({ entry, unit, defect }: Pick<Item, 'entry' | 'unit' | 'defect'>): Named {
+  const name = entry === null ? `defect ${defect?.id ?? ''}` : `${entry.title} ${unit}`;
+  return {
+    id: `${entry?.number ?? defect?.id ?? ''}/${unit}/basis`,
+    text: `a row or another basis stands for ${name}`,
+  };
 }
 
 /** Null when nothing stands for the item. */
