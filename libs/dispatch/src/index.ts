@@ -6,6 +6,7 @@ export { judgeBoth, type BothAnswers, type Disagreement, type TwoAnswers } from 
 export { compileClosure, type ClosureProviso } from './compiled/closure.js';
 export type { Proposal, ProposedRow, ProposeOptions } from './proposal/proposal.js';
 export { propose } from './proposal/propose.js';
+export { workPlan, type WorkPlan, type WorkStep } from './proposal/work-plan.js';
 export { whyRefused, type RefusedBy, type RefusedOption } from './proposal/why-refused.js';
 export { leastToFix, type LeastToFix, type Repair } from './proposal/least-to-fix.js';
 export { compileAll } from './frame/compiled-mel.js';
