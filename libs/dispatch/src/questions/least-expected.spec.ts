@@ -14,7 +14,8 @@ function formula(facts: number): fc.Arbitrary<Formula> {
     tree: fc.oneof(
       { maxDepth: 3, withCrossShrink: true },
       fc.record({
-        fact: fc.nat(facts - 1),
+        // One more than there are: what nobody can be asked.
+        fact: fc.nat(facts),
         holds: fc.array(fc.boolean(), { minLength: MOST_REPLIES, maxLength: MOST_REPLIES }),
       }),
       fc.record({
