@@ -79,6 +79,28 @@ describe('the day ahead', () => {
   });
 });
 
+describe('a question', () => {
+  it('is put first where it settles the answer soonest', async () => {
+    const line = fleet.find(({ registration }) => registration === 'Q-KED')!;
+    const day = await ahead(line.id);
+    const open = day.flights.find(({ verdict }) => verdict.verdict === 'not-settled')!;
+    const plan = await control.get<Shapes['QuestionPlan']>(
+      `/api/aircraft/${line.id}/questions?flight=${open.flight.id}`,
+    );
+    expect(plan).toMatchObject({ verdict: 'not-settled', method: 'least-expected' });
+    expect(plan.questions[0]).toMatchObject({ fact: 'flight.icing', settles: 1 });
+    expect(plan.questions[0]?.replies.map(({ words }) => words)).toEqual(['none', 'forecast or known']);
+  });
+
+  it('is not put where nothing is open', async () => {
+    const { id, nextFlight } = fleet.find(({ registration }) => registration === 'Q-KEA')!;
+    const plan = await control.get<Shapes['QuestionPlan']>(
+      `/api/aircraft/${id}/questions?flight=${nextFlight!.flight.id}`,
+    );
+    expect(plan).toMatchObject({ method: 'nothing-to-ask', questions: [], tree: null });
+  });
+});
+
 describe('a swap', () => {
   const idOf = (mark: string): string => fleet.find(({ registration }) => registration === mark)?.id ?? '';
 

@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { judge, propose, type Verdict } from '#dispatch';
+import { judge, planQuestions, propose, type QuestionPlan, type Verdict } from '#dispatch';
 import type { Mel } from '#mel';
 import type { AircraftRow, FlightRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
@@ -52,6 +52,15 @@ export class DispatchService {
     // What is tried without a row is judged under the best one there is.
     const lacksRow = changes.broken.some(({ row }) => row === undefined);
     return lacksRow ? (await propose(mel, tried)).verdict : judge(mel, tried);
+  }
+
+  /** The question to ask next about what stands, and what after each reply. */
+  async questions(tx: Tx, aircraftId: string, flightId: string | null): Promise<QuestionPlan> {
+    const aircraft = await aircraftOr404(tx, aircraftId);
+    const flight = flightId === null ? null : await flightOr404(tx, aircraft, flightId);
+    const [mel, settings] = [await this.melFor(tx, aircraft), await this.settings(tx)];
+    const { situation } = await loadSituation(tx, { aircraft, flight, at: this.now(), settings, proposals: [] });
+    return planQuestions(mel, situation);
   }
 
   /** @throws Problem when no MEL is in force for the type */

@@ -56,6 +56,17 @@ export class FleetController {
     return this.read(session, (tx) => this.dispatch.answer(tx, { aircraftId: id, flightId: query.flight ?? null }));
   }
 
+  @Get('aircraft/:id/questions')
+  @ApiOperation({ summary: 'Which question to ask next, so that the answer is settled soonest.' })
+  @ApiOkResponse({ schema: ref('QuestionPlan') })
+  questions(
+    @CurrentSession() session: Session,
+    @Param('id', ID) id: string,
+    @Query() query: AnswerQuery,
+  ): Promise<object> {
+    return this.read(session, (tx) => this.dispatch.questions(tx, id, query.flight ?? null));
+  }
+
   private read<T>(session: Session, work: (tx: Tx) => Promise<T>): Promise<T> {
     return this.store.withOperator(session.operatorId, session.personId, work);
   }

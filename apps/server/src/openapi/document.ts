@@ -3,6 +3,7 @@ import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swag
 import { DEFECT_SHAPES } from '../defects/defect.schema.js';
 import { EXTENSION_SHAPES } from '../deferrals/extension.schema.js';
 import { NEXT_FLIGHTS_SHAPES } from '../dispatch/next-flights.schema.js';
+import { QUESTION_PLAN_SHAPES } from '../dispatch/question-plan.schema.js';
 import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
 import { SWAP_SHAPES } from '../fleet/swap.schema.js';
@@ -64,6 +65,7 @@ export const SHAPES: Record<string, Shape> = {
   ...FEED_SHAPES,
   ...VERDICT_SHAPES,
   ...NEXT_FLIGHTS_SHAPES,
+  ...QUESTION_PLAN_SHAPES,
   ...SWAP_SHAPES,
   ...MEL_SHAPES,
   ...MOVEMENT_SHAPES,

@@ -87,6 +87,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/aircraft/{id}/questions': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Which question to ask next, so that the answer is settled soonest. */
+    get: operations['FleetController_questions'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/fleet/swap': {
     parameters: {
       query?: never;
@@ -2533,6 +2550,64 @@ export interface components {
       /** @description False when a better choice of rows may exist. */
       shownBest: boolean;
     };
+    /** @description What is asked, and what then; or the answer that is reached. */
+    QuestionNode:
+      | {
+          /** @description Key of the fact. */
+          ask: string;
+          then: {
+            /** @description The reply, or the replies that make the same difference. */
+            words: string;
+            /** @description One of them. */
+            value: unknown;
+            /** @description How likely it is taken to be. */
+            weight: number;
+            next: components['schemas']['QuestionNode'];
+          }[];
+        }
+      | {
+          /**
+           * @description The answer.
+           * @enum {string}
+           */
+          verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
+        };
+    /** @description Which question to ask next; made anew after each reply. */
+    QuestionPlan: {
+      /**
+       * @description The answer now.
+       * @enum {string}
+       */
+      verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
+      /**
+       * @description How the order was found.
+       * @enum {string}
+       */
+      method: 'least-expected' | 'most-likely-to-settle' | 'listed' | 'nothing-to-ask';
+      /** @description The same in words, with what is taken for granted. */
+      model: string;
+      expected: number | null;
+      /** @description Those on which the answer still depends, the one to ask first in front. */
+      questions: {
+        /** @description Key of the fact. */
+        fact: string;
+        /** @description The question. */
+        question: string;
+        mayAnswer: string[];
+        neededBy: string[];
+        replies: {
+          /** @description The reply, or the replies that make the same difference. */
+          words: string;
+          /** @description One of them. */
+          value: unknown;
+          /** @description How likely it is taken to be. */
+          weight: number;
+        }[];
+        /** @description How likely the reply settles the answer at once. */
+        settles: number;
+      }[];
+      tree: components['schemas']['QuestionNode'] | null;
+    };
     /** @description A proposal to exchange rotations. Operations decide; the answer for each aircraft is then asked anew. */
     SwapProposal: {
       /**
@@ -3332,6 +3407,39 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['Verdict'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  FleetController_questions: {
+    parameters: {
+      query?: {
+        /** @description The flight; absent asks without one. */
+        flight?: string;
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['QuestionPlan'];
         };
       };
       /** @description A problem; see `/api/problems`. */

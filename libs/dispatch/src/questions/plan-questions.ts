@@ -35,7 +35,8 @@ export async function planQuestions(
   const open = readings.facts().map(({ fact, leaves }) => ({ fact, replies: repliesTo(fact, leaves, weightOf) }));
   const lattice = latticeOf(readings, open);
   const start = nothingKnown(lattice);
-  const verdict = lattice.verdict(start);
+  const nothingOpen = situation.defects.length === 0 && readings.now.gates.every(({ answer }) => answer.now === 'T');
+  const verdict = nothingOpen ? 'nothing-open' : lattice.verdict(start);
   const plan = (method: QuestionMethod, rest: Partial<QuestionPlan> = {}): QuestionPlan => ({
     verdict,
     method,
