@@ -5,10 +5,11 @@
 import { cpus, totalmem } from 'node:os';
 import { judging } from './judging.mjs';
 import { overHttp } from './over-http.mjs';
+import { proposing } from './proposing.mjs';
 import { starting } from './starting.mjs';
 
 const only = process.argv[2];
-const parts = { judging, starting, 'over-http': overHttp };
+const parts = { judging, proposing, starting, 'over-http': overHttp };
 
 console.log(`machine: ${cpus().length} x ${cpus()[0]?.model.trim()}, ${Math.round(totalmem() / 2 ** 30)} GiB`);
 console.log(`node ${process.version}, time-zone data ${process.versions.tz}`);

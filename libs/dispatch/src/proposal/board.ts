@@ -216,7 +216,8 @@ export class Board {
 
   #countValue({ kind, lists, holds }: Exclude<Atom, { kind: 'work' }>): Code {
     let [yes, no] = [false, false];
-    for (const bad of kind === 'up' ? this.#isDown : this.#isFailed) {
+    const readings = kind === 'up' ? this.#isDown : this.#isFailed;
+    for (const bad of readings) {
       for (const { units, others } of lists) {
         let count = others;
         for (const unit of units) count += 1 - bad[unit]!;

@@ -14,7 +14,7 @@ import { Board } from './board.js';
 import { buildProblem } from './build-problem.js';
 import { componentsOf } from './components.js';
 import type { RowList } from './cost.js';
-import { Budget } from './explore.js';
+import type { Budget } from './explore.js';
 import type { Problem } from './problem.js';
 import { situationUnder, someRows } from './rows-of-defect.js';
 import { findBest, findBounds, type Bounds } from './search-rows.js';
