@@ -51,3 +51,26 @@ it('answers what is tried, and stays readable on a telephone', async () => {
   await page.setViewportSize(PHONE);
   expect(await faults(page)).toEqual([]);
 });
+
+it('proposes an exchange of rotations once operations have said whom they allow', async () => {
+  await page.setViewportSize(DESK);
+  await page.goto('/control');
+  await page.getByRole('link', { name: 'Exchange rotations between aircraft' }).click();
+  const which = page.getByRole('group', { name: 'Which aircraft' });
+  for (const mark of ['Q-KEA', 'Q-KED']) await which.getByLabel(mark).check();
+  await page.getByRole('button', { name: 'Look for an exchange' }).click();
+  const proposal = page.getByLabel('The proposal');
+  expect(await missing(proposal, /Operations have not said which aircraft they allow/)).toEqual([]);
+  for (const box of await page
+    .getByRole('group', { name: /^Operations allow/ })
+    .getByRole('checkbox')
+    .all()) {
+    await box.check();
+  }
+  await page.getByRole('button', { name: 'Look for an exchange' }).click();
+  const words = ['16 flights change aircraft.', 'takes over the flights of Q-KEA', 'takes over the flights of Q-KED'];
+  expect(await missing(proposal, ...words)).toEqual([]);
+  expect(await faults(page)).toEqual([]);
+  await page.setViewportSize(PHONE);
+  expect(await faults(page)).toEqual([]);
+});

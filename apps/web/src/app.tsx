@@ -3,6 +3,7 @@ import { LocationProvider, Route, Router, useLocation } from 'preact-iso';
 import { useEffect } from 'preact/hooks';
 import { useRead } from './api/use-read.js';
 import { ControlPage } from './control/control-page.js';
+import { SwapPage } from './control/swap-page.js';
 import { DayPage } from './day/day-page.js';
 import { AnswerPage } from './answer/answer-page.js';
 import { ActPage } from './acts/act-page.js';
@@ -82,6 +83,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/aircraft/:id/day', DayPage],
   ['/aircraft/:id/flights/:flight', AnswerPage],
   ['/control', ControlPage],
+  ['/control/swap', SwapPage],
   ['/defects', OpenItemsPage],
   ['/defects/:id', ItemPage],
   ['/defects/:id/entries', FindEntryPage],

@@ -33,6 +33,9 @@ export function ControlPage() {
       }
     >
       <Read of={fleet}>{(value) => <FleetTable fleet={value} />}</Read>
+      <p>
+        <a href="/control/swap">Exchange rotations between aircraft</a>
+      </p>
     </Page>
   );
 }
