@@ -56,7 +56,10 @@ function Procedure({ reading, view, work }: ProcedureProps) {
   const { operator } = useSession();
   const [leaving, setLeaving] = useState<Leaving[]>(work.leaves.map((one) => ({ ...one, tag: '', asked: true })));
   const [done, setDone] = useState<DoneTime>({ earlier: false, at: NO_WALL });
-  const [flight, setFlight] = useState<string | null>(null);
+  const aircraft = useRead<Schemas['AircraftView']>(work.eachDeparture ? `/aircraft/${view.defect.aircraft}` : null);
+  const [chosen, setChosen] = useState<string | null>(null);
+  // The next departure is meant unless another one is chosen.
+  const flight = chosen ?? aircraft.value?.flights[0]?.id ?? null;
   const doneAt = done.earlier ? (instantOf(done.at, operator.base) ?? '') : serverNow();
   const asked = new URLSearchParams({ act: 'procedure', work: work.work }).toString();
 
@@ -68,7 +71,7 @@ function Procedure({ reading, view, work }: ProcedureProps) {
       </p>
       <Steps text={work.text} cautions={work.cautions} />
       <SignForm<Schemas['ActDone']>
-        statementPath={`/defects/${id}/statement?${asked}`}
+        statementPath={work.eachDeparture && aircraft.value === null ? null : `/defects/${id}/statement?${asked}`}
         path={`/defects/${id}/procedures`}
         seen={reading.etag}
         body={() => ({
@@ -84,7 +87,7 @@ function Procedure({ reading, view, work }: ProcedureProps) {
         }}
         readAgain={() => void reading.readAgain()}
       >
-        {work.eachDeparture && <ForFlight aircraft={view.defect.aircraft} flight={flight} onFlight={setFlight} />}
+        {work.eachDeparture && <ForFlight aircraft={aircraft} flight={flight} onFlight={setChosen} />}
         <LeavesForm leaving={leaving} onLeaving={setLeaving} />
         <DoneAt done={done} onDone={setDone} />
       </SignForm>
