@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Shapes } from '../support/api-client.js';
-import { aSite, clockFrom, DESK, faults, type Look, NARROW, type Site } from './site.js';
+import { aSite, clockFrom, DESK, faults, type Look, NARROW, PATIENT, type Site } from './site.js';
 
 const LOOKS: [name: string, look: Look][] = [
   ['a narrow telephone', { viewport: NARROW }],
@@ -70,7 +70,7 @@ async function everyAddress(): Promise<string[]> {
 async function openAt(page: Page, address: string): Promise<void> {
   await page.goto(address);
   await page.getByRole('heading', { level: 1 }).waitFor();
-  await expect.poll(() => page.getByText('Reading…').count(), { interval: 20, timeout: 10_000 }).toBe(0);
+  await expect.poll(() => page.getByText('Reading…').count(), PATIENT).toBe(0);
 }
 
 const ON_EVERY_PAGE = [

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Shapes } from '../support/api-client.js';
-import { aSite, clockFrom, faults, NARROW, said, secret, missing, sign, type Site } from './site.js';
+import { aSite, clockFrom, faults, missing, NARROW, PATIENT, said, secret, sign, type Site } from './site.js';
 
 let site: Site;
 let page: Page;
@@ -32,7 +32,7 @@ it('a wrong secret signs nothing, and only the secret is asked for again', async
   const problem = page.getByRole('alert');
   expect(await missing(problem, 'The secret is not right, so nothing was signed')).toEqual([]);
   expect(await missing(problem, 'Enter your own secret again.')).toEqual([]);
-  expect(await page.evaluate('document.activeElement.type')).toBe('password');
+  await expect.poll(() => page.evaluate('document.activeElement.type'), PATIENT).toBe('password');
   expect(await page.getByLabel('What was done').inputValue()).toBe('Fuel filter of engine 1 replaced.');
   expect(await faults(page)).toEqual([]);
 });

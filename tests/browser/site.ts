@@ -14,6 +14,9 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 
 export const secret = demoSecret();
 
+/** For what a page does a moment after it was told to. */
+export const PATIENT = { interval: 20, timeout: 20_000 };
+
 /** A telephone in a glove, a tablet on a trolley, a desk. */
 export const PHONE = { width: 390, height: 844 };
 export const NARROW = { width: 360, height: 740 };
@@ -49,7 +52,7 @@ export async function aSite({ now, demo = true }: SiteOptions): Promise<Site> {
 
   async function visitor({ viewport = PHONE, colorScheme = 'light' }: Look = {}): Promise<Page> {
     const context = await browser.newContext({ baseURL: server.url, viewport, colorScheme });
-    context.setDefaultTimeout(10_000);
+    context.setDefaultTimeout(20_000);
     contexts.push(context);
     const page = await context.newPage();
     page.on('pageerror', (error) => {
