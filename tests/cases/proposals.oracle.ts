@@ -3,6 +3,7 @@
  * engine, no bits, no pruning, no parts. It knows nothing of libs/dispatch but the shape of a situation.
  */
 import type { OpenDefect, Situation } from '#dispatch';
+import type { OracleChoice } from './proposals.order.js';
 import type { Condition, ConditionLeaf, Entry, EntryRef, Mel, Row } from '#mel';
 
 /** 0 false, 1 unknown, 2 true. */
@@ -12,17 +13,6 @@ interface Pair {
   after: Three;
 }
 type Sub = Entry['subEntries'][number];
-
-export interface OracleChoice {
-  /** 2 may fly, 1 after work, 0 may not fly. */
-  lo: number;
-  hi: number;
-  changes: number;
-  untimed: number;
-  minutes: number;
-  /** `[entry, units, defect, row]`, sorted by the first three. */
-  list: [string, string, string, string][];
-}
 
 const both = (value: Three): Pair => ({ now: value, after: value });
 const least = (pairs: readonly Pair[]): Pair => ({
@@ -36,24 +26,6 @@ const greatest = (pairs: readonly Pair[]): Pair => ({
 const same = (values: readonly Three[]): Three =>
   values.length > 0 && values.every((value) => value === values[0]) ? values[0]! : 1;
 const yes = (is: boolean): Three => (is ? 2 : 0);
-
-/** By rule 8 for one flight: the first is the best. */
-export function compareChoices(a: OracleChoice, b: OracleChoice): number {
-  const certain = Math.min(b.lo, 1) - Math.min(a.lo, 1) || b.lo - a.lo;
-  const possible = a.lo === 0 && b.lo === 0 ? Math.min(b.hi, 1) - Math.min(a.hi, 1) : 0;
-  return (
-    certain || possible || a.changes - b.changes || a.untimed - b.untimed || a.minutes - b.minutes || lists(a, b)
-  );
-}
-
-function lists(a: OracleChoice, b: OracleChoice): number {
-  const text = ({ list }: OracleChoice): string[] => list.map((one) => one.join('\u0001'));
-  const [x, y] = [text(a), text(b)];
-  for (let at = 0; at < Math.min(x.length, y.length); at++) {
-    if (x[at]! !== y[at]!) return x[at]! < y[at]! ? -1 : 1;
-  }
-  return x.length - y.length;
-}
 
 /** With `counts`, only the conditions that it names by their ids. */
 export function* everyChoice(

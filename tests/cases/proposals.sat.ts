@@ -5,45 +5,23 @@
  */
 import { and, not, or, Solver, type Formula } from 'logic-solver';
 import type { OpenDefect, Situation } from '#dispatch';
+import {
+  agreed,
+  both,
+  every,
+  is,
+  known,
+  NO,
+  some,
+  UNKNOWN,
+  when,
+  YES,
+  type Rail,
+  type Rails,
+} from './proposals.rails.js';
 import type { Condition, ConditionLeaf, Entry, EntryRef, Mel, Row } from '#mel';
 
 type Sub = Entry['subEntries'][number];
-
-/** Certainly, and possibly. */
-interface Rail {
-  sure: Formula;
-  may: Formula;
-}
-interface Rails {
-  now: Rail;
-  after: Rail;
-}
-
-const YES = '$T';
-const NO = '$F';
-const known = (value: Formula): Rail => ({ sure: value, may: value });
-const both = (rail: Rail): Rails => ({ now: rail, after: rail });
-const is = (value: boolean): Rails => both(known(value ? YES : NO));
-const UNKNOWN: Rails = both({ sure: NO, may: YES });
-
-const fold = (join: (...parts: Formula[]) => Formula, all: readonly Rails[]): Rails => {
-  const rail = (of: (one: Rails) => Rail): Rail => ({
-    sure: join(...all.map((one) => of(one).sure)),
-    may: join(...all.map((one) => of(one).may)),
-  });
-  return { now: rail((one) => one.now), after: rail((one) => one.after) };
-};
-const every = (all: readonly Rails[]): Rails => (all.length === 0 ? is(true) : fold(and, all));
-const some = (all: readonly Rails[]): Rails => fold(or, all);
-/** Sure where all are sure, possible where one is. */
-const agreed = (all: readonly Rails[]): Rails => {
-  const [least, greatest] = [fold(and, all), fold(or, all)];
-  return {
-    now: { sure: least.now.sure, may: greatest.now.may },
-    after: { sure: least.after.sure, may: greatest.after.may },
-  };
-};
-const when = (chosen: Formula, value: Rails): Rails => some([every([both(known(chosen)), value])]);
 
 /** Ranks: 2 may fly, 1 after work, 0 may not fly. */
 export function boundsBySat(mel: Mel, situation: Situation): { lo: number; hi: number } {

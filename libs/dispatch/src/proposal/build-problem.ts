@@ -7,7 +7,8 @@ import type { OpenDefect, Situation } from '../situation.js';
 import { Conditions } from './conditions.js';
 import type { Choosable, Option, Problem, Variable } from './problem.js';
 import { isChange, rowsOfDefect, underRow } from './rows-of-defect.js';
-import { defectItems, unitItem, type ItemOnRow } from './items.js';
+import type { Item } from '../conditions/item.js';
+import { defectItems, unitItem } from './items.js';
 import { basisOf, Standings } from './standings.js';
 
 export function buildProblem(mel: Mel, situation: Situation): Problem {
@@ -15,7 +16,7 @@ export function buildProblem(mel: Mel, situation: Situation): Problem {
 }
 
 /** What a row calls considered inoperative, and the functions its NOTES say are lost. */
-export function takenBy(row: Row): EntryRef[] {
+function takenBy(row: Row): EntryRef[] {
   return [...(row.consideredInoperative ?? []), ...(row.notes ?? []).flatMap((note) => note.lost ?? [])];
 }
 
@@ -113,7 +114,7 @@ class Builder {
     };
   }
 
-  #option(item: ItemOnRow, id: string | null, conditions: Conditions, numbers: ReadonlyMap<string, number>): Option {
+  #option(item: Item, id: string | null, conditions: Conditions, numbers: ReadonlyMap<string, number>): Option {
     const units = item.row === null ? [] : takenBy(item.row).flatMap((ref) => this.#fitted.unitsOf(ref));
     const { alone, shared } = this.#standings.of(item, id);
     return {

@@ -10,7 +10,7 @@ import { judgeGates, type JudgedGate } from '../gates.js';
 import type { Situation } from '../situation.js';
 import { unitKey } from '../units/unit.js';
 import type { Choice } from '../choice.js';
-import { Board } from './board.js';
+import { Board, NONE } from './board.js';
 import { buildProblem } from './build-problem.js';
 import { componentsOf } from './components.js';
 import type { RowList } from './cost.js';
@@ -92,10 +92,10 @@ export function choiceOf({ variables, units }: Problem, list: RowList): Choice {
   return { recorded, considered };
 }
 
-export function valueOf(board: Board, list: RowList): Code {
+function valueOf(board: Board, list: RowList): Code {
   for (const { variable, row } of list) board.chosen[variable] = row;
   const value = board.update();
-  board.chosen.fill(-1);
+  board.chosen.fill(NONE);
   return value;
 }
 
@@ -114,6 +114,6 @@ function anyChoice(board: Board): RowList {
     board.chosen[variable] = row;
     list.push({ variable, row });
   }
-  board.chosen.fill(-1);
+  board.chosen.fill(NONE);
   return list.sort((a, b) => a.variable - b.variable);
 }

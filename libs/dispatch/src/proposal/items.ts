@@ -6,8 +6,6 @@ import type { OpenDefect } from '../situation.js';
 import { readingsOf } from '../units/readings.js';
 import type { Unit } from '../units/unit.js';
 
-export type ItemOnRow = Item;
-
 /** One item for each unit that the defect may be of; one without unit when this aircraft has none of them. */
 export function defectItems(defect: OpenDefect, row: string | null, { fitted, mel }: Frame): Item[] {
   const cause = { kind: 'failed', defect: defect.id } as const;
