@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { leastToFix, propose, type Proposal, type Situation } from '#dispatch';
+import { judgeBoth, leastToFix, propose, type Proposal, type Situation } from '#dispatch';
 import { loadMel } from '#mel';
 import { everyChoice } from './proposals.oracle.js';
 import { compareChoices, type OracleChoice } from './proposals.order.js';
@@ -96,6 +96,17 @@ describe('a proposal of rows', () => {
         expect(leastToFix(loaded.mel, other)).toEqual(leastToFix(mel, situation));
       }),
       { numRuns: 80 },
+    );
+  });
+});
+
+describe('the two evaluators', () => {
+  it('give the same verdict on recorded rows, word for word', async () => {
+    await fc.assert(
+      fc.asyncProperty(proposalCase, async ({ mel, situation }) => {
+        expect((await judgeBoth(mel, situation)).disagreement).toBeNull();
+      }),
+      { numRuns: 150 },
     );
   });
 });

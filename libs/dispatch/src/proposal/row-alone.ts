@@ -8,16 +8,21 @@ import { componentsOf } from './components.js';
 import { explore, type Budget } from './explore.js';
 import { withoutDefects } from './least-to-fix.js';
 import type { Named, Problem } from './problem.js';
+import { byCode } from '../units/unit.js';
 
 /** A choice of rows that does it, by the conditions it breaks: none of those that count. */
 export interface Allowed {
   broken: ReadonlySet<string>;
 }
 
+export interface ProblemInParts {
+  problem: Problem;
+  parts: number[][];
+}
+
 type Counts = ((id: string) => boolean) | null;
 
 export class RowAlone {
-  readonly #problems = new Map<string, { problem: Problem; parts: number[][] }>();
   readonly #named = new Map<string, Named>();
 
   constructor(
@@ -26,6 +31,8 @@ export class RowAlone {
     readonly defect: OpenDefect,
     readonly row: string,
     readonly budget: Budget,
+    /** Made once for each set of open items, for all rows. */
+    readonly problems: Map<string, ProblemInParts>,
   ) {}
 
   named(id: string): Named {
@@ -66,14 +73,14 @@ export class RowAlone {
     return found ?? (isWhole ? null : 'unknown');
   }
 
-  #problem(openItems: readonly string[]): { problem: Problem; parts: number[][] } {
-    const key = openItems.join('\n');
-    let known = this.#problems.get(key);
+  #problem(openItems: readonly string[]): ProblemInParts {
+    const open = new Set([this.defect.id, ...openItems]);
+    const closed = this.situation.defects.flatMap(({ id }) => (open.has(id) ? [] : [id])).sort(byCode);
+    const key = closed.join('\n');
+    let known = this.problems.get(key);
     if (known === undefined) {
-      const { defects } = this.situation;
-      const closed = defects.filter(({ id }) => id !== this.defect.id && !openItems.includes(id)).map(({ id }) => id);
       const problem = buildProblem(this.mel, withoutDefects(this.situation, new Set(closed)));
-      this.#problems.set(key, (known = { problem, parts: componentsOf(problem) }));
+      this.problems.set(key, (known = { problem, parts: componentsOf(problem) }));
     }
     return known;
   }

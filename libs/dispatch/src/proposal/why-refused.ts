@@ -14,7 +14,7 @@ import { Budget } from './explore.js';
 import { hittingSetsOf } from './hitting-sets.js';
 import { isMonotone } from './monotone.js';
 import type { Named } from './problem.js';
-import { RowAlone, type Allowed } from './row-alone.js';
+import { RowAlone, type Allowed, type ProblemInParts } from './row-alone.js';
 import { rowsOfDefect } from './rows-of-defect.js';
 
 export interface RefusedBy {
@@ -42,13 +42,14 @@ const MOST_SETS = 20;
 export function whyRefused(mel: Mel, situation: Situation, options: { budget?: number } = {}): RefusedOption[] {
   const nodes = options.budget ?? situation.settings.budget;
   const fitted = new Fitted(mel, situation.aircraft);
+  const problems = new Map<string, ProblemInParts>();
   return [...situation.defects]
     .sort((a, b) => byCode(a.id, b.id))
     .flatMap((defect) =>
       rowsOfDefect(defect, fitted).flatMap((row) => {
         if (row === null || defect.entry === null || defect.basis !== undefined) return [];
         const found = refusalsOf(
-          new RowAlone(mel, situation, defect, row, new Budget(nodes)),
+          new RowAlone(mel, situation, defect, row, new Budget(nodes), problems),
           othersOf(situation, defect),
         );
         return found === null ? [] : [{ defect: defect.id, entry: defect.entry, row, ...found }];
