@@ -9,7 +9,9 @@ export function Proposal({ proposal }: { proposal: SwapProposal }) {
   const { because, assignments = [], flights = [] } = proposal;
   return (
     <section class="card" aria-label="The proposal">
-      <h2>{because}</h2>
+      <h2>
+        <Said text={because} />
+      </h2>
       {assignments.length > 0 && (
         <ul class="plain-list">
           {assignments.map((one) => (
@@ -21,7 +23,9 @@ export function Proposal({ proposal }: { proposal: SwapProposal }) {
         <ul class="plain-list">
           {flights.map(({ flight, because: reasons, couldBe }) => (
             <li key={flight}>
-              <span class="strong">{flight}</span>
+              <span class="strong">
+                <Said text={flight} />
+              </span>
               {reasons.map((reason) => (
                 <span class="block" key={reason}>
                   <Said text={reason} />
@@ -45,7 +49,7 @@ function Assignment({ assignment }: { assignment: NonNullable<SwapProposal['assi
       <span class="strong">{aircraft}</span>{' '}
       {aircraft === planned ? 'keeps its own flights' : `takes over the flights of ${planned}`}
       <span class="block soft">
-        From {flights[0]} on, {flights.length === 1 ? 'one flight' : `${flights.length} flights`}.{' '}
+        From <Said text={flights[0] ?? ''} /> on, {flights.length === 1 ? 'one flight' : `${flights.length} flights`}.{' '}
         {minutes === 0 ? 'No work is outstanding.' : `Outstanding work: ${minutesWords(minutes)}.`}
       </span>
     </li>
