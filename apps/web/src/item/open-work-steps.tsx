@@ -21,7 +21,8 @@ export function OpenWorkSteps({ view, work }: { view: View; work: NonNullable<Vi
       <ol class="checklist">
         {steps.map((step) => (
           <li key={step.address}>
-            <span class={`truth ${step.done ? 'holds' : 'to-do'}`}>{step.done ? 'done' : 'to do'}</span> {step.text}
+            <span class={`truth ${step.done ? 'holds' : 'to-do'}`}>{step.done ? 'done' : 'to do'}</span>
+            <span>{step.text}</span>
             {(!step.done || step.address === 'rectification') && (
               <a class={`button ${step === next ? 'main' : ''}`} href={`/defects/${view.defect.id}/${step.address}`}>
                 {step.press}
