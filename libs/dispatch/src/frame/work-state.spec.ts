@@ -133,6 +133,17 @@ describe('a piece of work', () => {
     expect(ask(repeat, [], used(undefined))[0]).toBe('UT');
   });
 
+  it('owed after the first flight is not done by an inspection made before that flight', () => {
+    const repeat = { afterFirstFlightThenEvery: '5 flights' };
+    const flown = { defects: situationOf([{ entry: '32-01', used: { flights: 2 } }]).defects };
+    expect(ask(repeat, [{ doneAt: evening, usedSince: { flights: 2 } }], flown)).toMatchObject([
+      'FT',
+      expect.stringContaining('before it'),
+    ]);
+    expect(ask(repeat, [{ doneAt: evening, usedSince: { flights: 1 } }], flown)[0]).toBe('TT');
+    expect(ask(repeat, [{ doneAt: evening }], flown)[0]).toBe('UT');
+  });
+
   it('must arrive inside its hours where the operator has settled it so', () => {
     const settings = { ...situationOf([]).settings, expiryInFlight: 'arrival-inside' as const };
     const records = [{ doneAt: evening, usedSince: { flightMinutes: 540 } }];

@@ -68,7 +68,9 @@ function standingOf(
   const waits = waitsForFirstFlight(repeat, defect);
   if (waits?.valid === 'T') return waits;
   const done = records.filter((record) => record.doneAt !== undefined);
-  const standings = done.map((record) => standingOfRecord(frame, record, repeat));
+  const standings = done.map(
+    (record) => beforeFirstFlight(record, repeat, defect) ?? standingOfRecord(frame, record, repeat),
+  );
   const best =
     standings.findLast(({ valid }) => valid === 'T') ??
     standings.findLast(({ valid }) => valid === 'U') ??
@@ -84,6 +86,24 @@ function waitsForFirstFlight(repeat: Repeat, defect: OpenDefect | null): Standin
     return { valid: 'U', because: 'it is owed after the first flight, and whether that was flown is not known' };
   }
   return flights === 0 ? { valid: 'T', because: 'it is owed after the first flight, which is not flown yet' } : null;
+}
+
+/**
+ * What is owed after the first flight is not done by an inspection made before it: as many flights were flown since that
+ * inspection as since the item was deferred.
+ */
+function beforeFirstFlight(
+  { doneAt, usedSince }: WorkState,
+  repeat: Repeat,
+  defect: OpenDefect | null,
+): Standing | null {
+  if (typeof repeat === 'string' || !('afterFirstFlightThenEvery' in repeat)) return null;
+  const [since, flights] = [usedSince?.flights, defect?.used?.flights];
+  if (since === undefined || flights === undefined) {
+    return { valid: 'U', because: `whether it was done after the first flight, on ${doneAt ?? ''}, is not known` };
+  }
+  if (since < flights) return null;
+  return { valid: 'F', because: `it is owed after the first flight and was done before it, on ${doneAt ?? ''}` };
 }
 
 function standingOfRecord(frame: Frame, record: WorkState, repeat: Repeat): Standing {
