@@ -85,7 +85,8 @@ describe('the lines of a calendar', () => {
         }
         expect(written.match(/^BEGIN:VEVENT/gm)).toHaveLength(1);
         expect(readByIcalJs(written, 'description')).toBe(said);
-        expect(readByNodeIcal(written).trim()).toBe(said.trim());
+        // node-ical reads an escaped backslash before an n as a line break, where RFC 5545 3.3.11 has a backslash and an n.
+        if (!/\\n/i.test(said)) expect(readByNodeIcal(written).trim()).toBe(said.trim());
       }),
       { numRuns: 300 },
     );
