@@ -13,6 +13,7 @@ export default defineConfig({
   test: {
     include: ['libs/**/*.spec.ts', 'apps/**/*.spec.{ts,tsx}', 'tests/**/*.spec.ts', 'seed/**/*.spec.ts'],
     globalSetup: ['tests/support/postgres.global.ts'],
+    setupFiles: ['tests/support/property-seed.ts'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
     reporters: ['default', ['json', { outputFile: '.test-output/report.json' }], new UsedReporter()],
