@@ -1,7 +1,8 @@
 /** The server as the tests use it: in this process with a clock of the test's own, or as the built program beside it. */
 import { createServer, type AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
-import { pino } from 'pino';
+import { pino, type Logger } from 'pino';
+import type { SecondEvaluator } from '#dispatch';
 import { openStore, startSealer, type Store } from '#store';
 import { startServer } from '../../apps/server/src/index.js';
 import { demoOf, loadDemo } from '../../seed/load.js';
@@ -28,6 +29,10 @@ export interface RunningOptions {
   /** The secret that clients sign in and sign with; absent: that of the demo. */
   secret?: string;
   requestsPerMinute?: number;
+  /** Absent: errors go to standard output. */
+  logger?: Logger;
+  /** What judges beside the rules engine; absent: its own. */
+  secondEvaluator?: SecondEvaluator;
 }
 
 export interface RunningServer {
@@ -52,7 +57,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
   const store = await openStore(appUrl);
   if (demo) await loadDemo({ folder: SEED, ownerUrl, store, now: now(), tzdb });
   const sealer = await startSealer(ownerUrl, { everyMs: 20 });
-  const logger = pino({ level: process.env['LOG_LEVEL'] ?? 'error' });
+  const { logger = pino({ level: process.env['LOG_LEVEL'] ?? 'error' }), secondEvaluator } = options;
   const server = await startServer({
     store,
     logger,
@@ -62,6 +67,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
     port: 0,
     requestsPerMinute,
     ...(pages === undefined ? {} : { pages }),
+    ...(secondEvaluator === undefined ? {} : { secondEvaluator }),
   });
   const contract = new Contract(server.openApi as unknown as OpenApi, await problemsOf(server.url));
   const visitor = () => new ApiClient(server.url, options.secret ?? demoSecret(), contract);

@@ -1,6 +1,7 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import type { Logger } from 'pino';
+import type { SecondEvaluator } from '#dispatch';
 import type { Store } from '#store';
 import { ActingService } from './defects/acting.service.js';
 import { DeferralCheck } from './defects/deferral-check.js';
@@ -11,6 +12,7 @@ import { AuthorityDocumentsService } from './deferrals/authority-documents.servi
 import { ExtendingController, ExtensionsController } from './deferrals/extensions.controller.js';
 import { ExtensionsService } from './deferrals/extensions.service.js';
 import { NoticesService } from './deferrals/notices.service.js';
+import { BothJudges } from './dispatch/both-judges.js';
 import { DispatchController } from './dispatch/dispatch.controller.js';
 import { DispatchService } from './dispatch/dispatch.service.js';
 import { FactsService } from './dispatch/facts.service.js';
@@ -23,7 +25,7 @@ import { SwapService } from './fleet/swap.service.js';
 import { inputPipe } from './http/input.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
 import { SessionGuard } from './http/session.guard.js';
-import { CLOCK, type Clock, LOGGER, STORE, TZDB } from './http/tokens.js';
+import { CLOCK, type Clock, LOGGER, SECOND_EVALUATOR, STORE, TZDB } from './http/tokens.js';
 import { MelController } from './mel/mel.controller.js';
 import { MelService } from './mel/mel.service.js';
 import { MelShelf } from './mel/mel-shelf.js';
@@ -51,11 +53,13 @@ export interface Outside {
   now: Clock;
   /** Version of the time-zone data, which every computed deadline carries. */
   tzdb: string;
+  /** What judges beside the rules engine; another one than its own is given only by tests. */
+  secondEvaluator?: SecondEvaluator;
 }
 
 @Module({})
 export class AppModule {
-  static with({ store, logger, now, tzdb }: Outside): DynamicModule {
+  static with({ store, logger, now, tzdb, secondEvaluator }: Outside): DynamicModule {
     return {
       module: AppModule,
       controllers: [
@@ -81,6 +85,7 @@ export class AppModule {
         { provide: LOGGER, useValue: logger },
         { provide: CLOCK, useValue: now },
         { provide: TZDB, useValue: tzdb },
+        { provide: SECOND_EVALUATOR, useValue: secondEvaluator ?? null },
         { provide: Secrets, useFactory: () => new Secrets(() => Date.now()) },
         { provide: APP_GUARD, useClass: SessionGuard },
         { provide: APP_FILTER, useClass: ProblemFilter },
@@ -97,6 +102,7 @@ export class AppModule {
         EffectsService,
         FeedsService,
         DeferralCheck,
+        BothJudges,
         DispatchService,
         NextFlightsService,
         SwapService,

@@ -2,7 +2,13 @@
 export * from './situation.js';
 export * from './verdict.js';
 export { judge } from './judge.js';
-export { judgeBoth, type BothAnswers, type Disagreement, type TwoAnswers } from './compiled/judge-both.js';
+export {
+  judgeBoth,
+  type BothAnswers,
+  type Disagreement,
+  type SecondEvaluator,
+  type TwoAnswers,
+} from './compiled/judge-both.js';
 export { compileClosure, type ClosureProviso } from './compiled/closure.js';
 export type { Proposal, ProposedRow, ProposeOptions } from './proposal/proposal.js';
 export { propose } from './proposal/propose.js';

@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { judge, planQuestions, propose, type QuestionPlan, type Verdict } from '#dispatch';
+import { planQuestions, propose, type QuestionPlan, type Verdict } from '#dispatch';
 import type { Mel } from '#mel';
 import type { AircraftRow, FlightRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
@@ -7,6 +7,7 @@ import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, TZDB } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { type OperatorSettings, settingsOf } from '../people/operator-settings.js';
+import { BothJudges } from './both-judges.js';
 import { changed, NO_CHANGES, type Changes } from './changes.js';
 import type { Proposal } from './readable-gates.js';
 import { loadSituation } from './situation-loader.js';
@@ -26,6 +27,7 @@ export interface Question {
 export class DispatchService {
   constructor(
     private readonly shelf: MelShelf,
+    private readonly judges: BothJudges,
     @Inject(CLOCK) private readonly now: Clock,
     @Inject(TZDB) private readonly tzdb: string,
   ) {}
@@ -51,7 +53,7 @@ export class DispatchService {
     const tried = changed(situation, changes, mel);
     // What is tried without a row is judged under the best one there is.
     const lacksRow = changes.broken.some(({ row }) => row === undefined);
-    return lacksRow ? (await propose(mel, tried)).verdict : judge(mel, tried);
+    return lacksRow ? (await propose(mel, tried)).verdict : this.judges.judge(mel, tried);
   }
 
   /** The question to ask next about what stands, and what after each reply. */

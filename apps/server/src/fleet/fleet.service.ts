@@ -1,8 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { VERDICT_WORDS, type Verdict, type VerdictCode } from '#dispatch';
 import type { AircraftRow, FlightRow, StationRow, Tx } from '#store';
 import { DefectViews, endOf } from '../defects/defect-views.service.js';
 import { type DefectLine, leftLine } from '../defects/views.js';
 import { aircraftOr404, DispatchService } from '../dispatch/dispatch.service.js';
+import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { flightLine } from './flight-line.js';
@@ -74,14 +76,27 @@ export class FleetService {
   }
 
   private async nextFlight(tx: Tx, aircraft: AircraftRow, flight: FlightRow, stations: readonly StationRow[]) {
-    const verdict = await this.dispatch.judgeNow(tx, aircraft, flight, await this.dispatch.settings(tx), {});
+    const settings = await this.dispatch.settings(tx);
     return {
       flight: flightLine(flight, stations),
-      verdict: verdict.verdict,
-      words: verdict.words,
-      why: whyInOneLine(verdict),
+      ...(await this.dispatch.judgeNow(tx, aircraft, flight, settings, {}).then(told, untold)),
     };
   }
+}
+
+function told(verdict: Verdict) {
+  return { verdict: verdict.verdict, words: verdict.words, why: whyInOneLine(verdict) };
+}
+
+/** One aircraft without an answer leaves the others theirs. */
+function untold(thrown: unknown) {
+  if (!(thrown instanceof Problem) || thrown.code !== 'judges-disagree') throw thrown;
+  const verdict: VerdictCode = 'not-settled';
+  return {
+    verdict,
+    words: VERDICT_WORDS[verdict],
+    why: `Two ways of computing the answer disagree. ${thrown.message}`,
+  };
 }
 
 function nextDeadline(items: readonly DefectLine[]) {

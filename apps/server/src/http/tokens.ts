@@ -3,6 +3,8 @@ export const STORE = Symbol('store');
 export const LOGGER = Symbol('logger');
 export const CLOCK = Symbol('clock');
 export const TZDB = Symbol('tzdb');
+/** Null: the one that ships with the reasoner. */
+export const SECOND_EVALUATOR = Symbol('second evaluator');
 
 /** The instant now, ISO 8601 UTC. Handed in, so that a test can stand on a certain day. */
 export type Clock = () => string;

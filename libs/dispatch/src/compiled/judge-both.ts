@@ -31,11 +31,14 @@ export interface BothAnswers {
   disagreement: Disagreement | null;
 }
 
+/** Makes of a proviso of a MEL what judges it beside the rules engine. */
+export type SecondEvaluator = (mel: Mel, proviso: Proviso) => CompiledProviso;
+
 /** `compiled` is the second evaluator; another one is given only by tests. */
 export async function judgeBoth(
   mel: Mel,
   situation: Situation,
-  compiled: (mel: Mel, proviso: Proviso) => CompiledProviso = closureOf,
+  compiled: SecondEvaluator = closureOf,
 ): Promise<BothAnswers> {
   const verdict = await judgeIn(new Frame(mel, situation));
   const second = await judgeIn(new Frame(mel, situation, compiled));
