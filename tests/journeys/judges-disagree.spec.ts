@@ -1,7 +1,7 @@
 /** One of the two evaluators is wrong: nothing is signed on its word, nor on the other's. */
 import { pino } from 'pino';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { compileClosure, type SecondEvaluator } from '#dispatch';
+import { closureOf, type SecondEvaluator } from '#dispatch';
 import type { Shapes } from '../support/api-client.js';
 import { databaseDigest } from '../support/database-digest.js';
 import { PublishedRowsScene } from './published-rows-scene.js';
@@ -9,8 +9,8 @@ import { PublishedRowsScene } from './published-rows-scene.js';
 let lies = true;
 
 /** Finds a proviso false that asks whether the approach minima need an item, whatever is known. */
-const lying: SecondEvaluator = (_mel, proviso) => {
-  const closure = compileClosure(proviso, (subject) => subject);
+const lying: SecondEvaluator = (mel, proviso) => {
+  const closure = closureOf(mel, proviso);
   if (!lies || !proviso.text.includes('approach minima')) return closure;
   return { ...closure, judge: (lookup) => ({ ...closure.judge(lookup), now: 'F', after: 'F' }) };
 };

@@ -10,6 +10,7 @@ export {
   type TwoAnswers,
 } from './compiled/judge-both.js';
 export { compileClosure, type ClosureProviso } from './compiled/closure.js';
+export { closureOf } from './compiled/closures-of-mel.js';
 export type { Proposal, ProposedRow, ProposeOptions } from './proposal/proposal.js';
 export { propose } from './proposal/propose.js';
 export { workPlan, type WorkPlan, type WorkStep } from './proposal/work-plan.js';
