@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { SignedIn, Store } from '#store';
+import { newId, type SignedIn, type Store } from '#store';
 import { freshDatabase, type FreshDatabase } from '../support/postgres.js';
+import { withClient } from '../support/with-client.js';
 import { anOperator, openedStore, type AnOperator } from './an-operator.js';
 
 let database: FreshDatabase;
@@ -64,27 +65,61 @@ describe('a credential', () => {
     expect(await store.identity.credential('nora')).toMatchObject({ hash: 'hash-of-nora' });
   });
 
-  it('counts wrong secrets, locks, and starts anew after a right one', async () => {
-    expect(await store.identity.failed(north.person, { from: 2, until: expiresAt })).toBe(1);
-    expect(await store.identity.credential('nora')).toMatchObject({ failedCount: 1, lockedUntil: null });
-    expect(await store.identity.failed(north.person, { from: 2, until: expiresAt })).toBe(2);
-    expect(await store.identity.credential('nora')).toMatchObject({ failedCount: 2, lockedUntil: expiresAt });
-    await store.identity.succeeded(north.person);
-    expect(await store.identity.credential('nora')).toMatchObject({ failedCount: 0, lockedUntil: null });
-  });
-
-  it('counts each of many wrong secrets sent at once, and is locked from then on', async () => {
-    const lock = { from: 5, until: expiresAt };
-    const counts = await Promise.all(Array.from({ length: 8 }, () => store.identity.failed(north.person, lock)));
-    expect(counts.sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
-    expect(await store.identity.credential('nora')).toMatchObject({ failedCount: 8, lockedUntil: expiresAt });
-    await store.identity.succeeded(north.person);
-  });
-
   it('is proved again at signing by its own person', async () => {
-    const own = await store.withOperator(north.id, north.person, (tx) => tx.people.ownCredential());
-    expect(own).toMatchObject({ hash: 'hash-of-nora' });
+    expect(await store.identity.credentialOf(north.person)).toEqual({
+      personId: north.person,
+      signInName: 'nora',
+      hash: 'hash-of-nora',
+      lockedUntil: null,
+    });
     await store.identity.changeHash(north.person, 'hash-of-nora');
+    expect(await store.identity.credentialOf(newId())).toBeNull();
+  });
+});
+
+describe('an attempt to prove a secret', () => {
+  const lock = (after: string) => ({ at: after, from: 2, until: minutesAfter(after, 5) });
+  const minutesAfter = (instant: string, minutes: number) =>
+    new Date(Date.parse(instant) + minutes * 60_000).toISOString();
+
+  it('is counted, locks the name, and is taken back after a right one', async () => {
+    const counted = { counted: true, lockedUntil: null };
+    expect(await store.identity.attempt('nora', lock(at))).toEqual(counted);
+    const until = minutesAfter(at, 5);
+    expect(await store.identity.attempt('nora', lock(at))).toEqual({ counted: true, lockedUntil: until });
+    expect(await store.identity.attempt('nora', lock(at))).toEqual({ counted: false, lockedUntil: until });
+    expect(await store.identity.credentialOf(north.person)).toMatchObject({ lockedUntil: until });
+    expect(await store.identity.attempt('Nora', lock(at))).toEqual(counted);
+    // One more once the lock is over, and the name is locked anew.
+    expect(await store.identity.attempt('nora', lock(until))).toEqual({
+      counted: true,
+      lockedUntil: minutesAfter(until, 5),
+    });
+    await store.identity.takeBackAttempts('nora');
+    expect(await store.identity.attempt('nora', lock(at))).toEqual(counted);
+    await store.identity.takeBackAttempts('nora');
+  });
+
+  it.each(['nora', 'nobody'])('of many at once is counted as often as the lock allows, for %s', async (name) => {
+    const five = { at, from: 5, until: expiresAt };
+    const thirty = await Promise.all(Array.from({ length: 30 }, () => store.identity.attempt(name, five)));
+    expect(thirty.filter(({ counted }) => counted)).toHaveLength(5);
+    expect(thirty.filter(({ counted }) => !counted).map(({ lockedUntil }) => lockedUntil)).toEqual(
+      Array<string>(25).fill(expiresAt),
+    );
+    await store.identity.takeBackAttempts(name);
+  });
+
+  it('is forgotten after a day, so that made-up names do not pile up', async () => {
+    for (let n = 0; n < 20; n += 1) await store.identity.attempt(`made up ${n}`, lock(at));
+    for (let n = 0; n < 15; n += 1) await store.identity.attempt('nobody', lock(minutesAfter(at, 24 * 60 + 1)));
+    const kept = await withClient(database.adminUrl, (client) => client.query('select from sign_in_attempt'));
+    expect(kept.rowCount).toBe(1);
+  });
+
+  it('is kept without the name, and no server reads it', async () => {
+    const read = withClient(database.appUrl, (client) => client.query('select * from sign_in_attempt'));
+    await expect(read).rejects.toMatchObject({ code: '42501' });
   });
 });
 

@@ -27,53 +27,54 @@ export interface MembershipSeen {
   validUntil: string | null;
 }
 
+export interface Attempt {
+  /** False while the name is locked: do not look at the secret. */
+  counted: boolean;
+  lockedUntil: string | null;
+}
+
 /** Everything that happens before an operator is known: finding a credential, and the life of a session. */
 export class Identity {
   constructor(private readonly source: DataSource) {}
 
   /** The credential under a sign-in name; null when there is none. Take as long over "none" as over "wrong". */
   async credential(signInName: string): Promise<CredentialRow | null> {
-    const [row] = await this.source.query<(Omit<CredentialRow, 'lockedUntil'> & { lockedUntil: Date | null })[]>(
-      `select person_id as "personId", sign_in_name as "signInName", hash, failed_count as "failedCount",
-         locked_until as "lockedUntil" from credential_named($1)`,
+    const [row] = await this.source.query<CredentialRow[]>(
+      'select person_id as "personId", sign_in_name as "signInName", hash from credential_named($1)',
       [signInName],
     );
-    return row ? { ...row, lockedUntil: isoText(row.lockedUntil) } : null;
+    return row ?? null;
   }
 
-  /** The credential of a person who is already known; null when there is none. */
-  async credentialOf(personId: string): Promise<CredentialRow | null> {
-    const [row] = await this.asPerson<Omit<CredentialRow, 'lockedUntil'> & { lockedUntil: Date | null }>(
-      personId,
-      `select person_id as "personId", sign_in_name as "signInName", hash, failed_count as "failedCount",
-         locked_until as "lockedUntil" from credential where person_id = $1`,
+  /** The credential of a person who is already known, and until when its name is locked; null when there is none. */
+  async credentialOf(personId: string): Promise<(CredentialRow & { lockedUntil: string | null }) | null> {
+    const [row] = await this.source.query<(CredentialRow & { lockedUntil: Date | null })[]>(
+      `select person_id as "personId", sign_in_name as "signInName", hash, locked_until as "lockedUntil"
+       from credential_of($1)`,
       [personId],
     );
     return row ? { ...row, lockedUntil: isoText(row.lockedUntil) } : null;
   }
 
   /**
-   * Counts a wrong secret, and locks from the `from`th in a row on. Counting and locking are one statement: of many wrong
-   * secrets sent at once none is let through because another was counted meanwhile.
-   * @returns how many there were in a row
+   * Counts an attempt to prove the secret of a name, before the secret is looked at; from the `from`th in a row on the
+   * name is locked until `until`. Looking, counting and locking are one statement: however many are sent at once, no
+   * more than `from` are counted, and a locked name counts none. The name need not exist.
    */
-  async failed(personId: string, { from, until }: { from: number; until: string }): Promise<number> {
-    const [row] = await this.asPerson<{ count: number }>(
-      personId,
-      `with counted as (update credential set failed_count = failed_count + 1,
-           locked_until = case when failed_count + 1 >= $2 then $3::timestamptz else locked_until end
-         where person_id = $1 returning failed_count) select failed_count as count from counted`,
-      [personId, from, until],
+  async attempt(
+    signInName: string,
+    { at, from, until }: { at: string; from: number; until: string },
+  ): Promise<Attempt> {
+    const [row] = await this.source.query<{ counted: boolean; until_at: Date | null }[]>(
+      'select counted, until_at from count_attempt($1, $2, $3, $4)',
+      [signInName, at, from, until],
     );
-    return row?.count ?? 0;
+    return { counted: row?.counted ?? false, lockedUntil: isoText(row?.until_at ?? null) };
   }
 
-  async succeeded(personId: string): Promise<void> {
-    await this.asPerson(
-      personId,
-      'update credential set failed_count = 0, locked_until = null where person_id = $1',
-      [personId],
-    );
+  /** The secret was right: counting starts anew, and the name is free. */
+  async takeBackAttempts(signInName: string): Promise<void> {
+    await this.source.query('select take_back_attempts($1)', [signInName]);
   }
 
   async changeHash(personId: string, hash: string): Promise<void> {

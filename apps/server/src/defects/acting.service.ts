@@ -38,28 +38,16 @@ export class ActingService {
    * @param secret null where the act is not signed
    * @param also what else is written in the same transaction, once the act stands
    */
-  act(
+  async act(
     calling: Calling,
     id: string,
     secret: string | null,
     decide: Decide,
     also: (acted: Acted) => Promise<void> = () => Promise.resolve(),
   ): Promise<object> {
-    const { session } = calling;
-    const work = (): Promise<object> => this.actOnce(calling, id, secret, decide, also);
-    return secret === null ? work() : this.signIn.counting(session.personId, work);
-  }
-
-  private actOnce(
-    calling: Calling,
-    id: string,
-    secret: string | null,
-    decide: Decide,
-    also: (acted: Acted) => Promise<void>,
-  ): Promise<object> {
     const { session, request, reply } = calling;
+    if (secret !== null) await this.signIn.proveAgain(session.personId, secret);
     return once(this.store, session, request, reply, async (tx) => {
-      if (secret !== null) await this.signIn.proveAgain(tx, secret);
       const settings = await this.dispatch.settings(tx);
       const scene = await sceneOf(tx, calling, id, settings, this.now);
       const { aircraft, row, context } = scene;

@@ -100,11 +100,10 @@ export class DispatchController {
   @ApiOkResponse({ schema: ref('JudgementGiven') })
   async judge(@Calling() calling: Called, @Body() body: JudgementBody): Promise<object> {
     const { session, request, reply, id } = calling;
-    return this.signIn.counting(session.personId, () =>
-      once(this.store, session, request, reply, async (tx) => {
-        await this.signIn.proveAgain(tx, body.sign.secret);
-        return { status: 200, body: await this.judgements.judge(tx, session, id, body) };
-      }),
-    );
+    await this.signIn.proveAgain(session.personId, body.sign.secret);
+    return once(this.store, session, request, reply, async (tx) => ({
+      status: 200,
+      body: await this.judgements.judge(tx, session, id, body),
+    }));
   }
 }

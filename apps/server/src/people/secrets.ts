@@ -27,20 +27,37 @@ interface Remembered {
 export class Secrets {
   private readonly key = randomBytes(32);
   private readonly remembered = new Map<string, Remembered>();
+  private readonly looking = new Map<string, Promise<boolean>>();
   /** Compared with when there is no such name, so that "no such name" takes as long as "wrong secret". */
   private nobody: Promise<string> | null = null;
 
   constructor(private readonly milliseconds: () => number) {}
 
-  async isRight(personId: string, stored: string, secret: string): Promise<boolean> {
-    const proof = createHmac('sha256', this.key).update(`${personId}\n${secret}`).digest();
+  /** Whether this very secret was proved a moment ago, which costs nothing to say. False says nothing. */
+  isRemembered(personId: string, stored: string, secret: string): boolean {
     const known = this.remembered.get(personId);
-    if (known && known.stored === stored && this.milliseconds() < known.until) {
-      if (timingSafeEqual(known.proof, proof)) return true;
-    }
+    if (!known || known.stored !== stored || this.milliseconds() >= known.until) return false;
+    return timingSafeEqual(known.proof, this.proofOf(personId, secret));
+  }
+
+  async isRight(personId: string, stored: string, secret: string): Promise<boolean> {
     const right = await verify(stored, secret);
-    if (right) this.remember(personId, { stored, proof, until: this.milliseconds() + REMEMBERED_MS });
+    if (right) {
+      const proof = this.proofOf(personId, secret);
+      this.remember(personId, { stored, proof, until: this.milliseconds() + REMEMBERED_MS });
+    }
     return right;
+  }
+
+  /**
+   * The same secret for the same name, sent again while the first is still looked at, shares its answer: a person who
+   * sends ten signatures at once has made one attempt, not ten.
+   */
+  together(name: string, secret: string, look: () => Promise<boolean>): Promise<boolean> {
+    const key = this.proofOf(name, secret).toString('base64');
+    const under = this.looking.get(key) ?? look().finally(() => this.looking.delete(key));
+    this.looking.set(key, under);
+    return under;
   }
 
   /** Takes as long as a real check and says no. */
@@ -48,6 +65,10 @@ export class Secrets {
     this.nobody ??= hashSecret(randomBytes(16).toString('hex'));
     await verify(await this.nobody, secret);
     return false;
+  }
+
+  private proofOf(whose: string, secret: string): Buffer {
+    return createHmac('sha256', this.key).update(`${whose}\n${secret}`).digest();
   }
 
   private remember(personId: string, what: Remembered): void {

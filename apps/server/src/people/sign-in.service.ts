@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
-import type { MembershipSeen, SignedIn as StoredSession, Store, Tx } from '#store';
+import type { CredentialRow, MembershipSeen, SignedIn as StoredSession, Store } from '#store';
 import { Problem } from '../http/problem.js';
 import { hashToken } from '../http/session.guard.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
@@ -10,10 +10,8 @@ const SESSION_HOURS = 12;
 const FAILURES_BEFORE_LOCK = 5;
 const LOCK_MINUTES = 5;
 
-class WrongSecret extends Problem {
-  constructor() {
-    super('secret-wrong', 'The secret entered is not yours, so nothing was signed.');
-  }
+function locked(lockedUntil: string): Problem {
+  return new Problem('sign-in-locked', `This name is locked until ${lockedUntil}.`, { lockedUntil });
 }
 
 /** The life of a session: from a proved secret, through the choice of an operator, to signing out or twelve hours. */
@@ -54,23 +52,18 @@ export class SignInService {
     await this.store.identity.end(await this.sessionOf(tokenHash));
   }
 
-  /** Proves the secret of the person who acts, for a signature. Run it inside `counting`. */
-  async proveAgain(tx: Tx, secret: string): Promise<void> {
-    const credential = await tx.people.ownCredential();
+  /**
+   * Proves the secret of the person who acts, for a signature: in a step of its own, before anything is locked, and
+   * before an answer that was kept for the same request is given out again.
+   */
+  async proveAgain(personId: string, secret: string): Promise<void> {
+    const credential = await this.store.identity.credentialOf(personId);
     if (!credential) throw new Problem('secret-wrong', 'There is no secret for this person.');
-    this.refuseLocked(credential.lockedUntil);
-    if (await this.secrets.isRight(credential.personId, credential.hash, secret)) return;
-    throw new WrongSecret();
-  }
-
-  /** Runs the work of a signature. A wrong secret counts towards the lock, once the work's transaction is gone. */
-  async counting<T>(personId: string, work: () => Promise<T>): Promise<T> {
-    try {
-      return await work();
-    } catch (error) {
-      if (error instanceof WrongSecret) await this.countFailure(personId);
-      throw error;
-    }
+    const { signInName, lockedUntil } = credential;
+    if (lockedUntil !== null && lockedUntil > this.now()) throw locked(lockedUntil);
+    if (this.secrets.isRemembered(personId, credential.hash, secret)) return;
+    if (await this.isRight(signInName, credential, secret)) return;
+    throw new Problem('secret-wrong', 'The secret entered is not yours, so nothing was signed.');
   }
 
   async validMemberships(personId: string): Promise<MembershipSeen[]> {
@@ -81,28 +74,23 @@ export class SignInService {
 
   private async provenPerson(name: string, secret: string): Promise<string> {
     const credential = await this.store.identity.credential(name);
-    const failed = new Problem('sign-in-failed', 'The name or the secret is not right.');
-    if (!credential) {
-      await this.secrets.isNobody(secret);
-      throw failed;
-    }
-    this.refuseLocked(credential.lockedUntil);
-    if (!(await this.secrets.isRight(credential.personId, credential.hash, secret))) {
-      await this.countFailure(credential.personId);
-      throw failed;
-    }
-    if (credential.failedCount > 0) await this.store.identity.succeeded(credential.personId);
+    const right = await this.isRight(name, credential, secret);
+    if (!credential || !right) throw new Problem('sign-in-failed', 'The name or the secret is not right.');
     return credential.personId;
   }
 
-  private refuseLocked(lockedUntil: string | null): void {
-    if (lockedUntil === null || lockedUntil <= this.now()) return;
-    throw new Problem('sign-in-locked', `This name is locked until ${lockedUntil}.`, { lockedUntil });
-  }
-
-  private async countFailure(personId: string): Promise<void> {
-    const until = new Date(Date.parse(this.now()) + LOCK_MINUTES * 60_000).toISOString();
-    await this.store.identity.failed(personId, { from: FAILURES_BEFORE_LOCK, until });
+  /** Counted first, looked at then, taken back when right. A name that nobody has is treated as one that somebody has. */
+  private isRight(name: string, credential: CredentialRow | null, secret: string): Promise<boolean> {
+    return this.secrets.together(name, secret, async () => {
+      const at = this.now();
+      const until = new Date(Date.parse(at) + LOCK_MINUTES * 60_000).toISOString();
+      const attempt = await this.store.identity.attempt(name, { at, from: FAILURES_BEFORE_LOCK, until });
+      if (!attempt.counted) throw locked(attempt.lockedUntil ?? at);
+      if (!credential) return this.secrets.isNobody(secret);
+      const right = await this.secrets.isRight(credential.personId, credential.hash, secret);
+      if (right) await this.store.identity.takeBackAttempts(name);
+      return right;
+    });
   }
 
   private async sessionOf(tokenHash: string): Promise<StoredSession> {

@@ -48,30 +48,28 @@ export class SettingsService {
     return { at: this.now(), changes: previewed.changes, effects, statement };
   }
 
-  change(calling: Calling, { changes, sign }: ChangeSettingsBody): Promise<object> {
+  async change(calling: Calling, { changes, sign }: ChangeSettingsBody): Promise<object> {
     const { session, request, reply } = calling;
-    const work = (): Promise<object> =>
-      once(this.store, session, request, reply, async (tx) => {
-        if (sign) await this.signIn.proveAgain(tx, sign.secret);
-        const operator = await tx.operators.current();
-        const seen = seenVersion(request);
-        if (operator.version !== seen) {
-          throw new Problem('changed-meanwhile', `The settings are at version ${operator.version}, not ${seen}.`);
-        }
-        const previewed = await this.previewed(tx, operator, changes);
-        if (previewed.changes.length === 0) {
-          throw new Problem('invalid-input', 'Nothing would change.', {
-            errors: [{ pointer: '/changes', reason: 'every value is as it stands' }],
-          });
-        }
-        this.admitSignature(previewed, sign?.statement ?? null);
-        const { settings, base } = previewed.operator;
-        await tx.operators.changeSettings(operator.version, settings, base);
-        await this.record(tx, calling, previewed);
-        const after = await tx.operators.current();
-        return { status: 200, body: this.viewOf(after), version: after.version };
-      });
-    return sign ? this.signIn.counting(session.personId, work) : work();
+    if (sign) await this.signIn.proveAgain(session.personId, sign.secret);
+    return once(this.store, session, request, reply, async (tx) => {
+      const operator = await tx.operators.current();
+      const seen = seenVersion(request);
+      if (operator.version !== seen) {
+        throw new Problem('changed-meanwhile', `The settings are at version ${operator.version}, not ${seen}.`);
+      }
+      const previewed = await this.previewed(tx, operator, changes);
+      if (previewed.changes.length === 0) {
+        throw new Problem('invalid-input', 'Nothing would change.', {
+          errors: [{ pointer: '/changes', reason: 'every value is as it stands' }],
+        });
+      }
+      this.admitSignature(previewed, sign?.statement ?? null);
+      const { settings, base } = previewed.operator;
+      await tx.operators.changeSettings(operator.version, settings, base);
+      await this.record(tx, calling, previewed);
+      const after = await tx.operators.current();
+      return { status: 200, body: this.viewOf(after), version: after.version };
+    });
   }
 
   private viewOf(operator: OperatorRow) {

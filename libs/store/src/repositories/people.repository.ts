@@ -3,7 +3,6 @@ import { personReference } from '#record';
 import { newId } from '../ids.js';
 import { isoText } from '../rows/column.js';
 import { AuthorisationTable, type AuthorisationRow } from '../rows/authorisation.row.js';
-import { CredentialTable, type CredentialRow } from '../rows/credential.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import { MembershipTable, type MembershipRow } from '../rows/membership.row.js';
 import { OrganisationTable, type OrganisationRow } from '../rows/organisation.row.js';
@@ -150,12 +149,6 @@ export class People {
   revoke(authorisationId: string, seen: number, revokedAt: string): Promise<void> {
     this.tx.forget();
     return this.tx.change(AuthorisationTable, authorisationId, seen, { revokedAt });
-  }
-
-  /** The acting person's own credential, to be proved again at signing; null when there is none. */
-  async ownCredential(): Promise<CredentialRow | null> {
-    if (this.tx.personId === null) return null;
-    return this.tx.manager.findOneBy(CredentialTable, { personId: this.tx.personId });
   }
 
   private async select(personId: string | null): Promise<Member[]> {
