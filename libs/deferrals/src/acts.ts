@@ -5,30 +5,12 @@
  * act of its own that points at the one it corrects, which stays readable. The life of a defect is the list of its acts
  * and nothing else.
  */
-import type { Leaves } from '#mel';
+import type { ActBase, LeftItem } from './act-parts.js';
 import type { Basis } from './basis.js';
 import type { Actor, Signature } from './people.js';
 import type { SignedLimit } from './signed-limit.js';
 
-/**
- * The three times of an act, ISO 8601 with the offset as written. `recordedAt` is the log's: it alone sets the day of
- * discovery. `enteredAt` is when this program was told. `occurredAt` is absent where nobody wrote it down.
- */
-export interface Times {
-  occurredAt?: string;
-  recordedAt: string;
-  enteredAt: string;
-  /** Why it was entered late; needed when it was. */
-  lateReason?: string;
-}
-
-interface ActBase<Kind extends string, By extends Actor | Signature = Signature> extends Times {
-  kind: Kind;
-  /** Identity of this act, given by the caller; corrections point at it. */
-  id: string;
-  defect: string;
-  by: By;
-}
+export type { LeftItem, Times } from './act-parts.js';
 
 export interface Aircraft {
   registration: string;
@@ -42,15 +24,6 @@ export interface Part {
   serialOn?: string;
   serialOff?: string;
   certificate?: string;
-}
-
-/** Something left altered on the aircraft. `tag` is the number on its collar, streamer, placard or label. */
-export interface LeftItem {
-  id: string;
-  kind: Leaves['kind'];
-  where: string;
-  tag: string;
-  undo: string;
 }
 
 /** What failed. `units` names one unit, or several when it is one of these and nobody knows which. */

@@ -30,6 +30,13 @@ export const checkMel = (text: string, file: string): MelCheck => {
   return { file, findings: [], holds: { document, revision, aircraftType, entries, rows: rows.length, incomplete } };
 };
 
-/** One finding as a line: file, entry, place, reason. */
-export const findingLine = ({ file, entry, field, reason }: MelError): string =>
-  `${file}: ${entry === null ? '' : `entry ${entry}: `}${field === '' ? '' : `${field}: `}${reason}`;
+/** One finding as a line: file, entry or card and step, place, reason. */
+export const findingLine = ({ file, entry, card, step, field, reason }: MelError): string =>
+  [
+    file,
+    ...(entry === null ? [] : [`entry ${entry}`]),
+    ...(card === undefined ? [] : [`card ${card}`]),
+    ...(step === undefined ? [] : [`step ${step}`]),
+    ...(field === '' ? [] : [field]),
+    reason,
+  ].join(': ');

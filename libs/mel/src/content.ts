@@ -6,6 +6,9 @@
  * The column names are those every MEL prints: item, category, number installed, number required, remarks.
  */
 
+import type { Card } from './cards/card.js';
+import type { LeftKind } from './left-kind.js';
+
 /** Rectification interval letter. B, C and D are calendar days; A says its own interval in the row. */
 export type Category = 'A' | 'B' | 'C' | 'D';
 
@@ -78,15 +81,7 @@ export type Repeat =
 
 /** Something a procedure leaves altered on the aircraft; it must be undone before the item may be closed. */
 export interface Leaves {
-  kind:
-    | 'breaker'
-    | 'lock-pin'
-    | 'valve-position'
-    | 'connector-capped'
-    | 'panel-open'
-    | 'equipment-removed'
-    | 'placard'
-    | 'tool';
+  kind: LeftKind;
   where: string;
   undo: string;
 }
@@ -107,6 +102,8 @@ export interface Procedure {
   by?: Role;
   leaves?: Leaves[];
   cautions?: string[];
+  /** Id of the work card by which it is done; then it counts as done only once that card is signed. */
+  card?: string;
 }
 
 export interface Placard {
@@ -202,4 +199,6 @@ export interface MelContent {
   /** A notice shown wherever the content is shown, e.g. that it is invented and never for flight. */
   notice?: string;
   entries: Entry[];
+  /** Work cards that procedures name. */
+  cards?: Card[];
 }

@@ -1,4 +1,9 @@
 export * from './content.js';
+export type { LeftKind } from './left-kind.js';
+export * from './cards/card.js';
+export { CARDS_SCHEMA } from './cards/cards-schema.js';
+export { loadCards, readCards, type LoadedCards } from './cards/load-cards.js';
+export { stepsLeadingTo } from './cards/steps-leading-to.js';
 export * from './facts.js';
 export * from './fact-key.js';
 export { misfitOf } from './fact-value.js';

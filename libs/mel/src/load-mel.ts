@@ -12,7 +12,10 @@ import { numberFindings } from './checks/numbers.js';
 import { polarityFindings } from './checks/polarity.js';
 import { referenceFindings } from './checks/references.js';
 import { systemFindings } from './checks/systems.js';
+import { cardFindings } from './cards/check-cards.js';
+import { procedureCardFindings } from './cards/check-procedure-cards.js';
 import type { MelContent } from './content.js';
+import { deepFreeze } from './deep-freeze.js';
 import { Mel } from './mel.js';
 import { errorsOf, type Finding, type MelError } from './mel-error.js';
 import { plainCopy } from './plain-copy.js';
@@ -30,6 +33,8 @@ const CHECKS: readonly ((content: MelContent) => Finding[])[] = [
   depthFindings,
   leafFindings,
   polarityFindings,
+  ({ cards }) => cardFindings(cards ?? [], 'mel'),
+  procedureCardFindings,
 ];
 
 /** A row that does not say how many are installed means the units its sub-entry names. */
@@ -43,14 +48,6 @@ const withNumbersInstalled = (content: MelContent): MelContent => ({
     })),
   })),
 });
-
-const deepFreeze = <T>(value: T): T => {
-  if (typeof value === 'object' && value !== null) {
-    Object.values(value).forEach(deepFreeze);
-    Object.freeze(value);
-  }
-  return value;
-};
 
 /** `value` is a parsed file, not trusted; `file` only names it in errors. Never throws on bad content. */
 export const loadMel = (value: unknown, file: string): LoadedMel => {

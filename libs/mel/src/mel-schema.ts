@@ -2,7 +2,9 @@
  * The published JSON Schema (draft 2020-12) of a MEL file. It holds the shape; what a schema cannot say (references that
  * exist, numbers that agree, polarity) is held by the checks beside the loader.
  */
-import { closed, listOf, PARTS, ref } from './schema-parts.js';
+import { CARD_PARTS } from './cards/card-parts.js';
+import { deepFreeze } from './deep-freeze.js';
+import { closed, LEFT_KINDS, listOf, PARTS, ref } from './schema-parts.js';
 
 const ROLES = [
   'technician',
@@ -15,16 +17,6 @@ const ROLES = [
   'administrator',
 ];
 const MARKS = ['SEEN', 'SEEN-Q', 'SEEN-2', 'SEEN-P', 'DERIVED', 'FROM MEMORY', 'INVENTED'];
-const LEFT_KINDS = [
-  'breaker',
-  'lock-pin',
-  'valve-position',
-  'connector-capped',
-  'panel-open',
-  'equipment-removed',
-  'placard',
-  'tool',
-];
 
 const count = { type: 'integer', minimum: 0, maximum: 50 };
 const serial = { type: 'integer', minimum: 0, maximum: 9_999_999 };
@@ -67,6 +59,7 @@ const procedure = closed(['id', 'kind', 'text'], {
   by: { enum: ROLES },
   leaves: listOf('leaves', 20),
   cautions: listOf('text', 20),
+  card: ref('name'),
 });
 
 const row = closed(['id', 'category', 'numberRequired', 'remarks'], {
@@ -129,9 +122,11 @@ const SCHEMA = {
     effectiveOn: { type: 'string', pattern: '^\\d{4}-\\d{2}-\\d{2}$' },
     notice: ref('text'),
     entries: listOf('entry', 2000),
+    cards: listOf('card', 500),
   }),
   $defs: {
     ...PARTS,
+    ...CARD_PARTS,
     source,
     appliesTo,
     entryRef: closed(['entry'], { entry: ref('name'), units: ref('names') }),
@@ -154,12 +149,4 @@ const SCHEMA = {
   },
 };
 
-const frozen = <T>(value: T): T => {
-  if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
-    Object.freeze(value);
-    Object.values(value).forEach(frozen);
-  }
-  return value;
-};
-
-export const MEL_SCHEMA: Readonly<Record<string, unknown>> = frozen(SCHEMA);
+export const MEL_SCHEMA: Readonly<Record<string, unknown>> = deepFreeze(SCHEMA);

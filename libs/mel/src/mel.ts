@@ -3,6 +3,7 @@
  *
  * It is made by the loader only, never changes, and is replaced by another one when a later revision takes effect.
  */
+import type { Card } from './cards/card.js';
 import type { ConditionLeaf, Entry, MelContent, Row, SubEntry } from './content.js';
 import { leafPlaces } from './checks/places.js';
 import { matchSubEntry, type MelAircraft, type SubEntryMatch } from './match-sub-entry.js';
@@ -23,6 +24,11 @@ export class Mel {
 
   entry(number: string): Entry | undefined {
     return this.#byNumber.get(number);
+  }
+
+  /** The work card that a procedure names. */
+  card(id: string): Card | undefined {
+    return this.content.cards?.find((card) => card.id === id);
   }
 
   /** Which sub-entry is written for this aircraft; `none` also for a number that the MEL does not hold. */

@@ -87,6 +87,18 @@ const leaf = closed(['fact', 'operator', 'value'], {
   text: ref('text'),
 });
 
+/** What may be left altered on an aircraft. */
+export const LEFT_KINDS = [
+  'breaker',
+  'lock-pin',
+  'valve-position',
+  'connector-capped',
+  'panel-open',
+  'equipment-removed',
+  'placard',
+  'tool',
+];
+
 export const PARTS = {
   name,
   names: names(50),

@@ -4,7 +4,7 @@ import type { Finding } from '../mel-error.js';
 import { rowPlaces, subEntryPlaces, type Path } from './places.js';
 
 /** Findings for every name that stands for a second time in its list. */
-const repeated = (names: readonly { name: string; path: Path }[], what: string): Finding[] => {
+export const repeated = (names: readonly { name: string; path: Path }[], what: string): Finding[] => {
   const seen = new Set<string>();
   return names.flatMap(({ name, path }) => {
     if (!seen.has(name)) {
