@@ -27,7 +27,10 @@ type Path = readonly (string | number)[];
 
 /** The name of a member of a list in foreign content, by the key that holds it; null where there is none to be read. */
 const namedAt = (content: unknown, path: Path, key: string): string | null => {
-  const member = path.reduce<unknown>((at, step) => (at as Record<string, unknown> | null | undefined)?.[step], content);
+  const member = path.reduce<unknown>(
+    (at, step) => (at as Record<string, unknown> | null | undefined)?.[step],
+    content,
+  );
   const name = (member as Record<string, unknown> | null | undefined)?.[key];
   return typeof name === 'string' ? name.slice(0, 40) : null;
 };
