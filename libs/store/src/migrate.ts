@@ -1,5 +1,6 @@
 import type { DataSource } from 'typeorm';
 import { dataSource } from './data-source.js';
+import { dropJobs, setUpJobs } from './jobs/set-up-jobs.js';
 import { migrations } from './migrations/index.js';
 
 /** Any number that nothing else in the database locks on. */
@@ -17,6 +18,7 @@ export async function migrate(ownerUrl: string, { upTo = migrations.length } = {
     ownerUrl,
     async (source) => {
       const ran = await source.runMigrations();
+      if (upTo === migrations.length) await setUpJobs(ownerUrl);
       return ran.map(({ name }) => name);
     },
     migrations.slice(0, upTo),
@@ -26,6 +28,7 @@ export async function migrate(ownerUrl: string, { upTo = migrations.length } = {
 /** Undoes the newest migrations: all of them, or as many as asked. For tests and for developers. */
 export async function unmigrate(ownerUrl: string, steps = Number.POSITIVE_INFINITY): Promise<void> {
   await locked(ownerUrl, async (source) => {
+    if (steps === Number.POSITIVE_INFINITY) await dropJobs(ownerUrl);
     const [row] = await source.query<{ count: string }[]>('select count(*) from migration');
     for (let left = Math.min(steps, Number(row?.count)); left > 0; left -= 1) await source.undoLastMigration();
   });

@@ -17,6 +17,8 @@ import { Operators } from './repositories/operators.repository.js';
 import { People } from './repositories/people.repository.js';
 import { RecordOfOperator } from './repositories/record.repository.js';
 import { Register } from './repositories/register.repository.js';
+import { ReminderAddresses } from './repositories/reminder-addresses.repository.js';
+import { Reminders } from './repositories/reminders.repository.js';
 import { Signatures } from './repositories/signatures.repository.js';
 import { Verdicts } from './repositories/verdicts.repository.js';
 import type { AircraftRow } from './rows/aircraft.row.js';
@@ -36,6 +38,8 @@ export class Tx extends Transaction {
   readonly acts = new Acts(this);
   readonly extensions = new Extensions(this);
   readonly calendarFeeds = new CalendarFeeds(this);
+  readonly reminderAddresses = new ReminderAddresses(this);
+  readonly reminders = new Reminders(this);
   readonly register = new Register(this);
   readonly judgements = new Judgements(this);
   readonly signatures = new Signatures(this);
@@ -77,6 +81,11 @@ export class Store {
       ]);
       return work(new Tx(manager, operatorId, personId, this.references));
     });
+  }
+
+  /** Every operator in this database, by code: for what the program does by itself, one operator at a time. */
+  operatorsServed(): Promise<{ id: string; code: string }[]> {
+    return this.source.query('select id, code from operators_served()');
   }
 
   /** Whether the database answers. */

@@ -10,6 +10,7 @@ import { Idempotency1795590800000 } from './1795590800000-idempotency.js';
 import { Movements1795590900000 } from './1795590900000-movements.js';
 import { Extensions1795591000000 } from './1795591000000-extensions.js';
 import { CalendarFeeds1795591100000 } from './1795591100000-calendar-feeds.js';
+import { Reminders1795594000000 } from './1795594000000-reminders.js';
 import { AttemptsCountedFirst1795597000000 } from './1795597000000-attempts-counted-first.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
@@ -26,5 +27,6 @@ export const migrations = [
   Movements1795590900000,
   Extensions1795591000000,
   CalendarFeeds1795591100000,
+  Reminders1795594000000,
   AttemptsCountedFirst1795597000000,
 ];

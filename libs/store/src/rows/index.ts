@@ -19,6 +19,8 @@ import { OperatorTable } from './operator.row.js';
 import { OrganisationTable } from './organisation.row.js';
 import { PersonTable } from './person.row.js';
 import { RecordEntryTable, RecordSealedTable, TreeFrontierTable, TreeHeadTable } from './record.row.js';
+import { ReminderAddressTable } from './reminder-address.row.js';
+import { ReminderTable } from './reminder.row.js';
 import { SessionTable } from './session.row.js';
 import { SignatureTable } from './signature.row.js';
 import { StationTable } from './station.row.js';
@@ -50,6 +52,8 @@ export const tables = [
   PersonTable,
   RecordEntryTable,
   RecordSealedTable,
+  ReminderAddressTable,
+  ReminderTable,
   SessionTable,
   SignatureTable,
   StationTable,

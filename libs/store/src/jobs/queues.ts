@@ -1,0 +1,17 @@
+/**
+ * What servers do beside answering requests, one queue each. A job says that there is something to do and about which
+ * row; what was done stands in that row.
+ */
+export interface JobsOf {
+  /** Look which operators have something to be noticed. */
+  look: Record<string, never>;
+  /** Look at every open deferral of one operator. */
+  notice: { operatorId: string };
+  /** Hand one reminder over. */
+  deliver: { operatorId: string; reminderId: string };
+}
+
+export type Queue = keyof JobsOf;
+export const QUEUES = ['look', 'notice', 'deliver'] as const satisfies readonly Queue[];
+
+export const JOBS_SCHEMA = 'pgboss';

@@ -1,0 +1,42 @@
+import { IsNull } from 'typeorm';
+import type { Fresh } from '../rows/fresh.js';
+import { ReminderAddressTable, type ReminderAddressRow } from '../rows/reminder-address.row.js';
+import type { Transaction } from '../transaction.js';
+
+export class ReminderAddresses {
+  constructor(private readonly tx: Transaction) {}
+
+  add(address: Fresh<ReminderAddressRow, 'forAll'>): Promise<string> {
+    return this.tx.insert(ReminderAddressTable, address);
+  }
+
+  get(id: string): Promise<ReminderAddressRow | null> {
+    return this.tx.manager.findOneBy(ReminderAddressTable, { operatorId: this.tx.operatorId, id });
+  }
+
+  /** Those in use. */
+  inUse(): Promise<ReminderAddressRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(ReminderAddressTable, { where: { operatorId, endedAt: IsNull() }, order: { id: 'ASC' } });
+  }
+
+  /** Those of the operator and of one person, or of everybody; the newest first. */
+  list(personId: string | null): Promise<ReminderAddressRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(ReminderAddressTable, {
+      where:
+        personId === null
+          ? { operatorId }
+          : [
+              { operatorId, personId },
+              { operatorId, forAll: true },
+            ],
+      order: { createdAt: 'DESC', id: 'DESC' },
+    });
+  }
+
+  /** @throws StaleVersion */
+  change(id: string, seen: number, changes: Partial<ReminderAddressRow>): Promise<void> {
+    return this.tx.change(ReminderAddressTable, id, seen, changes);
+  }
+}
