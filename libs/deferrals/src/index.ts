@@ -54,4 +54,6 @@ export { recordTest, type RecordTest } from './rectifying/record-test.js';
 export { inspect, type Inspect } from './rectifying/inspect.js';
 export { restore, type Restore } from './rectifying/restore.js';
 export { release, type Release } from './rectifying/release.js';
+export { remindersDue, type RemindersDue } from './watching/reminders-due.js';
+export { shareLeft } from './watching/share-left.js';
 export { correct, type Correct } from './correcting/correct.js';

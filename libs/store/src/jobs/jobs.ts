@@ -43,7 +43,10 @@ export class Jobs {
   ) {}
 
   /** @param appUrl signs in as `proviso_app`; the owner has set the queue up */
-  static async open(appUrl: string, { leaseSeconds = 60, onError = () => undefined }: JobsOptions = {}): Promise<Jobs> {
+  static async open(
+    appUrl: string,
+    { leaseSeconds = 60, onError = () => undefined }: JobsOptions = {},
+  ): Promise<Jobs> {
     const boss = new PgBoss({
       connectionString: appUrl,
       application_name: 'proviso jobs',

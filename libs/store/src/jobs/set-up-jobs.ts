@@ -58,7 +58,9 @@ async function makeQueues(ownerUrl: string): Promise<void> {
 /** Every queue is there under the library's present version, and the server's role may use it. */
 async function isSetUp(owner: Client): Promise<boolean> {
   try {
-    const wanted = Number(/version\(version\) VALUES \('(\d+)'\)/.exec(PgBoss.getConstructionPlans(JOBS_SCHEMA))?.[1]);
+    const wanted = Number(
+      /version\(version\) VALUES \('(\d+)'\)/.exec(PgBoss.getConstructionPlans(JOBS_SCHEMA))?.[1],
+    );
     const { rows } = await owner.query<{ there: boolean }>(
       `select (select version from ${JOBS_SCHEMA}.version) = $1
          and (select count(*) from ${JOBS_SCHEMA}.queue where name = any($2)) = cardinality($2)
