@@ -8,7 +8,7 @@ import { caseFileOf, DAYS, expectedOf, type DayCase } from './next-flights.days.
 const text = (file: string): string => readFileSync(new URL(file, import.meta.url), 'utf8');
 
 const mels = new Map(
-  ['t1', 't2'].map((name): [string, Mel] => {
+  ['t1', 't2', 'stand-ins'].map((name): [string, Mel] => {
     const loaded = readMel(text(`published-rows-${name}.yaml`), name);
     if ('errors' in loaded) throw new Error(JSON.stringify(loaded.errors));
     return [name, loaded.mel];

@@ -38,7 +38,7 @@ const mels = new Map(
   }),
 );
 
-const TOLD = new Set(['id', 'mel', 'source', 'mark', 'basis', 'expect', 'says', 'asks', 'down']);
+const TOLD = new Set(['id', 'mel', 'source', 'mark', 'basis', 'expect', 'proposed', 'says', 'asks', 'down']);
 
 function situationOf(one: VerdictCase): Situation {
   if ([one.source, one.mark, one.basis].some((part) => typeof part !== 'string')) {

@@ -2,6 +2,7 @@
 export * from './situation.js';
 export * from './verdict.js';
 export { judge } from './judge.js';
+export { judgeOrPropose, whatHelps, type BetterRows, type WhatHelps } from './answer/what-helps.js';
 export {
   judgeBoth,
   type BothAnswers,
@@ -13,7 +14,7 @@ export { compileClosure, type ClosureProviso } from './compiled/closure.js';
 export { closureOf } from './compiled/closures-of-mel.js';
 export type { Proposal, ProposedRow, ProposeOptions } from './proposal/proposal.js';
 export { propose } from './proposal/propose.js';
-export { workPlan, type WorkPlan, type WorkStep } from './proposal/work-plan.js';
+export { workPlan, type WorkPlan } from './proposal/work-plan.js';
 export { whyRefused, type RefusedBy, type RefusedOption } from './proposal/why-refused.js';
 export { leastToFix, type LeastToFix, type Repair } from './proposal/least-to-fix.js';
 export { compileAll } from './frame/compiled-mel.js';

@@ -29,8 +29,8 @@ describe('a verdict', () => {
     expect(verdict.verdict).toBe('after-work');
     expect(verdict.work.map(({ work, minutes, by }) => [work, minutes, by])).toEqual([
       ['30-01/1/M1', 90, 'technician'],
-      ['30-01/1/O1', 10, 'commander'],
       ['30-01/1/placard', 0, 'technician'],
+      ['30-01/1/O1', 10, 'commander'],
       ['30-01/1/signature', 0, 'technician'],
     ]);
     expect([verdict.workMinutes, verdict.earliestOffBlockAt]).toEqual([100, '2026-03-10T08:00:00Z']);

@@ -10,11 +10,12 @@ import { documentsOf, wordsOf } from './answer/only-under.js';
 import { reasonsOf } from './answer/reasons.js';
 import { refusedRows } from './answer/refused-rows.js';
 import { validityOf } from './answer/validity.js';
-import { earliestOffBlock, minutesOf, workOf } from './answer/work-list.js';
+import { minutesOf, workOf } from './answer/work-list.js';
 import { verdictOf } from './bounds.js';
 import { Frame } from './frame/frame.js';
 import { inUtc } from './frame/moment.js';
 import { judgeGates, type JudgedGate } from './gates.js';
+import { workPlan } from './proposal/work-plan.js';
 import { search, type Found } from './search.js';
 import type { Situation } from './situation.js';
 import type { Verdict, VerdictCode } from './verdict.js';
@@ -36,9 +37,9 @@ export async function answerFrom(frame: Frame, gates: readonly JudgedGate[], fou
   const { best, lo, hi } = found;
   const nothingOpen = situation.defects.length === 0 && gates.every(({ answer }) => answer.now === 'T');
   const verdict: VerdictCode = nothingOpen ? 'nothing-open' : verdictOf(lo, hi);
-  const work = best === null || hi === 'may-not-fly' ? [] : workOf(best);
+  const plan = workPlan(mel, situation, { work: best === null || hi === 'may-not-fly' ? [] : workOf(best) });
   const onlyUnder = documentsOf(best);
-  const workMinutes = minutesOf(work);
+  const mayLeave = hi !== 'may-not-fly';
   return {
     verdict,
     words: wordsOf(verdict, onlyUnder),
@@ -53,9 +54,10 @@ export async function answerFrom(frame: Frame, gates: readonly JudgedGate[], fou
     gates: gates.map(({ answer }) => answer),
     reasons: reasonsOf(verdict, found, gates),
     refusedRows: await refusedRows(frame, best),
-    work,
-    workMinutes,
-    earliestOffBlockAt: hi === 'may-not-fly' ? null : earliestOffBlock(situation, workMinutes),
+    work: plan.steps,
+    workMinutes: minutesOf(plan.steps),
+    earliestOffBlockAt: mayLeave ? plan.earliestOffBlockAt : null,
+    lateMinutes: mayLeave ? plan.lateMinutes : null,
     questions: questionsOf(found, gates),
     validUntil: validityOf(best, gates),
     notLookedAt: [...NOT_LOOKED_AT],

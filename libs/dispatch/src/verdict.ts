@@ -108,6 +108,17 @@ export interface WorkToDo {
   defect?: string;
 }
 
+/** A piece of work in the order in which it can be done. */
+export interface WorkStep extends WorkToDo {
+  /** 1, 2, 3 ... */
+  step: number;
+  /** Steps that must be done before it. */
+  needs: number[];
+  /** Minutes from now; null once something before it has no figure. */
+  startsAfter: number | null;
+  endsAfter: number | null;
+}
+
 export interface Question {
   fact: string;
   question: string;
@@ -141,10 +152,17 @@ export interface Verdict {
   /** Sentences in plain words, the deciding ones first. */
   reasons: string[];
   refusedRows: RefusedRow[];
-  work: WorkToDo[];
+  /** Outstanding work, each step after those that it waits for. */
+  work: WorkStep[];
+  /** All of it one after another, as one person would; null when the MEL gives no figure for some of it. */
   workMinutes: number | null;
-  /** The instant from which the flight could leave once the work is done, ISO 8601 UTC; null when not computable. */
+  /**
+   * The instant from which the flight could leave when the work is begun now and different roles work side by side,
+   * ISO 8601 UTC; null when not computable.
+   */
   earliestOffBlockAt: string | null;
+  /** How long after the planned off-block that is, in whole minutes; null when not computable. */
+  lateMinutes: number | null;
   questions: Question[];
   validUntil: { at: string; because: string } | null;
   notLookedAt: string[];

@@ -1,4 +1,12 @@
-import { judge as judgeSituation, nextFlights, readCase, type CaseRead } from '#dispatch';
+import {
+  judgeOrPropose,
+  nextFlights,
+  planQuestions,
+  readCase,
+  whatHelps,
+  type CaseRead,
+  type Situation,
+} from '#dispatch';
 import { IntervalInputError } from '#intervals';
 import { readPlainYaml, type Mel } from '#mel';
 import type { Command } from '../command.js';
@@ -8,6 +16,7 @@ import { readText } from '../read-file.js';
 import { UsageError } from '../usage-error.js';
 import { nextFlightsWords } from '../words/next-flights-words.js';
 import { verdictWords } from '../words/verdict-words.js';
+import { questionPlanWords, whatHelpsWords } from '../words/what-helps-words.js';
 
 export const judge: Command = {
   name: 'judge',
@@ -24,10 +33,19 @@ export const judge: Command = {
       const told = await calculated(caseFile, () => nextFlights(mel, situation, flights, { stations }));
       return { value: told, words: nextFlightsWords(told, situation.aircraft.registration, notice), exit: 0 };
     }
-    const verdict = await calculated(caseFile, () => judgeSituation(mel, situation));
-    return { value: verdict, words: verdictWords(verdict, situation, notice), exit: 0 };
+    const { verdict, helps, plan } = await calculated(caseFile, () => wholeAnswer(mel, situation));
+    const more = [...whatHelpsWords(helps, mel, situation), questionPlanWords(plan)];
+    const value = { ...verdict, ...helps, questionPlan: plan };
+    return { value, words: verdictWords(verdict, situation, { notice, more }), exit: 0 };
   },
 };
+
+/** The answer with all that stands beside it: better rows, the least to fix, why rows are refused, what to ask first. */
+async function wholeAnswer(mel: Mel, situation: Situation) {
+  const judged = await judgeOrPropose(mel, situation);
+  const helps = await whatHelps(mel, situation, judged.verdict);
+  return { verdict: judged.verdict, helps, plan: await planQuestions(mel, judged.situation) };
+}
 
 async function caseFrom(file: string, mel: Mel): Promise<CaseRead> {
   const parsed = readPlainYaml(await readText(file));

@@ -60,11 +60,26 @@ const verdict: Verdict = {
       by: 'technician',
       needsPersonAtStation: true,
       defect: 'd1',
+      step: 1,
+      needs: [],
+      startsAfter: 0,
+      endsAfter: 95,
     },
-    { work: '32-42-01/1/O1', text: 'Brief the crew', minutes: null, by: 'commander', needsPersonAtStation: false },
+    {
+      work: '32-42-01/1/O1',
+      text: 'Brief the crew',
+      minutes: null,
+      by: 'commander',
+      needsPersonAtStation: false,
+      step: 2,
+      needs: [1],
+      startsAfter: 95,
+      endsAfter: null,
+    },
   ],
   workMinutes: null,
   earliestOffBlockAt: '2026-03-10T08:00:00Z',
+  lateMinutes: 0,
   questions: [
     {
       fact: 'flight.runwayWidthMetres',
@@ -81,7 +96,7 @@ const verdict: Verdict = {
 const situation = (of: PlannedFlight | null) => ({ flight: of }) as Situation;
 
 it('a verdict reads from the answer and its reasons down to what it leaves out', () => {
-  expect(verdictWords(verdict, situation(flight), 'Invented. Never for flight.').split('\n')).toEqual([
+  expect(verdictWords(verdict, situation(flight), { notice: 'Invented. Never for flight.' }).split('\n')).toEqual([
     'NOT SETTLED: Q-ABC, flight ZZ210 Northmere to Saltby, off blocks 10 Mar 2026 08:00 UTC, as things stood 10 Mar 2026 06:00:30 UTC.',
     '',
     'Why',
@@ -89,9 +104,9 @@ it('a verdict reads from the answer and its reasons down to what it leaves out',
     '  - The brake is not deactivated.',
     '',
     'Work to do',
-    '  - Deactivate it (d1): 1 h 35 min, by technician, needs somebody at the station',
-    '  - Brief the crew: no time given, by commander',
-    '  - all of it: time not known; earliest off blocks 10 Mar 2026 08:00 UTC',
+    '  1. Deactivate it (d1): 1 h 35 min, by technician, needs somebody at the station',
+    '  2. Brief the crew: no time given, by commander, after 1',
+    '  all of it, one thing after another: time not known; earliest off blocks 10 Mar 2026 08:00 UTC',
     '',
     'Questions',
     '  - How wide is it? (ask dispatcher or maintenance control; for 32-42-01/1/a)',

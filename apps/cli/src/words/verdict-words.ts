@@ -6,7 +6,7 @@ import type {
   RefusedRow,
   Situation,
   Verdict,
-  WorkToDo,
+  WorkStep,
 } from '#dispatch';
 import type { Role } from '#mel';
 import { sayInstant, sayMinutes } from './say-time.js';
@@ -15,21 +15,29 @@ export const CAUTION =
   'This supports, and never replaces, the approved MEL, the maintenance manual, the commander and licensed certifying ' +
   'staff; local regulation prevails.';
 
+/** What stands beside the answer itself. */
+export interface Beside {
+  notice?: string | undefined;
+  /** Further paragraphs, each its lines. */
+  more?: readonly (readonly string[])[];
+}
+
 /** A verdict as a technician and a controller read it: the answer, why, what to do, whom to ask, and what it leaves out. */
-export function verdictWords(verdict: Verdict, { flight }: Situation, notice?: string): string {
+export function verdictWords(verdict: Verdict, { flight }: Situation, { notice, more = [] }: Beside = {}): string {
   const { reasons, items, work, questions, refusedRows, notLookedAt } = verdict;
   const blocks = [
     [
       `${verdict.words.toUpperCase()}: ${verdict.aircraft}, ${flightWords(flight)}, as things stood ${sayInstant(verdict.at)}.`,
     ],
     block('Why', reasons),
-    block('Work to do', work.length === 0 ? [] : [...work.map(workWords), totalWords(verdict)]),
+    block('Work to do', work.length === 0 ? [] : [...work.map(workWords), totalWords(verdict)], ''),
     block('Questions', questions.map(questionWords)),
     block('Rows', items.flatMap(itemWords), ''),
     block(
       'Rows that cannot be used',
       refusedRows.map((row) => refusedWords(row, items)),
     ),
+    ...more,
     block('Not looked at', notLookedAt),
     [validWords(verdict), melWords(verdict, notice), CAUTION],
   ];
@@ -90,16 +98,18 @@ function standing({ now, after }: NowAfter): string {
   return now === 'F' && after === 'T' ? WORDS.W : WORDS.U;
 }
 
-function workWords({ text, minutes, by, needsPersonAtStation, defect }: WorkToDo): string {
+function workWords({ text, minutes, by, needsPersonAtStation, defect, step, needs }: WorkStep): string {
   const long = minutes === null ? 'no time given' : sayMinutes(minutes);
   const station = needsPersonAtStation ? ', needs somebody at the station' : '';
-  return `${withoutStop(text)}${defect === undefined ? '' : ` (${defect})`}: ${long}, by ${role(by)}${station}`;
+  const after = needs.length === 0 ? '' : `, after ${needs.join(' and ')}`;
+  return `${step}. ${withoutStop(text)}${defect === undefined ? '' : ` (${defect})`}: ${long}, by ${role(by)}${station}${after}`;
 }
 
-function totalWords({ workMinutes, earliestOffBlockAt }: Verdict): string {
+function totalWords({ workMinutes, earliestOffBlockAt, lateMinutes }: Verdict): string {
   const all = workMinutes === null ? 'time not known' : sayMinutes(workMinutes);
   const off = earliestOffBlockAt === null ? '' : `; earliest off blocks ${sayInstant(earliestOffBlockAt)}`;
-  return `all of it: ${all}${off}`;
+  const late = lateMinutes ? `, late by ${sayMinutes(lateMinutes)}` : '';
+  return `all of it, one thing after another: ${all}${off}${late}`;
 }
 
 function questionWords({ question, mayAnswer, neededBy }: Question): string {

@@ -100,11 +100,18 @@ const verdict = object(
         by: text('Who does and signs it.'),
         needsPersonAtStation: yesNo('True when somebody authorised must stand at the station.'),
         'defect?': text('Id of the defect.'),
+        step: whole('1, 2, 3 ... in the order in which it can be done.'),
+        needs: list(whole('step'), 'Steps that must be done before it.'),
+        startsAfter: orNull(whole('Minutes from now; null where something before it has no figure.')),
+        endsAfter: orNull(whole('Minutes from now.')),
       }),
-      'What is still to be done.',
+      'What is still to be done, each step after those that it waits for.',
     ),
-    workMinutes: orNull(whole('All of it, in minutes.')),
-    earliestOffBlockAt: orNull(instant('Earliest off-block once the work is done')),
+    workMinutes: orNull(whole('All of it, one thing after another, in minutes.')),
+    earliestOffBlockAt: orNull(
+      instant('Earliest off-block when the work is begun now and different roles work side by side'),
+    ),
+    lateMinutes: orNull(whole('How long after the planned off-block that is, in minutes.')),
     questions: list(
       object({
         fact: text('Key of the fact.'),

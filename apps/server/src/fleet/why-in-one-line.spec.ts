@@ -8,6 +8,10 @@ const work = (text: string): Verdict['work'][number] => ({
   minutes: 5,
   by: 'technician',
   needsPersonAtStation: false,
+  step: 1,
+  needs: [],
+  startsAfter: 0,
+  endsAfter: 5,
 });
 
 const verdict = (over: Partial<Parameters<typeof whyInOneLine>[0]>) => ({

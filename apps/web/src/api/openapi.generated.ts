@@ -2306,7 +2306,7 @@ export interface components {
         row: string;
         because: string[];
       }[];
-      /** @description What is still to be done. */
+      /** @description What is still to be done, each step after those that it waits for. */
       work: {
         /** @description Which work. */
         work: string;
@@ -2319,9 +2319,16 @@ export interface components {
         needsPersonAtStation: boolean;
         /** @description Id of the defect. */
         defect?: string;
+        /** @description 1, 2, 3 ... in the order in which it can be done. */
+        step: number;
+        /** @description Steps that must be done before it. */
+        needs: number[];
+        startsAfter: number | null;
+        endsAfter: number | null;
       }[];
       workMinutes: number | null;
       earliestOffBlockAt: string | null;
+      lateMinutes: number | null;
       questions: {
         /** @description Key of the fact. */
         fact: string;

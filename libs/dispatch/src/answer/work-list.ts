@@ -1,7 +1,5 @@
-/** What is still to be done before the flight, by whom, and when it could then leave. */
+/** What is still to be done before the flight, and by whom. */
 import type { JudgedChoice } from '../choice.js';
-import { inUtc, millisOf, plusMinutes } from '../frame/moment.js';
-import type { Situation } from '../situation.js';
 import type { WorkToDo } from '../verdict.js';
 
 /** Outstanding work in the order of the items; the same act for the same defect once. */
@@ -19,12 +17,4 @@ export function minutesOf(work: readonly WorkToDo[]): number | null {
     (sum, { minutes }) => (sum === null || minutes === null ? null : sum + minutes),
     0,
   );
-}
-
-/** The later of the work's end and the planned off-block, ISO 8601 UTC; null when it cannot be computed. */
-export function earliestOffBlock({ at, flight }: Situation, minutes: number | null): string | null {
-  if (minutes === null || flight === null) return null;
-  const ready = plusMinutes('at', at, minutes);
-  const planned = inUtc('flight.offBlockAt', flight.offBlockAt);
-  return millisOf('at', ready) > millisOf('flight.offBlockAt', planned) ? ready : planned;
 }

@@ -57,13 +57,12 @@ async function tell(mel: Mel, { legs, p }: JudgedPlan, index: number): Promise<N
   const leg = legs[index]!;
   const verdict = await judgedByEngine(mel, leg);
   const groundMinutes = groundBefore(leg);
-  const { workMinutes } = verdict;
   return {
     flight: leg.flight,
     verdict,
     ifFlown: index > p ? (legs[p]?.flight.id ?? null) : null,
     groundMinutes,
-    lateMinutes: workMinutes === null ? null : Math.max(0, workMinutes - groundMinutes),
+    lateMinutes: verdict.lateMinutes,
     left: leftAt(leg),
     repeats: repeatsOwed(leg, groundMinutes),
     changed: changedSince(legs[index - 1], leg),

@@ -9,17 +9,7 @@ import { leavesOf, type Mel } from '#mel';
 import { inUtc, millisOf, plusMinutes } from '../frame/moment.js';
 import type { Situation } from '../situation.js';
 import { byCode } from '../units/unit.js';
-import type { Verdict, WorkToDo } from '../verdict.js';
-
-export interface WorkStep extends WorkToDo {
-  /** 1, 2, 3 ... in the order in which it can be done. */
-  step: number;
-  /** Steps that must be done before it. */
-  needs: number[];
-  /** Minutes from now; null once something before it has no figure. */
-  startsAfter: number | null;
-  endsAfter: number | null;
-}
+import type { WorkStep, WorkToDo } from '../verdict.js';
 
 export interface WorkPlan {
   steps: WorkStep[];
@@ -34,8 +24,7 @@ export interface WorkPlan {
 
 const MODEL = 'one person for each role, one thing after the other; different roles work side by side';
 
-export function workPlan(mel: Mel, situation: Situation, verdict: Verdict): WorkPlan {
-  const works = [...verdict.work];
+export function workPlan(mel: Mel, situation: Situation, { work: works }: { work: readonly WorkToDo[] }): WorkPlan {
   const order = inOrder(works, (work) => works.filter((other) => waitsFor(mel, work, other)));
   const steps: WorkStep[] = [];
   for (const [at, { work, needs }] of order.entries()) {
