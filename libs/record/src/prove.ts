@@ -1,9 +1,7 @@
-import { assertSize, GrowingTree } from './growing-tree.js';
+import { assertSize } from './growing-tree.js';
 import type { Hash } from './hash.js';
+import { rangeRoot, type LeafReader } from './range-root.js';
 import { isSubtree, splitOf } from './subtree.js';
-
-/** Reads the leaf hashes with index `from` (counted from 0) up to but not including `to`, in order. */
-export type LeafReader = (from: number, to: number) => AsyncIterable<Hash> | Iterable<Hash>;
 
 /**
  * The hashes that lead from the entry with this index (its number - 1) to the root over `size` entries.
@@ -49,13 +47,4 @@ async function walk(read: LeafReader, { start, end, from, to, known }: Walk): Pr
   const inner = start >= middle ? { start, known } : { start: middle, known: false };
   const below = await walk(read, { ...inner, end, from: middle, to });
   return [...below, await rangeRoot(read, from, middle)];
-}
-
-async function rangeRoot(read: LeafReader, from: number, to: number): Promise<Hash> {
-  const tree = GrowingTree.empty();
-  for await (const leaf of read(from, to)) tree.append(leaf);
-  if (tree.size !== to - from) {
-    throw new RangeError(`The leaves ${from} up to ${to} were asked for, and ${tree.size} came.`);
-  }
-  return tree.root();
 }
