@@ -131,6 +131,10 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       [of.id],
     );
     await client.query('insert into tree_head (operator_id, size, root) values ($1, 1, $2)', [of.id, 'd'.repeat(64)]);
+    await client.query(
+      `insert into signed_head values ($1, 1, repeat('d', 64), now(), repeat('e', 128), repeat('f', 88))`,
+      [of.id],
+    );
     await client.query('insert into tree_frontier values ($1, 1, $2)', [of.id, ['d'.repeat(64)]]);
   });
 }

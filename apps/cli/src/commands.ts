@@ -6,6 +6,8 @@ import { melCheck } from './commands/mel-check.js';
 import { melCompare } from './commands/mel-compare.js';
 import { migrate } from './commands/migrate.js';
 import { movementsRead } from './commands/movements-read.js';
+import { recordCheck } from './commands/record-check.js';
+import { recordProve } from './commands/record-prove.js';
 import { recordVerify } from './commands/record-verify.js';
 import { seed } from './commands/seed.js';
 import { start } from './commands/start.js';
@@ -19,6 +21,8 @@ export const COMMANDS: readonly Command[] = [
   melAgainst,
   movementsRead,
   recordVerify,
+  recordProve,
+  recordCheck,
   migrate,
   seed,
   start,

@@ -2,7 +2,7 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import type { Logger } from 'pino';
 import type { SecondEvaluator } from '#dispatch';
-import type { Store } from '#store';
+import type { HeadExport, Store } from '#store';
 import { ActingService } from './defects/acting.service.js';
 import { DeferralCheck } from './defects/deferral-check.js';
 import { DefectViews } from './defects/defect-views.service.js';
@@ -25,7 +25,7 @@ import { SwapService } from './fleet/swap.service.js';
 import { inputPipe } from './http/input.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
 import { SessionGuard } from './http/session.guard.js';
-import { CLOCK, type Clock, LOGGER, SECOND_EVALUATOR, STORE, TZDB } from './http/tokens.js';
+import { CLOCK, type Clock, HEADS, LOGGER, SECOND_EVALUATOR, STORE, TZDB } from './http/tokens.js';
 import { MelController } from './mel/mel.controller.js';
 import { MelService } from './mel/mel.service.js';
 import { MelShelf } from './mel/mel-shelf.js';
@@ -44,6 +44,8 @@ import { SettingsController } from './settings/settings.controller.js';
 import { SettingsService } from './settings/settings.service.js';
 import { CalendarController, FeedsController } from './watch/feeds.controller.js';
 import { FeedsService } from './watch/feeds.service.js';
+import { ExportsService } from './record/exports.service.js';
+import { HistoriesController } from './record/histories.controller.js';
 import { RecordController } from './record/record.controller.js';
 
 /** What the server is handed from outside: nothing in it reads a clock, the environment or a file by itself. */
@@ -55,11 +57,13 @@ export interface Outside {
   tzdb: string;
   /** What judges beside the rules engine; another one than its own is given only by tests. */
   secondEvaluator?: SecondEvaluator;
+  /** Signs the heads of the record; absent or null where none are signed. */
+  heads?: Pick<HeadExport, 'signNow'> | null;
 }
 
 @Module({})
 export class AppModule {
-  static with({ store, logger, now, tzdb, secondEvaluator }: Outside): DynamicModule {
+  static with({ store, logger, now, tzdb, secondEvaluator, heads = null }: Outside): DynamicModule {
     return {
       module: AppModule,
       controllers: [
@@ -78,6 +82,7 @@ export class AppModule {
         MovementsController,
         LegsController,
         RecordController,
+        HistoriesController,
         ProblemsController,
       ],
       providers: [
@@ -86,6 +91,7 @@ export class AppModule {
         { provide: CLOCK, useValue: now },
         { provide: TZDB, useValue: tzdb },
         { provide: SECOND_EVALUATOR, useValue: secondEvaluator ?? null },
+        { provide: HEADS, useValue: heads },
         { provide: Secrets, useFactory: () => new Secrets(() => Date.now()) },
         { provide: APP_GUARD, useClass: SessionGuard },
         { provide: APP_FILTER, useClass: ProblemFilter },
@@ -114,6 +120,7 @@ export class AppModule {
         TrayService,
         LegsService,
         StandingsService,
+        ExportsService,
       ],
     };
   }

@@ -15,6 +15,7 @@ import { MelRevisions } from './repositories/mel.repository.js';
 import { Movements } from './repositories/movements.repository.js';
 import { Operators } from './repositories/operators.repository.js';
 import { People } from './repositories/people.repository.js';
+import { RecordProofs } from './repositories/record-proofs.repository.js';
 import { RecordOfOperator } from './repositories/record.repository.js';
 import { Register } from './repositories/register.repository.js';
 import { ReminderAddresses } from './repositories/reminder-addresses.repository.js';
@@ -45,6 +46,7 @@ export class Tx extends Transaction {
   readonly signatures = new Signatures(this);
   readonly verdicts = new Verdicts(this);
   readonly idempotency = new Idempotency(this);
+  readonly proofs = new RecordProofs(this);
   readonly record: RecordOfOperator;
 
   constructor(manager: EntityManager, operatorId: string, personId: string | null, references: Map<string, string>) {

@@ -65,6 +65,13 @@ export const Digits = (many: number, words: Words) =>
     Matches(new RegExp(`^\\d{${many}}$`), { message: `$property must be ${many} digits` }),
   );
 
+/** A whole number from 1, as it stands in an address. */
+export const Count = (words: Words) =>
+  applyDecorators(
+    property(words),
+    Matches(/^[1-9]\d{0,14}$/, { message: '$property must be a whole number from 1' }),
+  );
+
 export const Id = (words: Words) => applyDecorators(property(words), IsUUID());
 
 /** Ids, each once; the list may be empty. */

@@ -5,6 +5,7 @@ export const CLOCK = Symbol('clock');
 export const TZDB = Symbol('tzdb');
 /** Null: the one that ships with the reasoner. */
 export const SECOND_EVALUATOR = Symbol('second evaluator');
+export const HEADS = Symbol('heads');
 
 /** The instant now, ISO 8601 UTC. Handed in, so that a test can stand on a certain day. */
 export type Clock = () => string;

@@ -1,22 +1,39 @@
 import { Controller, Get, Inject, Query } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
-import type { Store } from '#store';
-import { Id } from '../http/fields.js';
+import { fingerprint, publicKeyOfHex, type Store } from '#store';
+import { Count, Id } from '../http/fields.js';
 import { Problem } from '../http/problem.js';
-import { CurrentSession, type Session } from '../http/session.js';
+import { CurrentSession, Roles, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
 import { baseTime } from './base-time.js';
+import { ExportsService } from './exports.service.js';
+import { MAY_EXPORT } from './may-export.js';
 
 export class RecordQuery {
   @Id({ description: 'The aircraft.' })
   aircraft!: string;
 }
 
+export class ProofQuery {
+  @Count({ optional: true, description: 'Number of the entry.' })
+  entry?: string;
+
+  @Count({ optional: true, description: 'Size of a head that was signed earlier.' })
+  since?: string;
+}
+
+function pemOf(hex: string): string {
+  return publicKeyOfHex(hex).export({ type: 'spki', format: 'pem' }).toString();
+}
+
 @ApiTags('record')
 @Controller('api/record')
 export class RecordController {
-  constructor(@Inject(STORE) private readonly store: Store) {}
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    private readonly exports: ExportsService,
+  ) {}
 
   @Get()
   @ApiOperation({ summary: 'The record of one aircraft, in the order it was written.' })
@@ -42,6 +59,38 @@ export class RecordController {
           payload: entry.payload,
         })),
       };
+    });
+  }
+
+  @Get('heads')
+  @ApiOperation({ summary: 'The heads that were signed and exported, the newest first, at most 200.' })
+  @ApiOkResponse({ schema: ref('RecordHeads') })
+  async heads(@CurrentSession() session: Session): Promise<object> {
+    const heads = await this.store.withOperator(session.operatorId, session.personId, (tx) =>
+      tx.proofs.signedHeads(),
+    );
+    const keys = [...new Set(heads.map(({ publicKey }) => publicKey))];
+    return {
+      heads: heads.map(({ operatorId, size, root, signedAt, signature, publicKey }) => ({
+        log: operatorId,
+        size,
+        root,
+        signedAt,
+        signature,
+        key: fingerprint(publicKey),
+      })),
+      keys: keys.map((hex) => ({ fingerprint: fingerprint(hex), pem: pemOf(hex) })),
+    };
+  }
+
+  @Get('proof')
+  @Roles(...MAY_EXPORT)
+  @ApiOperation({ summary: 'Proof that an entry stands in the record, and of how the record grew.' })
+  @ApiOkResponse({ schema: ref('RecordProof') })
+  proof(@CurrentSession() session: Session, @Query() { entry, since }: ProofQuery): Promise<object> {
+    return this.exports.proof(session, {
+      ...(entry === undefined ? {} : { entry: Number(entry) }),
+      ...(since === undefined ? {} : { since: Number(since) }),
     });
   }
 

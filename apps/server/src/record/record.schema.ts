@@ -1,4 +1,29 @@
-import { anything, instant, list, object, orNull, type Shape, text, whole } from '../openapi/shape.js';
+import { anything, instant, list, object, orNull, record, type Shape, text, whole } from '../openapi/shape.js';
+
+const SIGNED = {
+  log: text('Whose record it is.'),
+  size: whole('Over how many entries.'),
+  root: text('Root hash, hex.'),
+  'signedAt?': instant('When it was signed'),
+  'signature?': text('Ed25519, hex.'),
+};
+
+const PROOF = {
+  format: text('proviso-record-proof/1'),
+  log: text('Whose record it is.'),
+  head: object(SIGNED, 'The newest signed head; bare where none is signed.'),
+  earlier: orNull(
+    object({ head: object(SIGNED), proof: list(text('Hash, hex.'), 'How the record grew since that head.') }),
+  ),
+  entries: list(
+    object({
+      number: whole('Its number.'),
+      canonical: text('The entry word for word: the text whose UTF-8 bytes were hashed.'),
+      leaf: text('Leaf hash, hex.'),
+      proof: list(text('Hash, hex.'), 'From the leaf to the head.'),
+    }),
+  ),
+};
 
 export const RECORD_SHAPES: Record<string, Shape> = {
   RecordEntries: object({
@@ -16,5 +41,28 @@ export const RECORD_SHAPES: Record<string, Shape> = {
       }),
     ),
   }),
+  RecordHeads: object({
+    heads: list(object({ ...SIGNED, key: text('Fingerprint of the key it was signed with.') })),
+    keys: list(object({ fingerprint: text('First 16 hex digits of its SHA-256.'), pem: text('The public key.') })),
+  }),
+  RecordProof: object(PROOF, 'What `proviso record check` checks without the house.'),
+  RecordHistory: object(
+    {
+      ...PROOF,
+      about: object({
+        operator: text('Name and code.'),
+        subject: text('Aircraft or defect.'),
+        madeAt: instant('When it was made'),
+        notIn: whole('Entries written since the head, which are not in it.'),
+      }),
+      people: record(
+        orNull(object({ name: text('Name.'), licence: orNull(text('Licence number.')) })),
+        'Who stands behind each reference; null for an erased person. Told, not proved.',
+      ),
+      cautions: list(text('A caution.')),
+      check: text('How to check it.'),
+    },
+    'A whole history, re-checkable without the house.',
+  ),
   RecordHead: object({ size: whole('How many entries.'), root: orNull(text('Root hash, hex.')) }),
 };

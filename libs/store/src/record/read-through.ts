@@ -45,8 +45,10 @@ function page(manager: EntityManager, operatorId: string, after: number): Promis
 /** With no more entries, any head that is left says that some are missing. */
 async function headsOver(manager: EntityManager, operatorId: string, after: number, rows: number): Promise<Head[]> {
   const found = await manager.query<{ size: string; root: string }[]>(
-    `select size, root from tree_head where operator_id = $1 and size > $2 and ($3::int = 0 or size <= $2 + $3)
-     order by size limit ${pageSize}`,
+    `select size, root from (
+       select size, root from tree_head where operator_id = $1 union
+       select size, root from signed_head where operator_id = $1) head
+     where size > $2 and ($3::int = 0 or size <= $2 + $3) order by size limit ${2 * pageSize}`,
     [operatorId, after, rows],
   );
   return found.map(({ size, root }) => ({ size: Number(size), root }));

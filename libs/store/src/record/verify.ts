@@ -2,6 +2,7 @@ import type { DataSource } from 'typeorm';
 import type { Head } from '#record';
 import { dataSource } from '../data-source.js';
 import { readThrough } from './read-through.js';
+import { alteredSignedHead } from './signed-heads-fit.js';
 import { lostEntry, waitingEntries, type Misfit } from './waiting.js';
 
 /** What checking one operator's record gave. */
@@ -21,13 +22,13 @@ export interface RecordFinding {
 /**
  * Reads the record from its first entry to its newest and compares all of it: bytes with leaf, leaves with every head
  * that was kept, columns with bytes, numbers without a gap, no entry without a head over it, none neither sealed nor
- * waiting. It holds one page in memory, however long the record is, and reads one moment of the database throughout.
- * @param ownerUrl signs in as the owner of the tables
+ * waiting, signed heads with their signatures. It holds one page in memory, however long the record is, and reads one moment of the database throughout.
+ * @param url signs in as the owner of the tables or as `proviso_app`
  * @param operator code or id; all operators when absent
  * @throws Error when there is no such operator
  */
-export async function verifyRecord(ownerUrl: string, operator?: string): Promise<RecordFinding[]> {
-  const source = await dataSource(ownerUrl, { connections: 1 }).initialize();
+export async function verifyRecord(url: string, operator?: string): Promise<RecordFinding[]> {
+  const source = await dataSource(url, { connections: 1 }).initialize();
   try {
     const findings: RecordFinding[] = [];
     for (const { id, code } of await asked(source, operator)) findings.push(await verifyOf(source, id, code));
@@ -37,8 +38,18 @@ export async function verifyRecord(ownerUrl: string, operator?: string): Promise
   }
 }
 
+/** Every operator that has a record, by code; as the owner of the tables or as `proviso_app`. */
+export async function recordedOperators(url: string): Promise<{ id: string; code: string }[]> {
+  const source = await dataSource(url, { connections: 1 }).initialize();
+  try {
+    return await source.query<{ id: string; code: string }[]>('select id, code from recorded_operators()');
+  } finally {
+    await source.destroy();
+  }
+}
+
 async function asked(source: DataSource, operator?: string): Promise<{ id: string; code: string }[]> {
-  const all = await source.query<{ id: string; code: string }[]>('select id, code from operator order by code');
+  const all = await source.query<{ id: string; code: string }[]>('select id, code from recorded_operators()');
   if (operator === undefined) return all;
   const found = all.filter(({ id, code }) => id === operator || code === operator);
   if (found.length === 0) throw new Error(`There is no operator ${JSON.stringify(operator)}.`);
@@ -49,14 +60,14 @@ function verifyOf(source: DataSource, operatorId: string, operatorCode: string):
   return source.transaction('REPEATABLE READ', async (manager) => {
     await manager.query("select set_config('app.operator', $1, true)", [operatorId]);
     const { entries, head, misfit } = await readThrough(manager, operatorId);
-    const waiting = await waitingEntries(manager, operatorId);
+    const waiting = await waitingEntries(manager);
     return {
       operatorId,
       operatorCode,
       entries,
       head,
       waiting,
-      misfit: misfit ?? (await lostEntry(manager, operatorId)),
+      misfit: misfit ?? (await lostEntry(manager, operatorId)) ?? (await alteredSignedHead(manager, operatorId)),
     };
   });
 }

@@ -7,11 +7,9 @@ export interface Misfit {
   sentence: string;
 }
 
-export async function waitingEntries(manager: EntityManager, operatorId: string): Promise<number> {
-  const [row] = await manager.query<{ count: string }[]>(
-    'select count(*) from record_pending where operator_id = $1',
-    [operatorId],
-  );
+/** Those of the operator that is set in this transaction; the waiting list itself is the sealer's alone. */
+export async function waitingEntries(manager: EntityManager): Promise<number> {
+  const [row] = await manager.query<{ count: string }[]>('select count(*) from entries_waiting()');
   return Number(row?.count);
 }
 
@@ -21,7 +19,7 @@ export async function lostEntry(manager: EntityManager, operatorId: string): Pro
     `select e.id from record_entry e
      where e.operator_id = $1
        and not exists (select from record_sealed s where s.operator_id = e.operator_id and s.entry_id = e.id)
-       and not exists (select from record_pending p where p.operator_id = e.operator_id and p.entry_id = e.id)
+       and e.id not in (select entries_waiting())
      order by e.seq limit 1`,
     [operatorId],
   );

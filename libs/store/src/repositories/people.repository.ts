@@ -73,6 +73,15 @@ export class People {
     return new Map(rows.map(({ reference, name }) => [reference, name]));
   }
 
+  /** The people behind references, with their licence numbers; one that was erased is missing. */
+  async behind(references: readonly string[]): Promise<Map<string, PersonRow>> {
+    const rows = await this.tx.query<PersonRow>(
+      'select id, name, licence_number as "licenceNumber", reference from person where reference = any($1)',
+      [references],
+    );
+    return new Map(rows.map((person) => [person.reference, person]));
+  }
+
   /** Name, licence and reference of each of these people that this operator may see; one that was erased is missing. */
   async known(ids: readonly string[]): Promise<Map<string, PersonRow>> {
     const missing = ids.filter((id) => !this.seen.has(id));

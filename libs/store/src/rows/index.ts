@@ -22,6 +22,7 @@ import { RecordEntryTable, RecordSealedTable, TreeFrontierTable, TreeHeadTable }
 import { ReminderAddressTable } from './reminder-address.row.js';
 import { ReminderTable } from './reminder.row.js';
 import { SessionTable } from './session.row.js';
+import { SignedHeadTable } from './signed-head.row.js';
 import { SignatureTable } from './signature.row.js';
 import { StationTable } from './station.row.js';
 import { VerdictTable } from './verdict.row.js';
@@ -56,6 +57,7 @@ export const tables = [
   ReminderTable,
   SessionTable,
   SignatureTable,
+  SignedHeadTable,
   StationTable,
   TreeFrontierTable,
   TreeHeadTable,

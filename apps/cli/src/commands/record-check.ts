@@ -1,0 +1,80 @@
+import { createPublicKey, type KeyObject } from 'node:crypto';
+import { checkProof, headFormat, isHeadSignedBy, type ProofCheck, type SignedHead } from '#record';
+import type { Command } from '../command.js';
+import { filesOf, needed, readGiven } from '../options.js';
+import { readText } from '../read-file.js';
+import { UsageError } from '../usage-error.js';
+import { count } from '../words/say-time.js';
+
+export const recordCheck: Command = {
+  name: 'record check',
+  takes: 'FILE --key PUBLIC-KEY.pem [--held HEAD.json]',
+  summary: 'check a proof or an exported history without any database; exit 1 if something does not fit',
+  async run(args) {
+    const given = readGiven(args, ['key', 'held']);
+    const [path = ''] = filesOf(given, 'FILE');
+    const key = await publicKeyIn(needed(given, 'key'));
+    const held = given.options.get('held');
+    const value = await jsonIn(path);
+    if (isHeadFile(value)) return headChecked(path, value, key);
+    const check = checkProof(value, { key, ...(held === undefined ? {} : { held: await headIn(held) }) });
+    return { value: check, words: words(path, check), exit: check.fits ? 0 : 1 };
+  },
+};
+
+const NOT_SHOWN =
+  'Not shown: that what the entries say is true, that there are no other entries about the same thing, and who stands behind a reference.';
+
+function words(path: string, { fits, findings, head, signedAt, entries, grownFrom }: ProofCheck): string {
+  if (!fits || head === null) {
+    return [`${path}: does not fit.`, ...findings.map(({ where, sentence }) => `  ${where}: ${sentence}`)].join('\n');
+  }
+  const grown = grownFrom === null ? '' : ` It begins with the record of ${grownFrom}, unaltered.`;
+  const stand = entries === 1 ? 'stands' : 'stand';
+  const shown = `${count(entries, 'entry', 'entries')} ${stand} word for word in the record of ${head.size}, signed ${signedAt}.`;
+  return `${path}: fits. ${shown}${grown}\n${NOT_SHOWN}`;
+}
+
+function headChecked(path: string, head: SignedHead, key: KeyObject) {
+  const fits = isHeadSignedBy(head, key);
+  const { size, root, signedAt } = head;
+  const said = fits
+    ? `fits. The record of ${count(size, 'entry', 'entries')} had the root ${root} when it was signed ${signedAt}.`
+    : 'does not fit: this head was not signed with this key, or was altered since.';
+  return {
+    value: { fits, head: { size, root } },
+    words: `${path}: ${said}`,
+    exit: fits ? (0 as const) : (1 as const),
+  };
+}
+
+function isHeadFile(value: unknown): value is SignedHead {
+  return typeof value === 'object' && value !== null && (value as { format?: unknown }).format === headFormat;
+}
+
+async function headIn(path: string): Promise<SignedHead> {
+  const value = await jsonIn(path);
+  if (isHeadFile(value)) return value;
+  throw new UsageError(`${path}: is no signed head of a record`);
+}
+
+async function jsonIn(path: string): Promise<unknown> {
+  try {
+    return JSON.parse(await readText(path)) as unknown;
+  } catch (error) {
+    if (error instanceof SyntaxError) throw new UsageError(`${path}: is no JSON: ${error.message}`);
+    throw error;
+  }
+}
+
+async function publicKeyIn(path: string): Promise<KeyObject> {
+  const text = await readText(path);
+  if (text.includes('PRIVATE KEY')) throw new UsageError(`${path}: is a private key, which belongs to nobody else`);
+  try {
+    const key = createPublicKey(text);
+    if (key.asymmetricKeyType === 'ed25519') return key;
+  } catch {
+    // Said below.
+  }
+  throw new UsageError(`${path}: holds no public Ed25519 key in PEM`);
+}
