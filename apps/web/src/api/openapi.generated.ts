@@ -859,6 +859,40 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/record/heads': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The heads that were signed and exported, the newest first, at most 200. */
+    get: operations['RecordController_heads'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/record/proof': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Proof that an entry stands in the record, and of how the record grew. */
+    get: operations['RecordController_proof'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/record/head': {
     parameters: {
       query?: never;
@@ -868,6 +902,40 @@ export interface paths {
     };
     /** The newest head of the tree over the record. */
     get: operations['RecordController_head'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/history.json': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The whole history of an aircraft, entry by entry, with the proofs. */
+    get: operations['HistoriesController_ofAircraft'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/history.json': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The whole history of a defect, entry by entry, with the proofs. */
+    get: operations['HistoriesController_ofDefect'];
     put?: never;
     post?: never;
     delete?: never;
@@ -3208,6 +3276,159 @@ export interface components {
         payload: unknown;
       }[];
     };
+    RecordHeads: {
+      heads: {
+        /** @description Whose record it is. */
+        log: string;
+        /** @description Over how many entries. */
+        size: number;
+        /** @description Root hash, hex. */
+        root: string;
+        /**
+         * Format: date-time
+         * @description When it was signed (ISO 8601)
+         */
+        signedAt?: string;
+        /** @description Ed25519, hex. */
+        signature?: string;
+        /** @description Fingerprint of the key it was signed with. */
+        key: string;
+      }[];
+      keys: {
+        /** @description First 16 hex digits of its SHA-256. */
+        fingerprint: string;
+        /** @description The public key. */
+        pem: string;
+      }[];
+    };
+    /** @description What `proviso record check` checks without the house. */
+    RecordProof: {
+      /** @description proviso-record-proof/1 */
+      format: string;
+      /** @description Whose record it is. */
+      log: string;
+      /** @description The newest signed head; bare where none is signed. */
+      head: {
+        /** @description Whose record it is. */
+        log: string;
+        /** @description Over how many entries. */
+        size: number;
+        /** @description Root hash, hex. */
+        root: string;
+        /**
+         * Format: date-time
+         * @description When it was signed (ISO 8601)
+         */
+        signedAt?: string;
+        /** @description Ed25519, hex. */
+        signature?: string;
+      };
+      earlier: {
+        head: {
+          /** @description Whose record it is. */
+          log: string;
+          /** @description Over how many entries. */
+          size: number;
+          /** @description Root hash, hex. */
+          root: string;
+          /**
+           * Format: date-time
+           * @description When it was signed (ISO 8601)
+           */
+          signedAt?: string;
+          /** @description Ed25519, hex. */
+          signature?: string;
+        };
+        /** @description How the record grew since that head. */
+        proof: string[];
+      } | null;
+      entries: {
+        /** @description Its number. */
+        number: number;
+        /** @description The entry word for word: the text whose UTF-8 bytes were hashed. */
+        canonical: string;
+        /** @description Leaf hash, hex. */
+        leaf: string;
+        /** @description From the leaf to the head. */
+        proof: string[];
+      }[];
+    };
+    /** @description A whole history, re-checkable without the house. */
+    RecordHistory: {
+      /** @description proviso-record-proof/1 */
+      format: string;
+      /** @description Whose record it is. */
+      log: string;
+      /** @description The newest signed head; bare where none is signed. */
+      head: {
+        /** @description Whose record it is. */
+        log: string;
+        /** @description Over how many entries. */
+        size: number;
+        /** @description Root hash, hex. */
+        root: string;
+        /**
+         * Format: date-time
+         * @description When it was signed (ISO 8601)
+         */
+        signedAt?: string;
+        /** @description Ed25519, hex. */
+        signature?: string;
+      };
+      earlier: {
+        head: {
+          /** @description Whose record it is. */
+          log: string;
+          /** @description Over how many entries. */
+          size: number;
+          /** @description Root hash, hex. */
+          root: string;
+          /**
+           * Format: date-time
+           * @description When it was signed (ISO 8601)
+           */
+          signedAt?: string;
+          /** @description Ed25519, hex. */
+          signature?: string;
+        };
+        /** @description How the record grew since that head. */
+        proof: string[];
+      } | null;
+      entries: {
+        /** @description Its number. */
+        number: number;
+        /** @description The entry word for word: the text whose UTF-8 bytes were hashed. */
+        canonical: string;
+        /** @description Leaf hash, hex. */
+        leaf: string;
+        /** @description From the leaf to the head. */
+        proof: string[];
+      }[];
+      about: {
+        /** @description Name and code. */
+        operator: string;
+        /** @description Aircraft or defect. */
+        subject: string;
+        /**
+         * Format: date-time
+         * @description When it was made (ISO 8601)
+         */
+        madeAt: string;
+        /** @description Entries written since the head, which are not in it. */
+        notIn: number;
+      };
+      /** @description Who stands behind each reference; null for an erased person. Told, not proved. */
+      people: {
+        [key: string]: {
+          /** @description Name. */
+          name: string;
+          licence: string | null;
+        } | null;
+      };
+      cautions: string[];
+      /** @description How to check it. */
+      check: string;
+    };
     RecordHead: {
       /** @description How many entries. */
       size: number;
@@ -5192,6 +5413,67 @@ export interface operations {
       };
     };
   };
+  RecordController_heads: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecordHeads'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RecordController_proof: {
+    parameters: {
+      query?: {
+        /** @description Number of the entry. */
+        entry?: string;
+        /** @description Size of a head that was signed earlier. */
+        since?: string;
+      };
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecordProof'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   RecordController_head: {
     parameters: {
       query?: never;
@@ -5207,6 +5489,66 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['RecordHead'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  HistoriesController_ofAircraft: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecordHistory'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  HistoriesController_ofDefect: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecordHistory'];
         };
       };
       /** @description A problem; see `/api/problems`. */
