@@ -72,7 +72,8 @@ async function asked<T>(found: Found, work: (found: Found) => Promise<T>): Promi
 function reasonOf(error: unknown): string | null {
   if (!(error instanceof Error)) return null;
   const { code } = error as { code?: string };
-  if (code === '42P01' || code === '42883' || code === '3F000') return 'has no tables of proviso; run `proviso migrate` first';
+  if (code === '42P01' || code === '42883' || code === '3F000')
+    return 'has no tables of proviso; run `proviso migrate` first';
   const isItsOwn = code !== undefined && /^(E[A-Z]+|[0-9A-Z]{5})$/.test(code);
   return isItsOwn || /timeout|terminated/i.test(error.message)
     ? error.message || `cannot be reached (${code})`
