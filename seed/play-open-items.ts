@@ -233,6 +233,6 @@ async function signer(
     privilege,
     statement,
     now,
-    evidence: 'demo data',
+    proof: { method: 'password', evidence: 'demo data' },
   });
 }

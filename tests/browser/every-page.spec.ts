@@ -42,6 +42,7 @@ async function everyAddress(): Promise<string[]> {
     '/control',
     '/defects',
     '/operators',
+    '/you',
     '/nowhere/at/all',
     ...ofFleet,
     `${plane}/write-up`,

@@ -248,7 +248,7 @@ it('the record holds every change with its reason and what it did, and verifies'
     return entries.map(({ entry }) => entry).filter(({ what }) => what === 'settings.changed');
   });
   expect(changes).toHaveLength(4);
-  const signed = changes.map(({ payload }) => payload['statement'] !== null);
+  const signed = changes.map(({ payload }) => payload['signature'] !== undefined);
   expect(signed).toEqual([false, false, true, true]);
   expect(changes[2]?.payload).toMatchObject({
     changes: [{ key: 'expiryInFlight', reason: 'MEL preamble, revision 7' }],

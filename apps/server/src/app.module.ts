@@ -38,6 +38,7 @@ import { TrayService } from './movements/tray.service.js';
 import { ProblemsController } from './openapi/problems.controller.js';
 import { PeopleController } from './people/people.controller.js';
 import { Secrets } from './people/secrets.js';
+import { SignaturesController } from './people/signatures.controller.js';
 import { SignInService } from './people/sign-in.service.js';
 import { EffectsService } from './settings/effects.service.js';
 import { SettingsController } from './settings/settings.controller.js';
@@ -68,6 +69,7 @@ export class AppModule {
       module: AppModule,
       controllers: [
         PeopleController,
+        SignaturesController,
         FleetController,
         SwapController,
         DefectsController,

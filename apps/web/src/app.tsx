@@ -21,6 +21,7 @@ import { OpenItemsPage } from './open-items/open-items-page.js';
 import { OperatorPage } from './session/operator-page.js';
 import { SessionContext, type SessionView, type Signed, useSession } from './session/session.js';
 import { SignInPage } from './session/sign-in-page.js';
+import { YouPage } from './session/you-page.js';
 import { Frame } from './shell/frame.js';
 import { Page } from './shell/page.js';
 import { Read } from './shell/reading.js';
@@ -76,6 +77,7 @@ function anew(Of: ComponentType): ComponentType {
 const PAGES: [path: string, page: ComponentType][] = [
   ['/', Landing],
   ['/operators', ChangeOperator],
+  ['/you', YouPage],
   ['/aircraft', GatePage],
   ['/aircraft/:id', AircraftPage],
   ['/aircraft/:id/write-up', WriteUpPage],

@@ -2,6 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import { type Act, type DefectLife, proceed } from '#deferrals';
 import type { DefectRow, Store } from '#store';
 import { DispatchService } from '../dispatch/dispatch.service.js';
+import type { SignBody } from '../http/fields.js';
 import { once } from '../http/once.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
@@ -35,21 +36,21 @@ export class ActingService {
   ) {}
 
   /**
-   * @param secret null where the act is not signed
+   * @param sign null where the act is not signed
    * @param also what else is written in the same transaction, once the act stands
    */
   async act(
     calling: Calling,
     id: string,
-    secret: string | null,
+    sign: SignBody | null,
     decide: Decide,
     also: (acted: Acted) => Promise<void> = () => Promise.resolve(),
   ): Promise<object> {
     const { session, request, reply } = calling;
-    if (secret !== null) await this.signIn.proveAgain(session.personId, secret);
+    const proof = sign === null ? null : await this.signIn.proveAgain(session, sign);
     return once(this.store, session, request, reply, async (tx) => {
       const settings = await this.dispatch.settings(tx);
-      const scene = await sceneOf(tx, calling, id, settings, this.now);
+      const scene = await sceneOf(tx, { ...calling, proof }, id, settings, this.now);
       const { aircraft, row, context } = scene;
       const { acts, life } = await readably(aircraft, scene.opened, async () => {
         const decided = await decide(scene);

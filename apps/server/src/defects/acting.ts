@@ -8,22 +8,26 @@ import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
 import type { Clock } from '../http/tokens.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
+import type { Proof } from '../people/proof.js';
 import { signatureOf } from '../people/signer.js';
 import { livesOf, type OpenedDefect } from './defect-book.js';
 import { type SignedAct, type StatementFacts, statementOf } from './statements.js';
-import { defectNumber } from './views.js';
+import { defectNumber, signerOf } from './views.js';
 
 /** What a request brings along. */
 export interface Calling {
   session: Session;
   request: FastifyRequest;
   reply: FastifyReply;
+  /** How the signer was proved to be the person of the session; absent where nothing is signed. */
+  proof?: Proof | null;
 }
 
 /** Everything a decision reads. */
 export interface Scene {
   tx: Tx;
   session: Session;
+  proof: Proof | null;
   aircraft: AircraftRow;
   row: DefectRow;
   life: DefectLife;
@@ -38,7 +42,7 @@ export interface Scene {
 /** Locks the aircraft first, then reads: what is decided is decided on what stands at that moment. */
 export async function sceneOf(
   tx: Tx,
-  { session, request }: Pick<Calling, 'session' | 'request'>,
+  { session, request, proof = null }: Pick<Calling, 'session' | 'request' | 'proof'>,
   defectId: string,
   settings: OperatorSettings,
   clock: Clock,
@@ -63,6 +67,7 @@ export async function sceneOf(
   return {
     tx,
     session,
+    proof,
     aircraft,
     row,
     life: own.life,
@@ -87,7 +92,8 @@ export async function signed(
   sign: SignBody,
   more: Partial<StatementFacts> = {},
 ): Promise<Signature> {
-  const { tx, session, aircraft, row, settings, context } = scene;
+  const { tx, session, proof, aircraft, row, settings, context } = scene;
+  if (proof === null) throw new Error('Nobody was proved to be the signer.');
   const facts = { registration: aircraft.registration, number: defectNumber(aircraft, row), ...more };
   const statement = statementOf(act, facts, settings.releaseWording);
   if (sign.statement !== statement) {
@@ -102,7 +108,7 @@ export async function signed(
     privilege,
     statement,
     now: context.now,
-    evidence: `session ${session.sessionId}`,
+    proof,
   });
 }
 
@@ -110,5 +116,5 @@ export async function signed(
 export function confirmation(acts: readonly Act[]): object | null {
   const by = acts.at(-1)?.by;
   if (!by || !isSignature(by)) return null;
-  return { statement: by.statement, signedAt: by.signedAt, by: by.name, licence: by.licence };
+  return { statement: by.statement, ...signerOf(by) };
 }

@@ -1,7 +1,7 @@
 /** Reads the lives of defects from their stored acts, and writes what was decided: acts, record, signatures, lists. */
-import { createHash } from 'node:crypto';
 import { type Act, type Actor, type DefectLife, isSignature, replay, type Signature, standing } from '#deferrals';
 import type { AircraftRow, DefectRow, Tx } from '#store';
+import { keepSignature } from '../people/kept-signature.js';
 import { type KnownPerson, peopleIn, readAct, recordedAct, storedAct } from './people-in-acts.js';
 
 /** A defect with its row and its life. */
@@ -72,25 +72,8 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
     payload: storedAct(act),
     entryId: entry.id,
   });
-  if (isSignature(by)) await keepSignature(tx, act, by, entry.id);
+  if (isSignature(by)) await keepSignature(tx, entry, by);
   await keepRegister(tx, aircraft, row, act, now);
-}
-
-async function keepSignature(tx: Tx, act: Act, by: Signature, entryId: string): Promise<void> {
-  const { statement, authorisation, method, evidence, signedAt, person } = by;
-  const content = createHash('sha256')
-    .update(JSON.stringify(storedAct(act)))
-    .digest('hex');
-  await tx.signatures.add({
-    personId: person,
-    statement,
-    contentSha256: content,
-    authorisation,
-    method,
-    evidence,
-    signedAt,
-    entryId,
-  });
 }
 
 /** The register follows the acts: what an act leaves is added, what it undoes is marked removed. */

@@ -12,6 +12,16 @@ import {
   yesNo,
 } from '../openapi/shape.js';
 
+const signerKeys = {
+  by: text('Name.'),
+  role: text('Role in which it was signed.'),
+  licence: text('Licence or certificate number.'),
+  authorisation: text('Authorisation number.'),
+  organisation: text('Organisation with its approval number.'),
+  signedAt: instant('When it was signed'),
+  method: oneOf(['password', 'passkey', 'single-sign-on', 'paper'], 'The form of the signature.'),
+};
+
 const placardLine = object({
   text: text('Its text.'),
   position: text('Where it belongs.'),
@@ -51,6 +61,7 @@ const defectLine = object(
       }),
       'Rows of items considered inoperative through this one: which of their work is owed, the answer says.',
     ),
+    deferredBy: orNull(ref('SignedBy')),
     version: whole('Version; the ETag.'),
   },
   'A defect as it stands.',
@@ -67,7 +78,7 @@ const workLine = object({
   by: text('Who does and signs it.'),
   cautions: list(text('A caution.')),
   leaves: list(object({ kind: text('kind'), where: text('where'), undo: text('undo') })),
-  signed: orNull(object({ by: text('name'), doneAt: text('when') })),
+  signed: orNull(object({ ...signerKeys, doneAt: text('When it was done.') })),
 });
 
 const historyLine = object({
@@ -80,6 +91,8 @@ const historyLine = object({
   organisation: text('Organisation with its approval number.'),
   role: text('Role.'),
   statement: orNull(text('What was certified.')),
+  signedAt: orNull(instant('When it was signed')),
+  method: orNull(text('The form of the signature.')),
   occurredAt: orNull(text('When it happened.')),
   recordedAt: text('When it was recorded in the log.'),
   enteredAt: instant('When it was entered here'),
@@ -118,15 +131,9 @@ export const DEFECT_SHAPES: Record<string, Shape> = {
   DefectList: object({ at: instant('When this was read'), defects: list(ref('DefectLine')) }),
   ActDone: object({
     defect: ref('DefectLine'),
-    signed: orNull(
-      object({
-        statement: text('What was certified.'),
-        signedAt: instant('When'),
-        by: text('name'),
-        licence: text('licence'),
-      }),
-    ),
+    signed: orNull(object({ statement: text('What was certified.'), ...signerKeys })),
     explanation: orNull(text('The arithmetic of the deadline, step by step.')),
   }),
+  SignedBy: object(signerKeys, 'Who signed, as shown to every reader.'),
   Statement: object({ act: text('Which act.'), statement: text('What will be certified.') }),
 };

@@ -20,6 +20,7 @@ import {
 } from '#deferrals';
 import { lockAircraft, newId, type Store } from '#store';
 import { DispatchService, flightOr404 } from '../dispatch/dispatch.service.js';
+import type { SignBody } from '../http/fields.js';
 import { once } from '../http/once.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
@@ -101,7 +102,7 @@ export class DefectsService {
   }
 
   defer(calling: Calling, id: string, body: Bodies.DeferBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const { life, context } = scene;
       if (body.row !== undefined && body.document !== undefined) throw twoBases();
       const by = await signed(scene, 'defer', 'defer', body.sign, {
@@ -119,7 +120,7 @@ export class DefectsService {
   }
 
   signProcedure(calling: Calling, id: string, body: Bodies.ProcedureBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'procedure', 'sign-procedure', body.sign, { work: body.work });
       if (body.forFlight !== undefined) await flightOr404(scene.tx, scene.aircraft, body.forFlight);
       const leaves: LeftItem[] = body.leaves.map((left) => ({ id: newId(), ...left }));
@@ -133,7 +134,7 @@ export class DefectsService {
   }
 
   fitPlacard(calling: Calling, id: string, body: Bodies.PlacardBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'placard', 'sign-procedure', body.sign);
       const { text, where, tag } = body;
       return fitPlacard(scene.life, { id: newId(), by, text, position: where, tag }, scene.context);
@@ -141,14 +142,14 @@ export class DefectsService {
   }
 
   undo(calling: Calling, id: string, body: Bodies.UndoBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'undo', 'sign-procedure', body.sign);
       return undoLeft(scene.life, { id: newId(), by, items: body.items }, scene.context);
     });
   }
 
   rectify(calling: Calling, id: string, body: Bodies.RectifyBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'rectify', 'sign-procedure', body.sign);
       const { workDone, reference, complete, testAsked, inspectionAsked, partNumber } = body;
       const parts = partNumber === undefined ? [] : [{ partNumber, ...optional(body, ['serialOn', 'serialOff']) }];
@@ -158,35 +159,35 @@ export class DefectsService {
   }
 
   test(calling: Calling, id: string, body: Bodies.TestBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'test', 'sign-procedure', body.sign);
       return recordTest(scene.life, { id: newId(), by, test: body.test, result: body.result }, scene.context);
     });
   }
 
   inspect(calling: Calling, id: string, body: Bodies.InspectBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'inspect', 'inspect', body.sign);
       return inspect(scene.life, { id: newId(), by, findings: body.findings }, scene.context);
     });
   }
 
   restore(calling: Calling, id: string, body: Bodies.RestoreBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'restore', 'sign-procedure', body.sign);
       return restore(scene.life, { id: newId(), by, reference: body.reference }, scene.context);
     });
   }
 
   release(calling: Calling, id: string, body: Bodies.ReleaseBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'release', 'release', body.sign);
       return release(scene.life, { id: newId(), by, outcome: 'closed' }, scene.context);
     });
   }
 
   findNoFault(calling: Calling, id: string, body: Bodies.AnswerBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'no-fault-found', 'release', body.sign);
       const command = { id: newId(), by, checks: body.words, reference: body.reference ?? '' };
       return findNoFault(scene.life, command, scene.context);
@@ -194,14 +195,14 @@ export class DefectsService {
   }
 
   raiseInError(calling: Calling, id: string, body: Bodies.AnswerBody): Promise<object> {
-    return this.act(calling, id, body.sign.secret, async (scene) => {
+    return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'raised-in-error', 'release', body.sign);
       return raiseInError(scene.life, { id: newId(), by, reason: body.words }, scene.context);
     });
   }
 
-  private act(calling: Calling, id: string, secret: string | null, decide: Decide): Promise<object> {
-    return this.acting.act(calling, id, secret, decide);
+  private act(calling: Calling, id: string, sign: SignBody | null, decide: Decide): Promise<object> {
+    return this.acting.act(calling, id, sign, decide);
   }
 
   private melOf({ tx, aircraft }: Scene) {

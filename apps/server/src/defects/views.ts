@@ -8,6 +8,7 @@ import {
   proceduresBrought,
   proceduresOwed,
   rowsBroughtBy,
+  type Signature,
   standing,
 } from '#deferrals';
 import type { CountingSettings, Used } from '#intervals';
@@ -73,11 +74,26 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
         ? null
         : { ...basis.placard, fitted: placardsFitted(life).includes(basis.placard.text) },
     brought: basis === null ? [] : rowsBroughtBy(basis).map((one) => broughtLine(one, life)),
+    deferredBy: life.deferral === null ? null : signerOf(life.deferral.signedBy),
     version: row.version,
   };
 }
 
 export type DefectLine = ReturnType<typeof defectLine>;
+
+/** What any reader sees of who signed, on every page and print (published requirement E-06). */
+export function signerOf({ name, role, licence, authorisation, organisation, signedAt, method }: Signature) {
+  const { name: of, approval } = organisation;
+  return {
+    by: name,
+    role,
+    licence,
+    authorisation: authorisation.number,
+    organisation: `${of} (${approval})`,
+    signedAt,
+    method,
+  };
+}
 
 function broughtLine(brought: BroughtRow, life: DefectLife) {
   const { entry, title, row, placard } = brought;
@@ -103,7 +119,7 @@ function workLine(work: string, procedure: Procedure, life: DefectLife) {
     by: procedure.by ?? (procedure.kind === 'M' ? 'technician' : 'commander'),
     cautions: [...(procedure.cautions ?? [])],
     leaves: (procedure.leaves ?? []).map(({ kind, where, undo }) => ({ kind, where, undo })),
-    signed: signed ? { by: signed.by.name, doneAt: signed.doneAt } : null,
+    signed: signed ? { ...signerOf(signed.by), doneAt: signed.doneAt } : null,
   };
 }
 
@@ -160,6 +176,8 @@ export function historyLine(act: Act, seq: number, sealed: ReadonlyMap<string, n
     organisation: `${act.by.organisation.name} (${act.by.organisation.approval})`,
     role: act.by.role,
     statement: signed?.statement ?? null,
+    signedAt: signed?.signedAt ?? null,
+    method: signed?.method ?? null,
     occurredAt: act.occurredAt ?? null,
     recordedAt: act.recordedAt,
     enteredAt: act.enteredAt,

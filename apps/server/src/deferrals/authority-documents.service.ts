@@ -11,7 +11,7 @@ export class AuthorityDocumentsService {
   constructor(private readonly acting: ActingService) {}
 
   enter(calling: Calling, defectId: string, body: AuthorityDocumentBody): Promise<object> {
-    return this.acting.act(calling, defectId, body.sign.secret, async (scene) => {
+    return this.acting.act(calling, defectId, body.sign, async (scene) => {
       const by = await signed(scene, 'enter-document', 'defer', body.sign);
       const { kind, number, authority, limit, conditions = [], from, until } = body;
       const document = { kind, number, authority };

@@ -91,7 +91,7 @@ export class ExtensionsService {
     return this.acting.act(
       calling,
       defectId,
-      sign.secret,
+      sign,
       async (scene) => {
         const { tx, life, settings, context } = scene;
         row = await requestOf(tx, defectId);

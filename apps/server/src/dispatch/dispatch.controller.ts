@@ -100,10 +100,10 @@ export class DispatchController {
   @ApiOkResponse({ schema: ref('JudgementGiven') })
   async judge(@Calling() calling: Called, @Body() body: JudgementBody): Promise<object> {
     const { session, request, reply, id } = calling;
-    await this.signIn.proveAgain(session.personId, body.sign.secret);
+    const proof = await this.signIn.proveAgain(session, body.sign);
     return once(this.store, session, request, reply, async (tx) => ({
       status: 200,
-      body: await this.judgements.judge(tx, session, id, body),
+      body: await this.judgements.judge(tx, { session, proof }, id, body),
     }));
   }
 }

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { admitSignature } from '#deferrals';
 import type { Role } from '#mel';
@@ -8,6 +7,8 @@ import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
+import { keepSignature, signedPart } from '../people/kept-signature.js';
+import type { Proof } from '../people/proof.js';
 import { signatureOf } from '../people/signer.js';
 import type { JudgementBody } from './bodies.js';
 import type { CoveredItem } from './combination.js';
@@ -16,6 +17,12 @@ import { aircraftOr404, flightOr404 } from './dispatch.service.js';
 interface AskedOf {
   question: string;
   role: Role;
+}
+
+/** Who judges, proved to be that person. */
+export interface Judging {
+  session: Session;
+  proof: Proof;
 }
 
 /** Questions that only a named person can settle: the combination of open items, and those that a row asks. */
@@ -32,7 +39,7 @@ export class JudgementsService {
     return { act: 'judge', statement: statementOf(aircraft, question, accepted) };
   }
 
-  async judge(tx: Tx, session: Session, aircraftId: string, body: JudgementBody) {
+  async judge(tx: Tx, { session, proof }: Judging, aircraftId: string, body: JudgementBody) {
     const aircraft = await lockAircraft(tx, aircraftId);
     if (!aircraft) throw new Problem('not-found', `There is no aircraft ${aircraftId} here.`);
     const flight = body.flight === undefined ? null : await flightOr404(tx, aircraft, body.flight);
@@ -55,7 +62,7 @@ export class JudgementsService {
       privilege: privilege ?? 'sign-procedure',
       statement,
       now,
-      evidence: `session ${session.sessionId}`,
+      proof,
     });
     const { registration, type } = aircraft;
     const of = { aircraft: { registration, type, operator: operator.code }, enteredAt: now, act: body.judgement };
@@ -69,7 +76,7 @@ export class JudgementsService {
       flight: flight?.id ?? null,
       validUntil: body.validUntil ?? null,
       items,
-      statement,
+      signature: signedPart(by),
     };
     const entry = await tx.record.append({
       who: session.personId,
@@ -80,18 +87,7 @@ export class JudgementsService {
       times: { enteredAt: now },
       payload,
     });
-    const contentSha256 = createHash('sha256').update(JSON.stringify(payload)).digest('hex');
-    const { authorisation, method, evidence, signedAt } = by;
-    await tx.signatures.add({
-      personId: session.personId,
-      statement,
-      contentSha256,
-      authorisation,
-      method,
-      evidence,
-      signedAt,
-      entryId: entry.id,
-    });
+    await keepSignature(tx, entry, by);
     const id = await tx.judgements.add({
       id: newId(),
       aircraftId,

@@ -1,6 +1,29 @@
-import { instant, list, object, oneOf, orNull, type Shape, text, yesNo } from '../openapi/shape.js';
+import { instant, list, object, oneOf, orNull, ref, type Shape, text, whole, yesNo } from '../openapi/shape.js';
+
+const signatureView = object({
+  id: text('id'),
+  by: text('Name of the signer.'),
+  role: text('Role in which it was signed.'),
+  licence: orNull(text('Licence or certificate number.')),
+  authorisation: orNull(text('Authorisation number; none where a role suffices.')),
+  organisation: orNull(text('Organisation with its approval number.')),
+  statement: text('What was certified, word for word.'),
+  signedAt: instant('When'),
+  signedAtBase: instant('The same as a clock at the base reads it, with its offset'),
+  method: oneOf(['password', 'passkey', 'single-sign-on', 'paper'], 'The form of the signature.'),
+  evidence: text('The sign-in or sheet that it leads back to.'),
+  what: text('What was done.'),
+  registration: orNull(text('Mark of the aircraft.')),
+  entry: text('Id of the record entry it was given with.'),
+  sealedAs: orNull(whole('Number of that entry, once sealed.')),
+  contentSha256: text('The leaf of that entry: what the signature is bound to.'),
+  verifies: yesNo('Everything fits the bytes of the entry.'),
+  misfits: list(text('What does not fit.')),
+});
 
 export const PEOPLE_SHAPES: Record<string, Shape> = {
+  SignatureView: signatureView,
+  Signatures: object({ at: instant('When this was read'), signatures: list(ref('SignatureView')) }),
   SessionView: object({
     at: instant('The time on the server'),
     person: object({ id: text('id'), name: text('Name.') }),

@@ -1,9 +1,12 @@
 import { randomBytes } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import type { CredentialRow, MembershipSeen, SignedIn as StoredSession, Store } from '#store';
+import type { SignBody } from '../http/fields.js';
 import { Problem } from '../http/problem.js';
+import type { Session } from '../http/session.js';
 import { hashToken } from '../http/session.guard.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
+import type { Proof } from './proof.js';
 import { Secrets } from './secrets.js';
 
 const SESSION_HOURS = 12;
@@ -56,13 +59,15 @@ export class SignInService {
    * Proves the secret of the person who acts, for a signature: in a step of its own, before anything is locked, and
    * before an answer that was kept for the same request is given out again.
    */
-  async proveAgain(personId: string, secret: string): Promise<void> {
+  async proveAgain({ personId, sessionId }: Session, { secret }: SignBody): Promise<Proof> {
     const credential = await this.store.identity.credentialOf(personId);
     if (!credential) throw new Problem('secret-wrong', 'There is no secret for this person.');
     const { signInName, lockedUntil } = credential;
     if (lockedUntil !== null && lockedUntil > this.now()) throw locked(lockedUntil);
-    if (this.secrets.isRemembered(personId, credential.hash, secret)) return;
-    if (await this.isRight(signInName, credential, secret)) return;
+    const remembered = this.secrets.isRemembered(personId, credential.hash, secret);
+    if (remembered || (await this.isRight(signInName, credential, secret))) {
+      return { method: 'password', evidence: `session ${sessionId}` };
+    }
     throw new Problem('secret-wrong', 'The secret entered is not yours, so nothing was signed.');
   }
 

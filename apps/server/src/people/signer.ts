@@ -9,6 +9,7 @@ import {
 } from '#deferrals';
 import type { Role } from '#mel';
 import type { Authorised, Tx } from '#store';
+import type { Proof } from './proof.js';
 
 export interface Signing {
   operatorCode: string;
@@ -18,8 +19,8 @@ export interface Signing {
   privilege: Privilege;
   statement: string;
   now: string;
-  /** The session or sheet that the signature leads back to. */
-  evidence: string;
+  /** How the signer was proved to be that person. */
+  proof: Proof;
 }
 
 /**
@@ -39,8 +40,7 @@ export async function signatureOf(tx: Tx, signing: Signing): Promise<Signature> 
     authorisation: best,
     statement: signing.statement,
     signedAt: signing.now,
-    method: 'password',
-    evidence: signing.evidence,
+    ...signing.proof,
   };
 }
 

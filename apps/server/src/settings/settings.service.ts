@@ -7,6 +7,8 @@ import { once } from '../http/once.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, STORE, TZDB } from '../http/tokens.js';
 import { settingsOf } from '../people/operator-settings.js';
+import { keepSignature, signedPart } from '../people/kept-signature.js';
+import type { Proof } from '../people/proof.js';
 import { SignInService } from '../people/sign-in.service.js';
 import type { ChangeSettingsBody, SettingChangeBody } from './bodies.js';
 import { type Change, changed, type Changed } from './changing.js';
@@ -50,7 +52,7 @@ export class SettingsService {
 
   async change(calling: Calling, { changes, sign }: ChangeSettingsBody): Promise<object> {
     const { session, request, reply } = calling;
-    if (sign) await this.signIn.proveAgain(session.personId, sign.secret);
+    const proof = sign ? await this.signIn.proveAgain(session, sign) : null;
     return once(this.store, session, request, reply, async (tx) => {
       const operator = await tx.operators.current();
       const seen = seenVersion(request);
@@ -66,7 +68,7 @@ export class SettingsService {
       this.admitSignature(previewed, sign?.statement ?? null);
       const { settings, base } = previewed.operator;
       await tx.operators.changeSettings(operator.version, settings, base);
-      await this.record(tx, calling, previewed);
+      await this.record(tx, calling, previewed, proof);
       const after = await tx.operators.current();
       return { status: 200, body: this.viewOf(after), version: after.version };
     });
@@ -93,29 +95,28 @@ export class SettingsService {
     throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });
   }
 
-  private async record(tx: Tx, { session }: Calling, { changes, effects, statement }: Previewed): Promise<void> {
+  private async record(
+    tx: Tx,
+    { session }: Calling,
+    { changes, effects, statement }: Previewed,
+    proof: Proof | null,
+  ): Promise<void> {
     const now = this.now();
-    const payload = { changes, effects, statement };
+    const person = session.personId;
+    const authorisation = { roles: session.roles };
+    const role = session.roles[0] ?? 'administrator';
+    const signature = { person, role, ...proof, authorisation, signedAt: now };
+    const given = statement && proof ? { ...signature, ...proof, statement } : null;
     const entry = await tx.record.append({
-      who: session.personId,
+      who: person,
       authorisation: null,
       organisation: null,
       what: 'settings.changed',
       aircraft: null,
       times: { enteredAt: now },
-      payload,
+      payload: { changes, effects, ...(given === null ? {} : { signature: signedPart(given) }) },
     });
-    if (statement === null) return;
-    await tx.signatures.add({
-      personId: session.personId,
-      statement,
-      contentSha256: sha256Of(payload),
-      authorisation: { roles: session.roles },
-      method: 'password',
-      evidence: `session ${session.sessionId}`,
-      signedAt: now,
-      entryId: entry.id,
-    });
+    if (given !== null) await keepSignature(tx, entry, given);
   }
 }
 

@@ -36,6 +36,40 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/signatures': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Everything that stands signed in your own name here, the newest first. */
+    get: operations['SignaturesController_own'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/signatures/{id}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** One signature, verified against the bytes of its record entry. */
+    get: operations['SignaturesController_one'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/fleet': {
     parameters: {
       query?: never;
@@ -1531,6 +1565,55 @@ export interface components {
       /** @description This one occurrence, for the administrator. */
       instance?: string;
     };
+    SignatureView: {
+      /** @description id */
+      id: string;
+      /** @description Name of the signer. */
+      by: string;
+      /** @description Role in which it was signed. */
+      role: string;
+      licence: string | null;
+      authorisation: string | null;
+      organisation: string | null;
+      /** @description What was certified, word for word. */
+      statement: string;
+      /**
+       * Format: date-time
+       * @description When (ISO 8601)
+       */
+      signedAt: string;
+      /**
+       * Format: date-time
+       * @description The same as a clock at the base reads it, with its offset (ISO 8601)
+       */
+      signedAtBase: string;
+      /**
+       * @description The form of the signature.
+       * @enum {string}
+       */
+      method: 'password' | 'passkey' | 'single-sign-on' | 'paper';
+      /** @description The sign-in or sheet that it leads back to. */
+      evidence: string;
+      /** @description What was done. */
+      what: string;
+      registration: string | null;
+      /** @description Id of the record entry it was given with. */
+      entry: string;
+      sealedAs: number | null;
+      /** @description The leaf of that entry: what the signature is bound to. */
+      contentSha256: string;
+      /** @description Everything fits the bytes of the entry. */
+      verifies: boolean;
+      misfits: string[];
+    };
+    Signatures: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      signatures: components['schemas']['SignatureView'][];
+    };
     SessionView: {
       /**
        * Format: date-time
@@ -1767,6 +1850,7 @@ export interface components {
           fitted: boolean;
         } | null;
       }[];
+      deferredBy: components['schemas']['SignedBy'] | null;
       /** @description Version; the ETag. */
       version: number;
     };
@@ -1795,9 +1879,27 @@ export interface components {
         undo: string;
       }[];
       signed: {
-        /** @description name */
+        /** @description Name. */
         by: string;
-        /** @description when */
+        /** @description Role in which it was signed. */
+        role: string;
+        /** @description Licence or certificate number. */
+        licence: string;
+        /** @description Authorisation number. */
+        authorisation: string;
+        /** @description Organisation with its approval number. */
+        organisation: string;
+        /**
+         * Format: date-time
+         * @description When it was signed (ISO 8601)
+         */
+        signedAt: string;
+        /**
+         * @description The form of the signature.
+         * @enum {string}
+         */
+        method: 'password' | 'passkey' | 'single-sign-on' | 'paper';
+        /** @description When it was done. */
         doneAt: string;
       } | null;
     };
@@ -1817,6 +1919,8 @@ export interface components {
       /** @description Role. */
       role: string;
       statement: string | null;
+      signedAt: string | null;
+      method: string | null;
       occurredAt: string | null;
       /** @description When it was recorded in the log. */
       recordedAt: string;
@@ -1877,17 +1981,51 @@ export interface components {
       signed: {
         /** @description What was certified. */
         statement: string;
+        /** @description Name. */
+        by: string;
+        /** @description Role in which it was signed. */
+        role: string;
+        /** @description Licence or certificate number. */
+        licence: string;
+        /** @description Authorisation number. */
+        authorisation: string;
+        /** @description Organisation with its approval number. */
+        organisation: string;
         /**
          * Format: date-time
-         * @description When (ISO 8601)
+         * @description When it was signed (ISO 8601)
          */
         signedAt: string;
-        /** @description name */
-        by: string;
-        /** @description licence */
-        licence: string;
+        /**
+         * @description The form of the signature.
+         * @enum {string}
+         */
+        method: 'password' | 'passkey' | 'single-sign-on' | 'paper';
       } | null;
       explanation: string | null;
+    };
+    /** @description Who signed, as shown to every reader. */
+    SignedBy: {
+      /** @description Name. */
+      by: string;
+      /** @description Role in which it was signed. */
+      role: string;
+      /** @description Licence or certificate number. */
+      licence: string;
+      /** @description Authorisation number. */
+      authorisation: string;
+      /** @description Organisation with its approval number. */
+      organisation: string;
+      /**
+       * Format: date-time
+       * @description When it was signed (ISO 8601)
+       */
+      signedAt: string;
+      /**
+       * @description The form of the signature.
+       * @enum {string}
+       */
+      method: 'password' | 'passkey' | 'single-sign-on' | 'paper';
     };
     Statement: {
       /** @description Which act. */
@@ -3545,6 +3683,64 @@ export interface operations {
           [name: string]: unknown;
         };
         content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SignaturesController_own: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Signatures'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SignaturesController_one: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SignatureView'];
+        };
       };
       /** @description A problem; see `/api/problems`. */
       default: {

@@ -4,6 +4,7 @@ import { useRead } from '../api/use-read.js';
 import { AnswerWords } from '../answer/answer-words.js';
 import { DeadlineWords } from '../item/deadline-words.js';
 import { LeftList } from '../item/left-list.js';
+import { SignedBy } from '../item/signed-by.js';
 import { useSession } from '../session/session.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
@@ -73,11 +74,17 @@ function SheetItem({ item, limits }: { item: Schemas['DefectLine']; limits: Verd
         {item.basis && `, ${item.basis}`}
         {item.sheet && `, log sheet ${item.sheet}`}
       </p>
+      {item.deferredBy && (
+        <p>
+          <SignedBy by={item.deferredBy} />
+        </p>
+      )}
       <p>{item.deadline ? <DeadlineWords deadline={item.deadline} /> : 'No deadline.'}</p>
       <Limits item={item} limits={limits} />
       {again.map((work) => (
         <p key={work.work}>
-          ({work.kind}) {work.repeat}, {roleWords(work.by)}: {work.text}
+          ({work.kind}) {work.repeat}, {roleWords(work.by)}: {work.text}{' '}
+          {work.signed && <SignedBy by={work.signed} />}
         </p>
       ))}
       {item.placard && (

@@ -1,7 +1,7 @@
 import type { Schemas } from '../api/client.js';
 import { useSession } from '../session/session.js';
 import { withOffset } from '../words/time.js';
-import { roleWords } from '../words/words.js';
+import { methodWords, roleWords } from '../words/words.js';
 
 type Line = Schemas['HistoryLine'];
 
@@ -26,12 +26,13 @@ export function History({ history }: { history: readonly Line[] }) {
   );
 }
 
-function By({ line: { by, role, licence, authorisation, organisation } }: { line: Line }) {
+function By({ line: { by, role, licence, authorisation, organisation, method } }: { line: Line }) {
   return (
     <p>
       {by}, {roleWords(role)}, {organisation}
       {licence && `, licence ${licence}`}
       {authorisation && `, authorisation ${authorisation}`}
+      {method && `, ${methodWords(method)}`}
     </p>
   );
 }

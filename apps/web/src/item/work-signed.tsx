@@ -1,5 +1,6 @@
 import type { Schemas } from '../api/client.js';
 import { useSession } from '../session/session.js';
+import { SignedBy } from './signed-by.js';
 import { shortName, worksOf } from './work-address.js';
 import { withOffset } from '../words/time.js';
 
@@ -21,7 +22,7 @@ export function WorkSigned({ defect }: { defect: Schemas['DefectLine'] }) {
               </span>{' '}
               {text.split(/(?<=\.)\s/)[0]}
               <span class="soft block">
-                {by?.by}, {by && withOffset(by.doneAt, operator.base)}, {repeat}
+                Done {by && withOffset(by.doneAt, operator.base)}, {repeat}. {by && <SignedBy by={by} />}
               </span>
               {repeat !== 'once' && (
                 <a class="button" href={`/defects/${defect.id}/work/${work}`}>

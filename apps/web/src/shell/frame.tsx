@@ -51,9 +51,9 @@ function Who({ signed }: { signed: Signed }) {
     <div class="who">
       <span>
         <span class="strong">{operator.name}</span>
-        <span class="who-name">
+        <a class="who-name" href="/you">
           {person.name}, {roles.map(roleWords).join(', ')}
-        </span>
+        </a>
       </span>
       {operators.length > 1 && (
         <a class="quiet" href="/operators">

@@ -29,6 +29,15 @@ const ROLES: Record<string, string> = {
   cabin: 'cabin crew',
 };
 
+const METHODS: Record<string, string> = {
+  password: 'signed with the secret',
+  passkey: 'signed with a passkey',
+  'single-sign-on': 'signed after a fresh sign-on',
+  paper: 'signed on paper',
+};
+
+export const methodWords = (method: string): string => METHODS[method] ?? method;
+
 export const roleWords = (role: string): string => ROLES[role] ?? role;
 
 /** `technician or maintenance control` */

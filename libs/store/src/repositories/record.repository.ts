@@ -79,6 +79,15 @@ export class RecordOfOperator {
     return found ?? null;
   }
 
+  /** The bytes of these entries, as they are kept and hashed. */
+  async bytesOf(entryIds: readonly string[]): Promise<Map<string, Uint8Array>> {
+    const rows = await this.tx.query<{ id: string; canonical: Buffer }>(
+      'select id, canonical from record_entry where operator_id = $1 and id = any($2)',
+      [this.tx.operatorId, entryIds],
+    );
+    return new Map(rows.map(({ id, canonical }) => [id, canonical]));
+  }
+
   /** The history of one aircraft in the order it was written. */
   ofAircraft(aircraftId: string, limit = 1000): Promise<Recorded[]> {
     return this.select('e.aircraft_id = $2', 'e.seq limit $3', [aircraftId, limit]);

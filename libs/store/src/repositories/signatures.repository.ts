@@ -14,6 +14,16 @@ export class Signatures {
     return this.tx.manager.findOneBy(SignatureTable, { operatorId: this.tx.operatorId, id });
   }
 
+  /** The signatures of one person, the newest first. */
+  ofPerson(personId: string, limit: number): Promise<SignatureRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(SignatureTable, {
+      where: { operatorId, personId },
+      order: { signedAt: 'DESC', id: 'DESC' },
+      take: limit,
+    });
+  }
+
   /** The signatures given with these record entries. */
   ofEntries(entryIds: readonly string[]): Promise<SignatureRow[]> {
     const { operatorId, manager } = this.tx;

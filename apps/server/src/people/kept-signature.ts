@@ -1,0 +1,63 @@
+/**
+ * A signature as it is kept: bound to the record entry it was written with by that entry's leaf, which is the hash over
+ * the entry's bytes. Whoever holds the entry can compute it again; one changed byte of what was signed and it differs
+ * (published requirement E-07 on electronic signatures).
+ */
+import type { Signature } from '#deferrals';
+import type { Role } from '#mel';
+import { hexOf, leafHash } from '#record';
+import type { SignatureRow, Tx } from '#store';
+
+export type Given = Pick<Signature, 'person' | 'role' | 'statement' | 'method' | 'evidence' | 'signedAt'> & {
+  authorisation: object;
+};
+
+/** The part of an entry that repeats the signature: what it must agree with. */
+export function signedPart({ role, statement, method, evidence, signedAt }: Given): object {
+  return { role, statement, method, evidence, signedAt };
+}
+
+/** Keeps a signature with the entry it was given for, in the same transaction. */
+export function keepSignature(tx: Tx, entry: { id: string; leaf: string }, given: Given): Promise<string> {
+  const { person, statement, authorisation, method, evidence, signedAt } = given;
+  return tx.signatures.add({
+    personId: person,
+    statement,
+    contentSha256: entry.leaf,
+    authorisation,
+    method,
+    evidence,
+    signedAt,
+    entryId: entry.id,
+  });
+}
+
+interface RecordedSigned {
+  who: string | null;
+  what: string;
+  aircraft: { registration: string } | null;
+  payload: { act?: { by?: SignedPart }; signature?: SignedPart };
+}
+
+type SignedPart = Partial<Pick<SignatureRow, 'statement' | 'method' | 'evidence' | 'signedAt'> & { role: Role }>;
+
+/** What the entry of a signature says of it. */
+export function recordedWith(canonical: Uint8Array): RecordedSigned & { signed: SignedPart } {
+  const entry = JSON.parse(new TextDecoder().decode(canonical)) as RecordedSigned;
+  return { ...entry, signed: entry.payload.act?.by ?? entry.payload.signature ?? {} };
+}
+
+/**
+ * What does not fit between a signature and the bytes of its entry; nothing when it verifies.
+ * @param reference of the signer as the table of people has it; null where it was erased
+ */
+export function misfitsOfSignature(row: SignatureRow, canonical: Uint8Array, reference: string | null): string[] {
+  const misfits: string[] = [];
+  if (hexOf(leafHash(canonical)) !== row.contentSha256) misfits.push('the content is not the one that was signed');
+  const { who, signed } = recordedWith(canonical);
+  for (const key of ['statement', 'method', 'evidence', 'signedAt'] as const) {
+    if (signed[key] !== row[key]) misfits.push(`the ${key} is not the one in the record`);
+  }
+  if (reference !== null && who !== reference) misfits.push('the signer is not the person in the record');
+  return misfits;
+}

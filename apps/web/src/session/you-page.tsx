@@ -1,0 +1,14 @@
+import { Page } from '../shell/page.js';
+import { roleWords } from '../words/words.js';
+import { useSession } from './session.js';
+import { YourSignatures } from './your-signatures.js';
+
+/** What belongs to the person signed in, and to nobody else. */
+export function YouPage() {
+  const { person, operator, roles } = useSession();
+  return (
+    <Page title={person.name} aside={`${roles.map(roleWords).join(', ')}, ${operator.name}`}>
+      <YourSignatures />
+    </Page>
+  );
+}
