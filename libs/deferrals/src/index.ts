@@ -23,7 +23,7 @@ export { grantFor, type GrantAnswer, type GrantTerms } from './flying/grant-for.
 export { mayDispatch, type DispatchAnswer, type FlightPlanned, type UseBefore } from './flying/may-dispatch.js';
 export { aircraftGates, type Gates, type RegisterEntry, type WorkOrder } from './flying/aircraft-gates.js';
 export { workOwed } from './flying/work-owed.js';
-export { proceduresBrought, proceduresOwed, rowsBroughtBy, type ProcedureOwed } from './deferring/procedures-owed.js';
+export { proceduresBrought, proceduresOf, proceduresOwed, rowsBroughtBy, type ProcedureOwed } from './deferring/procedures-owed.js';
 export { placardsFitted } from './leaving/fit-placard.js';
 export { admitSignature } from './signing/admit-signature.js';
 
@@ -39,6 +39,8 @@ export { defer, type Defer } from './deferring/defer.js';
 export { signLimits } from './deferring/sign-limits.js';
 export { changeRow, type ChangeRow } from './deferring/change-row.js';
 export { signProcedure, type SignProcedure } from './deferring/sign-procedure.js';
+export { obligationsOf } from './repeating/obligations.js';
+export type { Departure, Obligation } from './repeating/obligation.js';
 export { transfer, type Transfer } from './deferring/transfer.js';
 export { extendInterval, type Extend } from './extending/extend.js';
 export { offerExtension, type ExtensionOffer } from './extending/extension-offer.js';

@@ -7,6 +7,7 @@ import type { RefusalEntry } from './refusals/entry.js';
 import { EXTENDING_REFUSALS } from './refusals/extending.js';
 import { INPUT_REFUSALS } from './refusals/input.js';
 import { RELEASING_REFUSALS } from './refusals/releasing.js';
+import { REPEATING_REFUSALS } from './refusals/repeating.js';
 import { SIGNING_REFUSALS } from './refusals/signing.js';
 import { WRITING_UP_REFUSALS } from './refusals/writing-up.js';
 
@@ -17,6 +18,7 @@ const CATALOGUE = {
   ...EXTENDING_REFUSALS,
   ...SIGNING_REFUSALS,
   ...RELEASING_REFUSALS,
+  ...REPEATING_REFUSALS,
 };
 
 export type RefusalCode = keyof typeof CATALOGUE;

@@ -116,4 +116,15 @@ describe('signing a procedure of a row that the deferral brings along', () => {
     const other = () => signProcedure(bringing, command({ work: '24-21-21/1/M1' }), context(at));
     expect(refusalOf(other).code).toBe('procedure-not-of-this-row');
   });
+
+  it('is not back-filled for a departure that is past unless the signer says why', () => {
+    const late = { doneAt: '2026-01-26T11:00Z', leftMeanwhileAt: '2026-01-26T12:00Z' };
+    const refused = refusalOf(() => signProcedure(life, command(late), context(at)), 'work-entered-after-departure');
+    expect(refused.facts).toMatchObject({ leftAt: late.leftMeanwhileAt });
+    expect(refusalOf(() => signProcedure(life, command({ ...late, lateReason: ' ' }), context(at))).code).toBe(
+      'work-entered-after-departure',
+    );
+    const [done] = signProcedure(life, command({ ...late, lateReason: 'No signal at the stand.' }), context(at));
+    expect(done).toMatchObject({ doneAt: late.doneAt, lateReason: 'No signal at the stand.' });
+  });
 });

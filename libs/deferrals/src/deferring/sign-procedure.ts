@@ -7,6 +7,7 @@ import { decided, type ActRule } from '../act-rule.js';
 import { basisInWords } from '../basis.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
+import { admitLateWork } from '../repeating/admit-late-work.js';
 import { admitLeft, leave } from '../leaving/left-items.js';
 import { Refusal } from '../refusal.js';
 import { before } from '../instant.js';
@@ -45,10 +46,13 @@ export interface SignProcedure extends Command {
   validUntil?: string;
   forFlight?: string;
   leaves?: LeftItem[];
+  /** When the aircraft first left the blocks between the work and its entry here; absent or null: it did not. */
+  leftMeanwhileAt?: string | null;
 }
 
 export function signProcedure(life: DefectLife, command: SignProcedure, context: Context): ProcedureSigned[] {
   const { work, doneAt, validUntil, forFlight, leaves } = command;
+  admitLateWork(command);
   return decided(procedureSigned, life, {
     kind: 'procedure-signed',
     ...headOf(command, context),
