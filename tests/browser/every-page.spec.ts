@@ -41,6 +41,7 @@ async function everyAddress(): Promise<string[]> {
     '/aircraft',
     '/control',
     '/defects',
+    '/repeats',
     '/operators',
     '/you',
     '/nowhere/at/all',

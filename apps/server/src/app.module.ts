@@ -7,6 +7,7 @@ import { ActingService } from './defects/acting.service.js';
 import { DeferralCheck } from './defects/deferral-check.js';
 import { DefectViews } from './defects/defect-views.service.js';
 import { ActsController, DefectsController } from './defects/defects.controller.js';
+import { RepeatsController } from './defects/repeats.controller.js';
 import { DefectsService } from './defects/defects.service.js';
 import { AuthorityDocumentsService } from './deferrals/authority-documents.service.js';
 import { ExtendingController, ExtensionsController } from './deferrals/extensions.controller.js';
@@ -73,6 +74,7 @@ export class AppModule {
         FleetController,
         SwapController,
         DefectsController,
+        RepeatsController,
         ActsController,
         ExtendingController,
         ExtensionsController,

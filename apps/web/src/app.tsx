@@ -18,6 +18,7 @@ import { StatusSheetPage } from './gate/status-sheet-page.js';
 import { WriteUpPage } from './gate/write-up-page.js';
 import { ItemPage } from './item/item-page.js';
 import { OpenItemsPage } from './open-items/open-items-page.js';
+import { RepeatsPage } from './repeats/repeats-page.js';
 import { OperatorPage } from './session/operator-page.js';
 import { SessionContext, type SessionView, type Signed, useSession } from './session/session.js';
 import { SignInPage } from './session/sign-in-page.js';
@@ -78,6 +79,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/', Landing],
   ['/operators', ChangeOperator],
   ['/you', YouPage],
+  ['/repeats', RepeatsPage],
   ['/aircraft', GatePage],
   ['/aircraft/:id', AircraftPage],
   ['/aircraft/:id/write-up', WriteUpPage],

@@ -122,6 +122,9 @@ export class ProcedureBody {
   @Id({ description: 'The flight it was done for, where it is owed before each departure.', optional: true })
   forFlight?: string;
 
+  @Text(1000, { description: 'Why it is entered after the aircraft left; needed when it is.', optional: true })
+  lateReason?: string;
+
   @NestedList(() => LeftBody, 20, { description: 'What it leaves altered on the aircraft.' })
   leaves!: LeftBody[];
 

@@ -12,6 +12,7 @@ import { flownLegs } from '../movements/flown-legs.js';
 import { livesOf } from './defect-book.js';
 import { basisWords } from './deferral-check.js';
 import { readably } from './readable-refusal.js';
+import { repeatLines, repeatsOfFleet } from './repeats.js';
 import { type StatementQuery, statementOf } from './statements.js';
 import {
   arithmeticOf,
@@ -50,7 +51,8 @@ export class DefectViews {
     if (!line || !opened) throw new Error(`Defect ${id} has no life.`);
     const left = (await tx.register.ofAircraft(aircraft.id)).filter(({ defectId }) => defectId === id);
     const sealed = await sealedNumbers(tx, id);
-    const { base } = (await this.dispatch.settings(tx)).deferral;
+    const settings = await this.dispatch.settings(tx);
+    const { base } = settings.deferral;
     return {
       version: row.version,
       body: {
@@ -59,10 +61,21 @@ export class DefectViews {
         arithmetic: arithmeticOf(opened.life),
         openWork: openWorkView(opened.life),
         documents: opened.life.grants.map(documentLine),
+        repeats: await repeatLines(tx, aircraft, opened.life, settings, this.now()),
         left: left.map((item) => leftLine(item, aircraft, [row])),
         history: opened.life.acts.map((act, index) => historyLine(act, index + 1, sealed, base)),
       },
     };
+  }
+
+  /** Of every open item: what repeated work is owed next, and what was missed. */
+  async repeats(tx: Tx): Promise<object[]> {
+    const settings = await this.dispatch.settings(tx);
+    const opened = [];
+    for (const aircraft of await tx.aircraft.list()) {
+      for (const one of await livesOf(tx, await tx.defects.open(aircraft.id))) opened.push({ aircraft, one });
+    }
+    return repeatsOfFleet(tx, opened, settings, this.now());
   }
 
   async statement(tx: Tx, id: string, query: StatementQuery) {

@@ -114,17 +114,60 @@ const openWork = object(
   'Work begun and not yet released.',
 );
 
+const repeatFields = {
+  work: text('Which work.'),
+  text: text('What is to be done.'),
+  state: oneOf(
+    ['done', 'missed', 'not-known', 'due', 'coming'],
+    'Done, left without, not known, owed, or not due yet.',
+  ),
+  words: text('The same in words.'),
+  because: text('Why, with what was counted.'),
+  flight: orNull(
+    object(
+      {
+        id: orNull(text('Id of the planned flight.')),
+        number: orNull(text('Its number.')),
+        from: orNull(text('Station it leaves.')),
+        offBlockAt: instant('Off blocks'),
+      },
+      'The departure before which it is owed, or that left without it, or the first that it was good for.',
+    ),
+  ),
+  departures: whole('How many departures it was good for, or left without it.'),
+  done: orNull(
+    object({
+      by: text('name'),
+      doneAt: text('when'),
+      enteredAt: instant('When it was entered here'),
+      lateReason: orNull(text('Why it was entered after the aircraft left.')),
+    }),
+  ),
+};
+
+const repeatLine = object(repeatFields, 'One time that work was done, missed, or is owed.');
+const fleetRepeat = object({
+  ...repeatFields,
+  defect: text('Id of the defect.'),
+  number: text('Number of the defect.'),
+  registration: text('Mark of the aircraft.'),
+});
+
 export const DEFECT_SHAPES: Record<string, Shape> = {
   DefectLine: defectLine,
   WorkLine: workLine,
   HistoryLine: historyLine,
   OpenWork: openWork,
+  RepeatLine: repeatLine,
+  FleetRepeats: object({ at: instant('When this was read'), repeats: list(ref('FleetRepeat')) }),
+  FleetRepeat: fleetRepeat,
   DefectView: object({
     at: instant('When this was read'),
     defect: ref('DefectLine'),
     arithmetic: orNull(text('The arithmetic of the deadline, step by step.')),
     openWork: orNull(ref('OpenWork')),
     documents: list(ref('DocumentLine'), 'What authorities allow beyond the deadline.'),
+    repeats: list(ref('RepeatLine'), 'Work that is owed again and again, in order of time.'),
     left: list(ref('LeftLine')),
     history: list(ref('HistoryLine')),
   }),

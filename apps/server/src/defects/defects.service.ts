@@ -31,6 +31,7 @@ import { ActingService, type Decide } from './acting.service.js';
 import type * as Bodies from './bodies.js';
 import { writeActs } from './defect-book.js';
 import { basisAsked, basisWords, DeferralCheck } from './deferral-check.js';
+import { leftBetween } from './repeats.js';
 import { defectLine } from './views.js';
 
 /** The acts on a defect, from write-up to release. Each one is a rule of libs/deferrals; here they are only carried out. */
@@ -124,10 +125,11 @@ export class DefectsService {
       const by = await signed(scene, 'procedure', 'sign-procedure', body.sign, { work: body.work });
       if (body.forFlight !== undefined) await flightOr404(scene.tx, scene.aircraft, body.forFlight);
       const leaves: LeftItem[] = body.leaves.map((left) => ({ id: newId(), ...left }));
-      const more = optional(body, ['forFlight']);
+      const more = optional(body, ['forFlight', 'lateReason']);
+      const leftMeanwhileAt = await leftBetween(scene, body.doneAt);
       return signProcedure(
         scene.life,
-        { id: newId(), by, work: body.work, doneAt: body.doneAt, leaves, ...more },
+        { id: newId(), by, work: body.work, doneAt: body.doneAt, leaves, leftMeanwhileAt, ...more },
         scene.context,
       );
     });

@@ -5,6 +5,7 @@
  * only where no leg speaks of it: none is linked to it and none lies in its time. So the first message about an aircraft
  * takes nothing away from what was used before it came, and no flight is counted twice.
  */
+import type { Departure } from '#deferrals';
 import type { Leg } from '#intervals';
 import type { FlightRow, LegRow, Tx } from '#store';
 import { overlap } from './leg-content.js';
@@ -13,12 +14,23 @@ const DAY = 86_400_000;
 
 /** In the order flown. Legs from two days before `from` on, so that one under way then is among them. */
 export async function flownLegs(tx: Tx, aircraftId: string, from: string): Promise<Leg[]> {
+  return (await flownDepartures(tx, aircraftId, from)).map(({ leg }) => leg);
+}
+
+/** The same, each with the flight and the station that it left. */
+export async function flownDepartures(tx: Tx, aircraftId: string, from: string): Promise<Departure[]> {
   const told = await tx.legs.flown(aircraftId, new Date(Date.parse(from) - 2 * DAY).toISOString());
   const planned = await tx.flights.flown(aircraftId, from);
   const untold = planned.filter((flight) => !told.some((leg) => leg.flightId === flight.id || overlap(leg, flight)));
-  return [...told.map(legOfRow), ...untold.map(legOfPlan)].sort((one, other) =>
-    one.offBlockAt < other.offBlockAt ? -1 : 1,
-  );
+  const departures = [
+    ...told.map((row) => ({ flight: row.flightId, from: row.fromStation, flown: true, leg: legOfRow(row) })),
+    ...untold.map((row) => ({ ...plannedDeparture(row), flown: true })),
+  ];
+  return departures.sort((one, other) => (one.leg.offBlockAt < other.leg.offBlockAt ? -1 : 1));
+}
+
+export function plannedDeparture(flight: FlightRow): Departure {
+  return { flight: flight.id, from: flight.fromStation, flown: false, leg: legOfPlan(flight) };
 }
 
 export function legOfRow(row: LegRow): Leg {

@@ -55,7 +55,7 @@ function Procedure({ reading, view, work }: ProcedureProps) {
   const { route } = useLocation();
   const { operator } = useSession();
   const [leaving, setLeaving] = useState<Leaving[]>(work.leaves.map((one) => ({ ...one, tag: '', asked: true })));
-  const [done, setDone] = useState<DoneTime>({ earlier: false, at: NO_WALL });
+  const [done, setDone] = useState<DoneTime>({ earlier: false, at: NO_WALL, why: '' });
   const aircraft = useRead<Schemas['AircraftView']>(work.eachDeparture ? `/aircraft/${view.defect.aircraft}` : null);
   const [chosen, setChosen] = useState<string | null>(null);
   // The next departure is meant unless another one is chosen.
@@ -79,6 +79,7 @@ function Procedure({ reading, view, work }: ProcedureProps) {
           doneAt,
           leaves: leaving.map(({ kind, where, tag, undo }) => ({ kind, where, tag, undo })),
           ...(flight === null ? {} : { forFlight: flight }),
+          ...(done.earlier && done.why ? { lateReason: done.why } : {}),
         })}
         button={`Sign: ${shortName(work.work)} done`}
         done={() => {

@@ -207,6 +207,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/repeats': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Repeated work of all open items: what is owed next, and what was missed. */
+    get: operations['RepeatsController_list'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/identification': {
     parameters: {
       query?: never;
@@ -1185,6 +1202,8 @@ export interface components {
       doneAt: string;
       /** @description The flight it was done for, where it is owed before each departure. */
       forFlight?: string;
+      /** @description Why it is entered after the aircraft left; needed when it is. */
+      lateReason?: string;
       /** @description What it leaves altered on the aircraft. */
       leaves: components['schemas']['LeftBody'][];
       /** @description The signature. */
@@ -1954,6 +1973,99 @@ export interface components {
       /** @description Signed since the last piece of work. */
       restored: boolean;
     };
+    /** @description One time that work was done, missed, or is owed. */
+    RepeatLine: {
+      /** @description Which work. */
+      work: string;
+      /** @description What is to be done. */
+      text: string;
+      /**
+       * @description Done, left without, not known, owed, or not due yet.
+       * @enum {string}
+       */
+      state: 'done' | 'missed' | 'not-known' | 'due' | 'coming';
+      /** @description The same in words. */
+      words: string;
+      /** @description Why, with what was counted. */
+      because: string;
+      flight: {
+        id: string | null;
+        number: string | null;
+        from: string | null;
+        /**
+         * Format: date-time
+         * @description Off blocks (ISO 8601)
+         */
+        offBlockAt: string;
+      } | null;
+      /** @description How many departures it was good for, or left without it. */
+      departures: number;
+      done: {
+        /** @description name */
+        by: string;
+        /** @description when */
+        doneAt: string;
+        /**
+         * Format: date-time
+         * @description When it was entered here (ISO 8601)
+         */
+        enteredAt: string;
+        lateReason: string | null;
+      } | null;
+    };
+    FleetRepeats: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      repeats: components['schemas']['FleetRepeat'][];
+    };
+    FleetRepeat: {
+      /** @description Which work. */
+      work: string;
+      /** @description What is to be done. */
+      text: string;
+      /**
+       * @description Done, left without, not known, owed, or not due yet.
+       * @enum {string}
+       */
+      state: 'done' | 'missed' | 'not-known' | 'due' | 'coming';
+      /** @description The same in words. */
+      words: string;
+      /** @description Why, with what was counted. */
+      because: string;
+      flight: {
+        id: string | null;
+        number: string | null;
+        from: string | null;
+        /**
+         * Format: date-time
+         * @description Off blocks (ISO 8601)
+         */
+        offBlockAt: string;
+      } | null;
+      /** @description How many departures it was good for, or left without it. */
+      departures: number;
+      done: {
+        /** @description name */
+        by: string;
+        /** @description when */
+        doneAt: string;
+        /**
+         * Format: date-time
+         * @description When it was entered here (ISO 8601)
+         */
+        enteredAt: string;
+        lateReason: string | null;
+      } | null;
+      /** @description Id of the defect. */
+      defect: string;
+      /** @description Number of the defect. */
+      number: string;
+      /** @description Mark of the aircraft. */
+      registration: string;
+    };
     DefectView: {
       /**
        * Format: date-time
@@ -1965,6 +2077,8 @@ export interface components {
       openWork: components['schemas']['OpenWork'] | null;
       /** @description What authorities allow beyond the deadline. */
       documents: components['schemas']['DocumentLine'][];
+      /** @description Work that is owed again and again, in order of time. */
+      repeats: components['schemas']['RepeatLine'][];
       left: components['schemas']['LeftLine'][];
       history: components['schemas']['HistoryLine'][];
     };
@@ -4043,6 +4157,34 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RepeatsController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['FleetRepeats'];
         };
       };
       /** @description A problem; see `/api/problems`. */

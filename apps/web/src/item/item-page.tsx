@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
 import type { Schemas } from '../api/client.js';
 import { type Reading, useRead } from '../api/use-read.js';
+import { RepeatList } from '../repeats/repeat-list.js';
 import { useSession } from '../session/session.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
@@ -53,7 +54,7 @@ function useUntilSealed({ value, readAgain }: Reading<View>): void {
 
 function Content({ view }: { view: View }) {
   const { operator } = useSession();
-  const { defect, arithmetic, left, history } = view;
+  const { defect, arithmetic, left, history, repeats } = view;
   const closed = defect.state === 'closed';
   return (
     <div class="two">
@@ -82,6 +83,7 @@ function Content({ view }: { view: View }) {
             <LeftList left={left} own />
           </>
         )}
+        {repeats.length > 0 && <RepeatList repeats={repeats} />}
         {defect.work.length > 0 && <WorkSigned defect={defect} />}
       </div>
       <div>

@@ -18,6 +18,9 @@ export function OpenItemsPage() {
   const list = useRead<Schemas['DefectList']>('/defects');
   return (
     <Page title="Open items" aside={list.value && `as of ${withOffset(list.value.at, operator.base)}`}>
+      <p>
+        <a href="/repeats">Work owed again</a>: repeated procedures and inspections, due and missed.
+      </p>
       <Read of={list}>
         {({ defects }) => (defects.length === 0 ? <p>Nothing is open.</p> : <ItemTable items={defects} />)}
       </Read>

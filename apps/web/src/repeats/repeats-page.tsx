@@ -1,0 +1,74 @@
+import type { Schemas } from '../api/client.js';
+import { useRead } from '../api/use-read.js';
+import { shortName } from '../item/work-address.js';
+import { useSession } from '../session/session.js';
+import { Cell } from '../shell/cell.js';
+import { Page } from '../shell/page.js';
+import { Read } from '../shell/reading.js';
+import { withOffset } from '../words/time.js';
+import { RepeatState, RepeatWords } from './repeat-list.js';
+
+type Line = Schemas['FleetRepeat'];
+
+const ORDER: Line['state'][] = ['missed', 'not-known', 'due', 'coming', 'done'];
+
+/** Repeated work of the whole fleet: what was missed, what is due and before which flight, what is left of the rest. */
+export function RepeatsPage() {
+  const { base } = useSession().operator;
+  const list = useRead<Schemas['FleetRepeats']>('/repeats');
+  return (
+    <Page
+      title="Work owed again"
+      aside={list.value && `as of ${withOffset(list.value.at, base)}`}
+      back={{ href: '/defects', text: 'Open items' }}
+    >
+      <Read of={list}>
+        {({ repeats }) =>
+          repeats.length === 0 ? <p>No open item owes work again.</p> : <Table lines={inOrder(repeats)} />
+        }
+      </Read>
+    </Page>
+  );
+}
+
+function inOrder(lines: readonly Line[]): Line[] {
+  const time = ({ flight }: Line) => flight?.offBlockAt ?? '9999';
+  return lines.toSorted(
+    (one, other) => ORDER.indexOf(one.state) - ORDER.indexOf(other.state) || time(one).localeCompare(time(other)),
+  );
+}
+
+function Table({ lines }: { lines: readonly Line[] }) {
+  return (
+    <table class="stack">
+      <thead>
+        <tr>
+          <th scope="col">Item</th>
+          <th scope="col">What</th>
+          <th scope="col">Stands</th>
+          <th scope="col">When and why</th>
+        </tr>
+      </thead>
+      <tbody>
+        {lines.map((line, index) => (
+          <tr key={`${line.defect} ${line.work} ${index}`}>
+            <th scope="row">
+              <a class="registration" href={`/defects/${line.defect}`}>
+                {line.number}
+              </a>
+            </th>
+            <Cell head="What">
+              {shortName(line.work)}: {line.text.split(/(?<=\.)\s/)[0]}
+            </Cell>
+            <Cell head="Stands">
+              <RepeatState repeat={line} />
+            </Cell>
+            <Cell head="When and why">
+              <RepeatWords repeat={line} />
+            </Cell>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

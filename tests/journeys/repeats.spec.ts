@@ -1,0 +1,100 @@
+/**
+ * Work that is owed once each flight-day, from the first time through a day on which nobody did it: what is due, done and
+ * missed, and what the reasoner says to each flight. Invented entry and days; what a flight-day is: common practice.
+ */
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { ApiClient, Shapes } from '../support/api-client.js';
+import { runningServer, type RunningServer } from '../support/running-server.js';
+
+const ENTRY = '29-31-11';
+const WORK = `${ENTRY}/1/M1`;
+
+let clock = '2026-01-15T04:00:00.000Z';
+let server: RunningServer;
+let aircraft: string;
+let defect: string;
+
+/** A session ends after twelve hours. */
+const as = (name: string): Promise<ApiClient> => server.signIn(name);
+
+const repeats = async (): Promise<string[]> => {
+  const view = await (await as('sennet')).get<Shapes['DefectView']>(`/api/defects/${defect}`);
+  return view.repeats.map(({ state, departures }) => `${state} ${departures}`);
+};
+
+async function sign(doneAt: string, more: object = {}): Promise<void> {
+  const technician = await as('odrin');
+  const body = { work: WORK, doneAt, leaves: [], ...more };
+  await technician.sign(defect, 'procedures', { act: 'procedure', work: WORK }, body);
+}
+
+async function fly(offBlockAt: string, minutes: number): Promise<void> {
+  const at = (more: number): string => new Date(Date.parse(offBlockAt) + more * 60_000).toISOString();
+  const leg = { flight: 'QO 990', scheduledOn: offBlockAt.slice(0, 10), from: 'QVR', to: 'QHT', ending: 'arrived' };
+  const times = { offBlockAt, airborneAt: at(10), landedAt: at(minutes - 10), onBlockAt: at(minutes) };
+  await (
+    await as('sennet')
+  ).post(`/api/aircraft/${aircraft}/legs`, { ...leg, ...times, delays: [], reason: 'By hand.' });
+}
+
+beforeAll(async () => {
+  server = await runningServer({ now: () => clock, demo: true });
+  const control = await as('brask');
+  const { aircraft: fleet } = await control.get<Shapes['Fleet']>('/api/fleet');
+  aircraft = fleet.find(({ openItems }) => openItems === 0)?.id ?? '';
+});
+
+afterAll(() => server.stop());
+
+it('is owed before the first departure of each day', async () => {
+  const technician = await as('odrin');
+  const written = { aircraft, origin: 'technician', description: 'Reservoir A reads nothing.', recordedAt: clock };
+  const { body } = await technician.post<Shapes['ActDone']>('/api/defects', {
+    ...written,
+    item: { entry: ENTRY, units: ['A'] },
+  });
+  defect = body.defect.id;
+  await technician.sign(defect, 'deferral', { act: 'defer', row: '1' }, { row: '1' });
+  const view = await technician.get<Shapes['DefectView']>(`/api/defects/${defect}`);
+  expect(view.repeats[0]).toMatchObject({ state: 'due', work: WORK, because: 'It was not done and signed.' });
+  await sign(clock);
+  expect((await repeats())[0]).toMatch(/^done [1-9]/);
+});
+
+it('is missed on a day when the aircraft left without it, and stays so', async () => {
+  clock = '2026-01-20T04:00:00.000Z';
+  await fly('2026-01-19T10:00:00.000Z', 60);
+  expect(await repeats()).toContain('missed 1');
+  await sign(clock);
+  expect(await repeats()).toContain('missed 1');
+});
+
+it('is not back-filled without a reason that is signed with it', async () => {
+  const technician = await as('odrin');
+  const id = defect;
+  const doneAt = '2026-01-19T09:00:00.000Z';
+  const asked = await technician.signature(id, { act: 'procedure', work: WORK });
+  const body = { work: WORK, doneAt, leaves: [], sign: asked };
+  const ifMatch = await technician.seen(id);
+  const refused = await technician.refused('POST', `/api/defects/${id}/procedures`, { body, ifMatch });
+  expect(refused).toMatchObject({ code: 'work-entered-after-departure', status: 409 });
+  expect(refused.detail).toContain('2026-01-19T10:00');
+  await sign(doneAt, { lateReason: 'The tablet had no signal at the stand.' });
+  expect(await repeats()).not.toContain('missed 1');
+  const { repeats: lines } = await technician.get<Shapes['DefectView']>(`/api/defects/${id}`);
+  expect(lines.find(({ done }) => done?.lateReason)?.because).toContain('late: The tablet had no signal');
+});
+
+it('stands in the list of the fleet beside the work of other items, missed or due, and never as done', async () => {
+  clock = '2026-01-21T04:00:00.000Z';
+  // One hour before midnight UTC it is the 21st at the base already, so both leave on the same flight-day.
+  await fly('2026-01-20T23:00:00.000Z', 60);
+  await fly('2026-01-21T02:00:00.000Z', 60);
+  const { repeats: lines } = await (await as('sennet')).get<Shapes['FleetRepeats']>('/api/repeats');
+  expect(lines.filter((line) => line.defect === defect)).toMatchObject([
+    { state: 'missed', departures: 2 },
+    { state: 'due' },
+  ]);
+  expect(lines.every(({ state }) => state !== 'done')).toBe(true);
+  expect(lines.some(({ work }) => work.startsWith('80-12-11/'))).toBe(true);
+});
