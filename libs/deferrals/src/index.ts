@@ -23,7 +23,13 @@ export { grantFor, type GrantAnswer, type GrantTerms } from './flying/grant-for.
 export { mayDispatch, type DispatchAnswer, type FlightPlanned, type UseBefore } from './flying/may-dispatch.js';
 export { aircraftGates, type Gates, type RegisterEntry, type WorkOrder } from './flying/aircraft-gates.js';
 export { workOwed } from './flying/work-owed.js';
-export { proceduresBrought, proceduresOf, proceduresOwed, rowsBroughtBy, type ProcedureOwed } from './deferring/procedures-owed.js';
+export {
+  proceduresBrought,
+  proceduresOf,
+  proceduresOwed,
+  rowsBroughtBy,
+  type ProcedureOwed,
+} from './deferring/procedures-owed.js';
 export { placardsFitted } from './leaving/fit-placard.js';
 export { admitSignature } from './signing/admit-signature.js';
 
