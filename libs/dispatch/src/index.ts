@@ -15,6 +15,7 @@ export { closureOf } from './compiled/closures-of-mel.js';
 export type { Proposal, ProposedRow, ProposeOptions } from './proposal/proposal.js';
 export { propose } from './proposal/propose.js';
 export { workPlan, type WorkPlan } from './proposal/work-plan.js';
+export { boundsOf, type BoundsOf } from './proposal/bounds-of.js';
 export { whyRefused, type RefusedBy, type RefusedOption } from './proposal/why-refused.js';
 export { leastToFix, type LeastToFix, type Repair } from './proposal/least-to-fix.js';
 export { compileAll } from './frame/compiled-mel.js';

@@ -35,9 +35,8 @@ export function boundsUnder(
   mel: Mel,
   situation: Situation,
   budget: Budget,
+  closed: Code = gatesOf(mel, situation),
 ): { lo: number; hi: number; isWhole: boolean } {
-  const gates = judgeGates(new Frame(mel, situationUnder(situation, someRows(mel, situation))));
-  const closed = codeOf(allOfPairs(gates.map(({ answer }) => answer)));
   let [lo, hi, isWhole] = [lowRank(closed), highRank(closed), true];
   const problem = buildProblem(mel, situation);
   for (const variables of componentsOf(problem)) {
@@ -48,6 +47,11 @@ export function boundsUnder(
     isWhole &&= bounds.isWhole;
   }
   return { lo: Math.min(lo, hi), hi, isWhole };
+}
+
+function gatesOf(mel: Mel, situation: Situation): Code {
+  const gates = judgeGates(new Frame(mel, situationUnder(situation, someRows(mel, situation))));
+  return codeOf(allOfPairs(gates.map(({ answer }) => answer)));
 }
 
 export function findChoice(
