@@ -165,6 +165,12 @@ module.exports = {
       { dependencyTypes: ['npm-dev'], dependencyTypesNot: ['type-only', 'type-import'] },
     ),
     rule(
+      'oracle-knows-nothing-of-ours',
+      'An oracle that shares code with what it checks repeats its mistakes. Give it a shape of its own, and translate outside it.',
+      { path: '^tests/cases/oracles/' },
+      { path: '^(libs|apps|seed)/', reachable: true },
+    ),
+    rule(
       'package-is-declared',
       'Nobody promised that this package is there. Add it to package.json with an exact version.',
       {},

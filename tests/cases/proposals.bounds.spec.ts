@@ -6,8 +6,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { judgeBoth, leastToFix, propose, type Proposal, type Situation } from '#dispatch';
 import { loadMel } from '#mel';
-import { everyChoice } from './proposals.oracle.js';
-import { compareChoices, type OracleChoice } from './proposals.order.js';
+import { everyChoice } from './oracles/every-choice.js';
+import { compareChoices, type OracleChoice } from './oracles/order.js';
+import { plainOf } from './plain-of.js';
 import { proposalCase } from './proposals.random.js';
 
 const RANK: Record<Proposal['verdict']['lo'], number> = { 'may-not-fly': 0, 'after-work': 1, 'may-fly': 2 };
@@ -31,7 +32,7 @@ describe('a proposal of rows', () => {
     const seen: Record<string, number> = { changed: 0, chains: 0, cases: 0, sameEntry: 0, oneOf: 0 };
     await fc.assert(
       fc.asyncProperty(proposalCase, async ({ mel, situation }) => {
-        const choices: OracleChoice[] = [...everyChoice(mel, situation)];
+        const choices: OracleChoice[] = [...everyChoice(plainOf(mel, situation))];
         const best = choices.reduce((a, b) => (compareChoices(a, b) <= 0 ? a : b));
         const [lo, hi] = [Math.max(...choices.map((one) => one.lo)), Math.max(...choices.map((one) => one.hi))];
         const proposal = await propose(mel, situation);

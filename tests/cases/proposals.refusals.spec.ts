@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { whyRefused, type RefusedBy, type Situation } from '#dispatch';
 import type { Mel, Row } from '#mel';
-import { everyChoice } from './proposals.oracle.js';
+import { everyChoice } from './oracles/every-choice.js';
+import { plainOf } from './plain-of.js';
 import { proposalCase } from './proposals.random.js';
 
 const MOST = 2;
@@ -18,7 +19,7 @@ function refuses(mel: Mel, s: Situation, one: { defect: string; row: string }, e
     settings: { ...s.settings, combinationNeedsAcceptance: false },
   };
   const counts = (id: string): boolean => elements.includes(id);
-  return [...everyChoice(mel, situation, counts)].every(
+  return [...everyChoice(plainOf(mel, situation), counts)].every(
     ({ hi, list }) => hi === 0 || !list.some(([, , defect, row]) => defect === one.defect && row === one.row),
   );
 }

@@ -3,12 +3,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { leastToFix, type Situation } from '#dispatch';
 import type { Mel } from '#mel';
-import { everyChoice } from './proposals.oracle.js';
+import { everyChoice } from './oracles/every-choice.js';
+import { plainOf } from './plain-of.js';
 import { proposalCase } from './proposals.random.js';
 
 function mayFly(mel: Mel, situation: Situation, closed: readonly string[]): boolean {
   const defects = situation.defects.filter(({ id }) => !closed.includes(id));
-  return [...everyChoice(mel, { ...situation, defects })].some(({ lo }) => lo > 0);
+  return [...everyChoice(plainOf(mel, { ...situation, defects }))].some(({ lo }) => lo > 0);
 }
 
 function subsets(ids: readonly string[]): string[][] {

@@ -1,5 +1,11 @@
 /** The two values of a condition as formulas, each certain and possible: what the SAT oracle folds. */
-import { and, or, type Formula } from 'logic-solver';
+import * as solver from 'logic-solver';
+import type { Formula } from 'logic-solver';
+
+export type { Formula };
+
+export const YES = '$T';
+export const NO = '$F';
 
 /** Certainly, and possibly. */
 export interface Rail {
@@ -11,8 +17,18 @@ export interface Rails {
   after: Rail;
 }
 
-export const YES = '$T';
-export const NO = '$F';
+/** The solver's own connectives; a part that is true or false whatever is chosen never reaches it. */
+export const and = (...parts: Formula[]): Formula => joined(parts, YES, NO, solver.and);
+export const or = (...parts: Formula[]): Formula => joined(parts, NO, YES, solver.or);
+export const not = (part: Formula): Formula => (part === YES ? NO : part === NO ? YES : solver.not(part));
+
+function joined(parts: Formula[], none: string, all: string, join: (...parts: Formula[]) => Formula): Formula {
+  const open = [...new Set(parts)].filter((part) => part !== none);
+  if (open.includes(all)) return all;
+  const [first, ...rest] = open;
+  return first === undefined ? none : rest.length === 0 ? first : join(...open);
+}
+
 export const known = (value: Formula): Rail => ({ sure: value, may: value });
 export const both = (rail: Rail): Rails => ({ now: rail, after: rail });
 export const is = (value: boolean): Rails => both(known(value ? YES : NO));

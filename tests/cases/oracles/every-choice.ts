@@ -1,10 +1,17 @@
 /**
  * Every choice of rows of a small case, one after the other, each by three-valued logic written from the rules' text: no
- * engine, no bits, no pruning, no parts. It knows nothing of libs/dispatch but the shape of a situation.
+ * engine, no bits, no pruning, no parts.
  */
-import type { OpenDefect, Situation } from '#dispatch';
-import type { OracleChoice } from './proposals.order.js';
-import type { Condition, ConditionLeaf, Entry, EntryRef, Mel, Row } from '#mel';
+import type { OracleChoice } from './order.js';
+import type {
+  PlainCase,
+  PlainCondition,
+  PlainDefect,
+  PlainLeaf,
+  PlainRow,
+  PlainSub,
+  PlainUnits,
+} from './plain-case.js';
 
 /** 0 false, 1 unknown, 2 true. */
 type Three = 0 | 1 | 2;
@@ -12,7 +19,6 @@ interface Pair {
   now: Three;
   after: Three;
 }
-type Sub = Entry['subEntries'][number];
 
 const both = (value: Three): Pair => ({ now: value, after: value });
 const least = (pairs: readonly Pair[]): Pair => ({
@@ -29,25 +35,23 @@ const yes = (is: boolean): Three => (is ? 2 : 0);
 
 /** With `counts`, only the conditions that it names by their ids. */
 export function* everyChoice(
-  mel: Mel,
-  situation: Situation,
+  plain: PlainCase,
   counts: (id: string) => boolean = () => true,
 ): Generator<OracleChoice> {
-  const world = new World(mel, situation, counts);
-  for (const recorded of world.recordedRows(situation.defects)) yield* world.complete(recorded, new Map());
+  const world = new World(plain, counts);
+  for (const recorded of world.recordedRows(plain.defects)) yield* world.complete(recorded, new Map());
 }
 
 type Recorded = ReadonlyMap<string, string>;
 type Considered = ReadonlyMap<string, string>;
 /** One way to read all defects: sub-entry and unit of each. */
-type Reading = readonly { defect: OpenDefect; sub: Sub; unit: string }[];
+type Reading = readonly { defect: PlainDefect; sub: PlainSub; unit: string }[];
 
 class World {
   readonly readings: Reading[];
 
   constructor(
-    readonly mel: Mel,
-    readonly s: Situation,
+    readonly s: PlainCase,
     readonly counts: (id: string) => boolean,
   ) {
     this.readings = s.defects.reduce<Reading[]>(
@@ -56,10 +60,10 @@ class World {
     );
   }
 
-  *recordedRows(defects: readonly OpenDefect[]): Generator<Recorded> {
+  *recordedRows(defects: readonly PlainDefect[]): Generator<Recorded> {
     const [first, ...rest] = defects;
     if (first === undefined) return yield new Map();
-    const ids = new Set(this.subs(first.entry!).flatMap(({ rows }) => rows.map(({ id }) => id)));
+    const ids = new Set(this.subs(first.entry).flatMap(({ rows }) => rows.map(({ id }) => id)));
     for (const id of ids) for (const others of this.recordedRows(rest)) yield new Map([[first.id, id], ...others]);
   }
 
@@ -71,19 +75,19 @@ class World {
     for (const { id } of this.rowsOfUnit(next)) yield* this.complete(recorded, new Map([...considered, [next, id]]));
   }
 
-  subs(number: string): readonly Sub[] {
-    const all = this.mel.entry(number)!.subEntries;
-    const fitted = this.s.aircraft.configuration?.[0]?.toLowerCase();
-    return all.length === 1 || fitted === undefined ? all : all.filter(({ id }) => id === fitted);
+  subs(number: string): readonly PlainSub[] {
+    const all = this.s.entries.find((one) => one.number === number)!.subEntries;
+    const { fitted } = this.s;
+    return all.length === 1 || fitted === null ? all : all.filter(({ id }) => id === fitted);
   }
 
-  waysOf(defect: OpenDefect): { defect: OpenDefect; sub: Sub; unit: string }[] {
-    return this.subs(defect.entry!).flatMap((sub) =>
+  waysOf(defect: PlainDefect): { defect: PlainDefect; sub: PlainSub; unit: string }[] {
+    return this.subs(defect.entry).flatMap((sub) =>
       defect.units.filter((unit) => sub.units.includes(unit)).map((unit) => ({ defect, sub, unit })),
     );
   }
 
-  rowsOfUnit(key: string): readonly Row[] {
+  rowsOfUnit(key: string): readonly PlainRow[] {
     const subs = this.subs(key.split('/')[0]!);
     return subs.length === 1 ? subs[0]!.rows : [];
   }
@@ -92,7 +96,7 @@ class World {
     return new Set(this.readings[at]!.map(({ defect, unit }) => `${defect.entry}/${unit}`));
   }
 
-  units({ entry, units }: EntryRef): string[] {
+  units({ entry, units }: PlainUnits): string[] {
     return [...new Set(this.subs(entry).flatMap((sub) => sub.units))]
       .filter((unit) => units === undefined || units.includes(unit))
       .map((unit) => `${entry}/${unit}`);
@@ -145,7 +149,7 @@ class Judge {
       minutes: times.reduce<number>((sum, one) => sum + (one ?? 0), 0),
       list: [
         ...this.w.s.defects.map((one): OracleChoice['list'][number] => [
-          one.entry!,
+          one.entry,
           one.units.join('+'),
           one.id,
           this.recorded.get(one.id)!,
@@ -158,23 +162,23 @@ class Judge {
     };
   }
 
-  private isSigned(defect: OpenDefect): boolean {
+  private isSigned(defect: PlainDefect): boolean {
     return defect.signed && defect.row === this.recorded.get(defect.id);
   }
 
   private gates(): Pair {
-    const { gates, settings, judgements, defects } = this.w.s;
-    if (gates.unanswered.length > 0) return both(0);
-    if (!settings.combinationNeedsAcceptance || defects.length < 2) return both(2);
+    const { unanswered, combinationAsked, judgements, defects } = this.w.s;
+    if (unanswered > 0) return both(0);
+    if (!combinationAsked || defects.length < 2) return both(2);
     const answer = judgements.find(({ judgement }) => judgement === 'combination');
     return both(answer === undefined ? 1 : yes(answer.accepted));
   }
 
   /** Of several units exactly one: all must agree. */
-  private defect(defect: OpenDefect): Pair {
+  private defect(defect: PlainDefect): Pair {
     const values = this.w.waysOf(defect).map(({ sub, unit }) => {
       const row = sub.rows.find(({ id }) => id === this.recorded.get(defect.id));
-      const known = this.w.subs(defect.entry!).length === 1;
+      const known = this.w.subs(defect.entry).length === 1;
       return row === undefined ? both(0) : this.item(sub, unit, row, defect, known);
     });
     return { now: same(values.map(({ now }) => now)), after: same(values.map(({ after }) => after)) };
@@ -190,8 +194,8 @@ class Judge {
     return always ? value : greatest([value, both(1)]);
   }
 
-  private item(sub: Sub, unit: string, row: Row, defect: OpenDefect | null, known: boolean): Pair {
-    const entry = this.w.mel.entries.find(({ subEntries }) => subEntries.includes(sub))!.number;
+  private item(sub: PlainSub, unit: string, row: PlainRow, defect: PlainDefect | null, known: boolean): Pair {
+    const entry = this.w.s.entries.find(({ subEntries }) => subEntries.includes(sub))!.number;
     const key = `${entry}/${row.id}`;
     const works = [
       ...(row.procedures ?? []).map(({ id, minutes }) => ({ work: `${key}/${id}`, minutes: minutes ?? null })),
@@ -225,7 +229,7 @@ class Judge {
     return seen === 0 && mayTakeMore ? 1 : seen;
   }
 
-  private atLeast(what: 'up' | 'notFailed', { entry, units }: EntryRef, k: number): Three {
+  private atLeast(what: 'up' | 'notFailed', { entry, units }: PlainUnits, k: number): Three {
     const answers = this.w.subs(entry).flatMap((sub) => {
       const asked = sub.units.filter((unit) => units === undefined || units.includes(unit));
       return this.downs.map((down, at) => {
@@ -242,7 +246,7 @@ class Judge {
   }
 
   /** A record without a defect's name serves one defect under that row, not two. */
-  private done(work: string, defect: OpenDefect | null): Pair {
+  private done(work: string, defect: PlainDefect | null): Pair {
     const users = this.usersOf(work);
     const records = this.w.s.work.filter(
       (one) =>
@@ -254,12 +258,12 @@ class Judge {
     return { now: 0, after: records.some(({ possible }) => possible === null) ? 1 : 2 };
   }
 
-  private usersOf(work: string): OpenDefect[] {
+  private usersOf(work: string): PlainDefect[] {
     const [entry, row] = work.split('/');
     return this.w.s.defects.filter((one) => one.entry === entry && this.recorded.get(one.id) === row);
   }
 
-  private condition(when: Condition): Pair {
+  private condition(when: PlainCondition): Pair {
     if ('all' in when) return least(when.all.map((part) => this.condition(part)));
     if ('any' in when) return greatest(when.any.map((part) => this.condition(part)));
     if ('not' in when) {
@@ -269,7 +273,7 @@ class Judge {
     return this.leaf(when);
   }
 
-  private leaf({ fact, operator, value, params = {} }: ConditionLeaf): Pair {
+  private leaf({ fact, operator, value, params = {} }: PlainLeaf): Pair {
     if (params.work !== undefined) {
       const users = this.usersOf(params.work);
       return least((users.length > 0 ? users : [null]).map((user) => this.done(params.work!, user)));
@@ -279,7 +283,7 @@ class Judge {
       const ref = { entry: params.entry, ...(params.units === undefined ? {} : { units: params.units }) };
       return both(this.atLeast(fact === 'entry.up' ? 'up' : 'notFailed', ref, Number(value)));
     }
-    const actual = this.w.s.facts[fact]?.value ?? null;
+    const actual = this.w.s.facts[fact] ?? null;
     if (actual === null) return both(1);
     if (operator === 'in') return both(yes((value as unknown[]).includes(actual)));
     if (operator === 'notEqual') return both(yes(actual !== value));

@@ -3,49 +3,69 @@
  * failed, and each of the two values is two formulas, "certainly true" and "possibly true" (dual rail). lo and hi are the
  * greatest over all choices, so each is one question: is there a choice for which this formula holds?
  */
-import { and, not, or, Solver, type Formula } from 'logic-solver';
-import type { OpenDefect, Situation } from '#dispatch';
+import { Solver } from 'logic-solver';
 import {
   agreed,
+  and,
   both,
   every,
   is,
   known,
   NO,
+  not,
+  or,
   some,
   UNKNOWN,
   when,
   YES,
+  type Formula,
   type Rail,
   type Rails,
-} from './proposals.rails.js';
-import type { Condition, ConditionLeaf, Entry, EntryRef, Mel, Row } from '#mel';
+} from './rails.js';
+import type {
+  PlainCase,
+  PlainCondition,
+  PlainDefect,
+  PlainLeaf,
+  PlainRow,
+  PlainSub,
+  PlainUnits,
+  Rank,
+} from './plain-case.js';
 
-type Sub = Entry['subEntries'][number];
+/** A solver costs more than a case, so some share one: their variables have names of their own. */
+const MOST_CASES = 25;
 
-/** Ranks: 2 may fly, 1 after work, 0 may not fly. */
-export function boundsBySat(mel: Mel, situation: Situation): { lo: number; hi: number } {
-  const encoding = new Encoding(mel, situation);
-  const { now, after } = encoding.value();
-  const solver = new Solver();
-  solver.require(...encoding.oneRowEach());
-  const holds = (formula: Formula): boolean => solver.solveAssuming(formula) !== null;
-  return {
-    lo: holds(now.sure) ? 2 : holds(after.sure) ? 1 : 0,
-    hi: holds(now.may) ? 2 : holds(after.may) ? 1 : 0,
-  };
+export class SatBounds {
+  #solver = new Solver();
+  #cases = 0;
+
+  /** The greatest lo and the greatest hi of any choice. */
+  of(plain: PlainCase): { lo: Rank; hi: Rank } {
+    if (this.#cases >= MOST_CASES) [this.#solver, this.#cases] = [new Solver(), 0];
+    this.#cases += 1;
+    const encoding = new Encoding(plain, `case ${this.#cases}`);
+    const { now, after } = encoding.value();
+    this.#solver.require(...encoding.oneRowEach());
+    const holds = (formula: Formula): boolean =>
+      formula !== NO && (formula === YES || this.#solver.solveAssuming(formula) !== null);
+    return {
+      lo: holds(now.sure) ? 2 : holds(after.sure) ? 1 : 0,
+      hi: holds(now.may) ? 2 : holds(after.may) ? 1 : 0,
+    };
+  }
 }
 
 class Encoding {
   readonly all: string[];
-  readonly readings: { defect: OpenDefect; sub: Sub; unit: string }[][];
+  readonly readings: { defect: PlainDefect; sub: PlainSub; unit: string }[][];
   readonly downs: Map<string, Formula>[];
 
   constructor(
-    readonly mel: Mel,
-    readonly s: Situation,
+    readonly s: PlainCase,
+    readonly name: string,
   ) {
-    this.all = mel.entries.flatMap(({ number }) => this.units({ entry: number }));
+    this.all = s.entries.flatMap(({ number }) => this.units({ entry: number }));
     this.readings = s.defects.reduce<typeof this.readings>(
       (wholes, defect) => wholes.flatMap((whole) => this.ways(defect).map((way) => [...whole, way])),
       [[]],
@@ -68,11 +88,11 @@ class Encoding {
   }
 
   value(): Rails {
-    const { gates, settings, judgements, defects } = this.s;
+    const { unanswered, combinationAsked, judgements, defects } = this.s;
     const combination = judgements.find(({ judgement }) => judgement === 'combination');
-    const asked = settings.combinationNeedsAcceptance && defects.length > 1;
+    const asked = combinationAsked && defects.length > 1;
     return every([
-      is(gates.unanswered.length === 0),
+      is(unanswered === 0),
       !asked ? is(true) : combination === undefined ? UNKNOWN : is(combination.accepted),
       ...defects.map((defect) =>
         agreed(
@@ -85,38 +105,36 @@ class Encoding {
     ]);
   }
 
-  private subs(number: string): readonly Sub[] {
-    const { subEntries } = this.mel.entry(number)!;
-    const fitted = this.s.aircraft.configuration?.[0]?.toLowerCase();
-    return subEntries.length === 1 || fitted === undefined
-      ? subEntries
-      : subEntries.filter(({ id }) => id === fitted);
+  private subs(number: string): readonly PlainSub[] {
+    const { subEntries } = this.s.entries.find((one) => one.number === number)!;
+    const { fitted } = this.s;
+    return subEntries.length === 1 || fitted === null ? subEntries : subEntries.filter(({ id }) => id === fitted);
   }
 
-  private ways(defect: OpenDefect) {
-    return this.subs(defect.entry!).flatMap((sub) =>
+  private ways(defect: PlainDefect) {
+    return this.subs(defect.entry).flatMap((sub) =>
       defect.units.filter((unit) => sub.units.includes(unit)).map((unit) => ({ defect, sub, unit })),
     );
   }
 
-  private ids({ entry }: OpenDefect): string[] {
-    return [...new Set(this.subs(entry!).flatMap(({ rows }) => rows.map(({ id }) => id)))];
+  private ids({ entry }: PlainDefect): string[] {
+    return [...new Set(this.subs(entry).flatMap(({ rows }) => rows.map(({ id }) => id)))];
   }
 
-  private units({ entry, units }: EntryRef): string[] {
+  private units({ entry, units }: PlainUnits): string[] {
     return [...new Set(this.subs(entry).flatMap((sub) => sub.units))]
       .filter((unit) => units === undefined || units.includes(unit))
       .map((unit) => `${entry}/${unit}`);
   }
 
   /** None while the configuration is not known. */
-  private ownRows(unit: string): readonly Row[] {
+  private ownRows(unit: string): readonly PlainRow[] {
     const subs = this.subs(unit.split('/')[0]!);
     return subs.length === 1 ? subs[0]!.rows : [];
   }
 
-  private defectRow = ({ id }: OpenDefect, row: string): string => `defect ${id} ${row}`;
-  private unitRow = (unit: string, row: string): string => `unit ${unit} ${row}`;
+  private defectRow = ({ id }: PlainDefect, row: string): string => `${this.name} defect ${id} ${row}`;
+  private unitRow = (unit: string, row: string): string => `${this.name} unit ${unit} ${row}`;
 
   private isFailed(at: number, unit: string): boolean {
     return this.readings[at]!.some((one) => `${one.defect.entry}/${one.unit}` === unit);
@@ -128,7 +146,7 @@ class Encoding {
     for (let round = 0; round < this.all.length; round++) {
       const before = down;
       const causes = new Map<string, Formula[]>();
-      const cause = (row: Row, chosen: Formula): void => {
+      const cause = (row: PlainRow, chosen: Formula): void => {
         const refs = [...(row.consideredInoperative ?? []), ...(row.notes ?? []).flatMap(({ lost }) => lost ?? [])];
         for (const unit of refs.flatMap((ref) => this.units(ref)))
           causes.set(unit, [...(causes.get(unit) ?? []), chosen]);
@@ -145,23 +163,24 @@ class Encoding {
   private takenUnit(unit: string): Rails {
     const [entry = '', name = ''] = unit.split('/');
     const subs = this.subs(entry);
-    const rows = this.ownRows(unit);
-    const row = rows.length === 0 ? (subs.length > 1 ? UNKNOWN : is(false)) : this.unitItem(subs[0]!, name, rows);
     const taken = this.downs.map((down, at) => (this.isFailed(at, unit) ? NO : down.get(unit)!));
     const [ever, always] = [or(...taken), and(...taken)];
+    if (ever === NO) return is(true);
+    const rows = this.ownRows(unit);
+    const row = rows.length === 0 ? (subs.length > 1 ? UNKNOWN : is(false)) : this.unitItem(subs[0]!, name, rows);
     return some([both(known(not(ever))), row, every([UNKNOWN, both(known(not(always)))])]);
   }
 
-  private unitItem(sub: Sub, unit: string, rows: readonly Row[]): Rails {
+  private unitItem(sub: PlainSub, unit: string, rows: readonly PlainRow[]): Rails {
     const entry = this.entryOf(sub);
     return some(rows.map((row) => when(this.unitRow(`${entry}/${unit}`, row.id), this.item(sub, unit, row, null))));
   }
 
-  private entryOf(sub: Sub): string {
-    return this.mel.entries.find(({ subEntries }) => subEntries.includes(sub))!.number;
+  private entryOf(sub: PlainSub): string {
+    return this.s.entries.find(({ subEntries }) => subEntries.includes(sub))!.number;
   }
 
-  private item(sub: Sub, unit: string, row: Row, defect: OpenDefect | null): Rails {
+  private item(sub: PlainSub, unit: string, row: PlainRow, defect: PlainDefect | null): Rails {
     const entry = this.entryOf(sub);
     const key = `${entry}/${row.id}`;
     const works = [...(row.procedures ?? []).map(({ id }) => id), ...(row.placard === undefined ? [] : ['placard'])];
@@ -193,7 +212,7 @@ class Encoding {
     };
   }
 
-  private atLeast(what: 'up' | 'notFailed', { entry, units }: EntryRef, k: number): Rails {
+  private atLeast(what: 'up' | 'notFailed', { entry, units }: PlainUnits, k: number): Rails {
     return agreed(
       this.subs(entry).flatMap((sub) => {
         const asked = sub.units.filter((unit) => units === undefined || units.includes(unit));
@@ -213,14 +232,14 @@ class Encoding {
     return answer === undefined ? UNKNOWN : is(answer.accepted);
   }
 
-  private users(work: string): { defect: OpenDefect; owes: Formula }[] {
+  private users(work: string): { defect: PlainDefect; owes: Formula }[] {
     const [entry, row = ''] = work.split('/');
     return this.s.defects
       .filter((one) => one.entry === entry && this.ids(one).includes(row))
       .map((defect) => ({ defect, owes: this.defectRow(defect, row) }));
   }
 
-  private done(work: string, defect: OpenDefect | null): Rails {
+  private done(work: string, defect: PlainDefect | null): Rails {
     const records = this.s.work.filter((one) => one.work === work);
     const named = records.filter((one) => one.defect !== undefined && (defect === null || one.defect === defect.id));
     const single = not(
@@ -233,7 +252,7 @@ class Encoding {
     return some([when(single, alone), when(not(single), standing(named))]);
   }
 
-  private condition(tree: Condition): Rails {
+  private condition(tree: PlainCondition): Rails {
     if ('all' in tree) return every(tree.all.map((part) => this.condition(part)));
     if ('any' in tree) return some(tree.any.map((part) => this.condition(part)));
     if (!('not' in tree)) return this.leaf(tree);
@@ -242,7 +261,7 @@ class Encoding {
     return { now: denied(now), after: denied(after) };
   }
 
-  private leaf({ fact, operator, value, params = {} }: ConditionLeaf): Rails {
+  private leaf({ fact, operator, value, params = {} }: PlainLeaf): Rails {
     if (params.work !== undefined) {
       const work = params.work;
       const users = this.users(work);
@@ -255,7 +274,7 @@ class Encoding {
       const ref = { entry: params.entry, ...(params.units === undefined ? {} : { units: params.units }) };
       return this.atLeast(fact === 'entry.up' ? 'up' : 'notFailed', ref, Number(value));
     }
-    const actual = this.s.facts[fact]?.value ?? null;
+    const actual = this.s.facts[fact] ?? null;
     if (actual === null) return UNKNOWN;
     if (operator === 'in') return is((value as unknown[]).includes(actual));
     if (operator === 'notEqual') return is(actual !== value);
@@ -271,7 +290,7 @@ function kOf(parts: readonly Formula[], k: number): Formula {
   return or(and(first, kOf(rest, k - 1)), kOf(rest, k));
 }
 
-function standing(records: Situation['work']): Rails {
+function standing(records: PlainCase['work']): Rails {
   if (records.some(({ doneAt }) => doneAt !== undefined)) return is(true);
   if (records.some(({ possible }) => possible === false)) return is(false);
   const isOpen = records.some(({ possible }) => possible === null);
