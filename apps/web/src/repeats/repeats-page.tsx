@@ -6,6 +6,7 @@ import { Cell } from '../shell/cell.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { withOffset } from '../words/time.js';
+import { counted } from '../words/words.js';
 import { RepeatState, RepeatWords } from './repeat-list.js';
 
 type Line = Schemas['FleetRepeat'];
@@ -24,11 +25,30 @@ export function RepeatsPage() {
     >
       <Read of={list}>
         {({ repeats }) =>
-          repeats.length === 0 ? <p>No open item owes work again.</p> : <Table lines={inOrder(repeats)} />
+          repeats.length === 0 ? <p>No open item owes work again.</p> : <Table owed={nextOfEach(repeats)} />
         }
       </Read>
     </Page>
   );
+}
+
+interface Owed {
+  line: Line;
+  /** How many more times the same work is due before flights planned. */
+  more: number;
+}
+
+/** Of what is due again and again only the next time, with how often it comes after that. */
+function nextOfEach(lines: readonly Line[]): Owed[] {
+  const due = new Map<string, Owed>();
+  return inOrder(lines).flatMap((line): Owed[] => {
+    const owed = { line, more: 0 };
+    if (line.state !== 'due') return [owed];
+    const before = due.get(`${line.defect} ${line.work}`);
+    if (before) before.more += 1;
+    else due.set(`${line.defect} ${line.work}`, owed);
+    return before ? [] : [owed];
+  });
 }
 
 function inOrder(lines: readonly Line[]): Line[] {
@@ -38,7 +58,7 @@ function inOrder(lines: readonly Line[]): Line[] {
   );
 }
 
-function Table({ lines }: { lines: readonly Line[] }) {
+function Table({ owed }: { owed: readonly Owed[] }) {
   return (
     <table class="stack">
       <thead>
@@ -50,7 +70,7 @@ function Table({ lines }: { lines: readonly Line[] }) {
         </tr>
       </thead>
       <tbody>
-        {lines.map((line, index) => (
+        {owed.map(({ line, more }, index) => (
           <tr key={`${line.defect} ${line.work} ${index}`}>
             <th scope="row">
               <a class="registration" href={`/defects/${line.defect}`}>
@@ -65,6 +85,9 @@ function Table({ lines }: { lines: readonly Line[] }) {
             </Cell>
             <Cell head="When and why">
               <RepeatWords repeat={line} />
+              {more > 0 && (
+                <span class="soft block">and {counted(more, 'more time', 'more times', '')} as planned</span>
+              )}
             </Cell>
           </tr>
         ))}
