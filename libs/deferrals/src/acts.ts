@@ -7,10 +7,12 @@
  */
 import type { ActBase, LeftItem } from './act-parts.js';
 import type { Basis } from './basis.js';
+import type { CardAct } from './cards/card-acts.js';
 import type { Actor, Signature } from './people.js';
 import type { SignedLimit } from './signed-limit.js';
 
 export type { LeftItem, Times } from './act-parts.js';
+export type * from './cards/card-acts.js';
 
 export interface Aircraft {
   registration: string;
@@ -250,7 +252,8 @@ export type Act =
   | NoFaultFound
   | RaisedInError
   | ResetAndWatch
-  | Corrected;
+  | Corrected
+  | CardAct;
 
 export type ActKind = Act['kind'];
 export type ActOf<Kind extends ActKind> = Extract<Act, { kind: Kind }>;

@@ -23,8 +23,12 @@ import type {
   Tested,
 } from './acts.js';
 import type { Basis } from './basis.js';
+import type { CardWork } from './cards/card-life.js';
 import type { Actor, Signature } from './people.js';
 import type { SignedLimit } from './signed-limit.js';
+
+/** A procedure that was done, by itself or by its card. */
+export type ProcedureDone = Pick<ProcedureSigned, 'work' | 'doneAt' | 'validUntil' | 'forFlight' | 'leaves' | 'by'>;
 
 /** The deferral in force. */
 export interface Deferral {
@@ -72,7 +76,9 @@ export interface DefectLife {
   limits: readonly SignedLimit[];
   extensions: readonly Extended[];
   grants: readonly AuthorityGranted[];
-  procedures: readonly ProcedureSigned[];
+  procedures: readonly ProcedureDone[];
+  /** Every work card that was started for it, the first one first. */
+  cards: readonly CardWork[];
   left: readonly LeftItem[];
   /** True once anything was altered on the aircraft for it: then somebody must sign that all is back to normal. */
   altered: boolean;

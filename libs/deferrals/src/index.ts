@@ -10,7 +10,7 @@ export {
   type DeferralSettings,
   type RowOffered,
 } from './context.js';
-export type { Closing, DefectLife, Deferral, OpenWork } from './defect-life.js';
+export type { Closing, DefectLife, ProcedureDone, Deferral, OpenWork } from './defect-life.js';
 export { deadlineOf, type Deadline, type SignedLimit } from './signed-limit.js';
 
 export { reason, Refusal, type FactValue, type Reason } from './refusal.js';
@@ -64,4 +64,15 @@ export { restore, type Restore } from './rectifying/restore.js';
 export { release, type Release } from './rectifying/release.js';
 export { remindersDue, type RemindersDue } from './watching/reminders-due.js';
 export { shareLeft } from './watching/share-left.js';
+export { startCard, type StartCard } from './cards/start-card.js';
+export { doStep, type DoStep, type StepAsked } from './cards/do-step.js';
+export { inspectStep, type InspectStep } from './cards/inspect-step.js';
+export { signCard, type SignCard } from './cards/sign-card.js';
+export { stopCard, type StopCard } from './cards/stop-card.js';
+export { actsOn, doneBy, stepsMissingBefore } from './cards/card-work.js';
+export type { CardWork } from './cards/card-life.js';
+export { lastingOf, type Lasting } from './cards/lasting.js';
+export { limitsInWords } from './cards/measured.js';
+export { confirms, newerRevision } from './cards/newer-revision.js';
+export { accountsOf, missingOf, type AccountStands } from './cards/what-is-missing.js';
 export { correct, type Correct } from './correcting/correct.js';

@@ -13,7 +13,15 @@ export type LicenceCategory = 'A' | 'B1' | 'B2' | 'C';
 
 /** What an authorisation lets its holder do. */
 export type Privilege =
-  'write-up' | 'defer' | 'concur' | 'sign-procedure' | 'inspect' | 'release' | 'extend' | 'judge-combination';
+  | 'write-up'
+  | 'defer'
+  | 'concur'
+  | 'sign-procedure'
+  | 'inspect'
+  | 'release'
+  | 'extend'
+  | 'judge-combination'
+  | 'confirm-card';
 
 /** An organisation and the number of its approval. A person may work for several. */
 export interface Organisation {

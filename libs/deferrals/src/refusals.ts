@@ -9,6 +9,7 @@ import { INPUT_REFUSALS } from './refusals/input.js';
 import { RELEASING_REFUSALS } from './refusals/releasing.js';
 import { REPEATING_REFUSALS } from './refusals/repeating.js';
 import { SIGNING_REFUSALS } from './refusals/signing.js';
+import { WORKING_REFUSALS } from './refusals/working.js';
 import { WRITING_UP_REFUSALS } from './refusals/writing-up.js';
 
 const CATALOGUE = {
@@ -19,6 +20,7 @@ const CATALOGUE = {
   ...SIGNING_REFUSALS,
   ...RELEASING_REFUSALS,
   ...REPEATING_REFUSALS,
+  ...WORKING_REFUSALS,
 };
 
 export type RefusalCode = keyof typeof CATALOGUE;

@@ -9,6 +9,11 @@ import { follow, type ActRule } from './act-rule.js';
 import { noFaultFound } from './answering/find-no-fault.js';
 import { raisedInError } from './answering/raise-in-error.js';
 import { resetAndWatched } from './answering/reset-and-watch.js';
+import { cardStepped } from './cards/do-step.js';
+import { cardInspected } from './cards/inspect-step.js';
+import { cardSigned } from './cards/sign-card.js';
+import { cardStarted } from './cards/start-card.js';
+import { cardStopped } from './cards/stop-card.js';
 import { corrected } from './correcting/correct.js';
 import type { DefectLife } from './defect-life.js';
 import { rowChanged } from './deferring/change-row.js';
@@ -58,6 +63,11 @@ const RULES: { [Kind in LaterKind]: ActRule<Kind> } = {
   'raised-in-error': raisedInError,
   'reset-and-watch': resetAndWatched,
   corrected,
+  'card-started': cardStarted,
+  'card-stepped': cardStepped,
+  'card-inspected': cardInspected,
+  'card-signed': cardSigned,
+  'card-stopped': cardStopped,
 };
 
 /** The life that these acts make, in the order in which they were entered. Throws Refusal for an impossible history. */

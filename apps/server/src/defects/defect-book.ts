@@ -55,7 +55,7 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
   const payload = { number: row.number, act: recordedAct(act, people) };
   const entry = await tx.record.append({
     who: by.person,
-    authorisation: isSignature(by) ? by.authorisation.number : null,
+    authorisation: authorisationIn(act),
     organisation: by.organisation,
     what: `defect.${act.kind}`,
     aircraft: { id: aircraft.id, registration: aircraft.registration },
@@ -74,6 +74,12 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
   });
   if (isSignature(by)) await keepSignature(tx, entry, by);
   await keepRegister(tx, aircraft, row, act, now);
+}
+
+/** The number of the authorisation it was done on, signed or not. */
+function authorisationIn(act: Act): string | null {
+  if ('on' in act) return act.on.number;
+  return isSignature(act.by) ? act.by.authorisation.number : null;
 }
 
 /** The register follows the acts: what an act leaves is added, what it undoes is marked removed. */
@@ -101,11 +107,13 @@ async function keepRegister(tx: Tx, aircraft: AircraftRow, row: DefectRow, act: 
 function leftBy(act: Act) {
   if (act.kind === 'procedure-signed') return act.leaves;
   if (act.kind === 'left-on-the-aircraft') return act.items;
+  if (act.kind === 'card-stepped') return act.result.kind === 'out' && act.result.item ? [act.result.item] : [];
   return act.kind === 'placard-fitted' ? [act.item] : [];
 }
 
 function undoneBy(act: Act): string[] {
   if (act.kind === 'undone') return act.items;
+  if (act.kind === 'card-stepped') return act.result.kind === 'in' && act.result.item ? [act.result.item] : [];
   return act.kind === 'placard-removed' ? [act.item] : [];
 }
 

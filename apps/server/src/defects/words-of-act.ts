@@ -1,5 +1,6 @@
 import { type Act, basisInWords, deadlineOf, itemInWords, type LeftItem, type SignedLimit } from '#deferrals';
 import { sayDay } from '../deferrals/say-time.js';
+import { wordsOfCardAct } from './words-of-card-act.js';
 
 /** What an act did, as one line of history reads. */
 export function wordsOfAct(act: Act): string {
@@ -52,6 +53,12 @@ export function wordsOfAct(act: Act): string {
       return `Reset (${act.reference}), test ${act.result === 'good' ? 'good' : 'not good'}: ${act.watch}`;
     case 'corrected':
       return `Corrected ${act.field} from "${act.was ?? 'nothing'}" to "${act.now}": ${act.reason}`;
+    case 'card-started':
+    case 'card-stepped':
+    case 'card-inspected':
+    case 'card-signed':
+    case 'card-stopped':
+      return wordsOfCardAct(act);
   }
 }
 

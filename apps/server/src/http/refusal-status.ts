@@ -14,6 +14,10 @@ const WRONG_INPUT: readonly RefusalCode[] = [
   'unit-not-installed',
   'extension-asked-after-grant',
   'grant-window-empty',
+  'step-unknown',
+  'step-done-otherwise',
+  'minutes-not-shown',
+  'reading-missing',
 ];
 
 /** Somebody else may do it. */
@@ -28,6 +32,9 @@ const WRONG_PERSON: readonly RefusalCode[] = [
   'same-person-looking',
   'control-must-sign',
   'only-own-work',
+  'step-needs-licence',
+  'inspector-did-it',
+  'card-steps-of-others',
 ];
 
 /** Everything else conflicts with how the defect or the aircraft stands. */

@@ -3,6 +3,7 @@
  * and nothing left on the aircraft. 14 CFR 121.563; 145.A.50(a).
  */
 import { basisInWords } from '../basis.js';
+import { noCardOpen } from '../cards/no-card-open.js';
 import type { Closing, DefectLife } from '../defect-life.js';
 import { nothingLeft } from '../leaving/left-items.js';
 import type { Signature } from '../people.js';
@@ -16,6 +17,7 @@ export function admitAnswer(life: DefectLife): void {
     throw new Refusal('write-up-already-answered', { defect, answer: basisInWords(deferral.basis) });
   }
   if (work !== null) throw new Refusal('open-work', { defect, openedAt: work.openedAt });
+  noCardOpen(life);
   nothingLeft(life);
 }
 

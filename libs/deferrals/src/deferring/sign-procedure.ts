@@ -25,6 +25,7 @@ export const procedureSigned: ActRule<'procedure-signed'> = {
       const procedures = proceduresOf(deferral.basis).map((owed) => owed.work);
       throw new Refusal('procedure-not-of-this-row', { work, basis: basisInWords(deferral.basis), procedures });
     }
+    if (procedure.card !== undefined) throw new Refusal('procedure-has-card', { work, card: procedure.card });
     if (before(enteredAt, doneAt)) throw new Refusal('recorded-in-the-future', { recordedAt: doneAt, enteredAt });
     admitLeft(life, leaves);
     const named = [...left, ...leaves];

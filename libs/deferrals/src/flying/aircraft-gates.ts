@@ -3,6 +3,7 @@
  * last release, and anything left altered that nobody owns. 14 CFR 121.563; 145.A.48; 145.A.50(a).
  */
 import type { LeftItem } from '../acts.js';
+import { openCards } from '../cards/no-card-open.js';
 import type { DefectLife } from '../defect-life.js';
 import { thingsInWords } from '../leaving/left-items.js';
 
@@ -38,6 +39,9 @@ export function aircraftGates(
     unanswered: open.filter(({ deferral, work }) => deferral === null && work === null).map(inWords),
     openWork: [
       ...open.filter(({ work }) => work !== null).map(inWords),
+      ...open
+        .filter(({ work }) => work === null)
+        .flatMap((life) => openCards(life).map((card) => `${inWords(life)} (work card not signed: ${card})`)),
       ...openWork.filter(({ released }) => !released).map(({ id, description }) => `${id}: ${description}`),
     ],
     orphans: thingsOf([

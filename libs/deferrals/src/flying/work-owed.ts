@@ -5,8 +5,7 @@
  * Here a procedure counts once it was done; when it is owed again is asked with the flight.
  */
 import type { Procedure } from '#mel';
-import type { ProcedureSigned } from '../acts.js';
-import type { DefectLife } from '../defect-life.js';
+import type { DefectLife, ProcedureDone } from '../defect-life.js';
 import { proceduresOwed } from '../deferring/procedures-owed.js';
 import { before } from '../instant.js';
 import { placardsFitted } from '../leaving/fit-placard.js';
@@ -35,7 +34,7 @@ export function workOwed(life: DefectLife, flight?: FlightAsked): Reason[] {
 
 function counts(
   life: DefectLife,
-  done: ProcedureSigned,
+  done: ProcedureDone,
   { repeat }: Procedure,
   flight: FlightAsked | undefined,
 ): boolean {

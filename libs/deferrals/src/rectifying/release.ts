@@ -6,6 +6,7 @@
 import type { Released } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
 import { headOf, type Command, type Context } from '../context.js';
+import { noCardOpen } from '../cards/no-card-open.js';
 import type { DefectLife } from '../defect-life.js';
 import { Refusal } from '../refusal.js';
 import { givenAt } from '../signing/given-at.js';
@@ -19,6 +20,7 @@ export const released: ActRule<'released'> = {
   admit(life, act) {
     const { defect } = life;
     const work = needWork(life);
+    noCardOpen(life);
     if (act.outcome === 'closed') admitClosingWork(life, work);
     else if (act.staysOpen.length === 0) throw new Refusal('stays-open-not-said', { defect });
     if (work.done.some(({ inspectionAsked }) => inspectionAsked) && work.inspected === null) {

@@ -35,7 +35,18 @@ export function admitSignature(by: Actor | Signature, privilege: Privilege | nul
   if (by.method !== 'paper') admitValidity(by, signing.enteredAt);
 }
 
-function admitScope(signature: Signature, privilege: Privilege | null, aircraft: Aircraft): void {
+/** The same for somebody who acts on their own authorisation without signing: a step of a work card. */
+export function admitAuthorisation(by: Actor, on: Authorisation, privilege: Privilege, signing: SigningOf): void {
+  const { person, name } = by;
+  needText('the identity of the person', person);
+  needText('the name of the person', name);
+  admitScope({ person, name, authorisation: on }, privilege, signing.aircraft);
+  admitValidity({ name, authorisation: on }, signing.enteredAt);
+}
+
+type Holder = Pick<Signature, 'person' | 'name' | 'authorisation'>;
+
+function admitScope(signature: Holder, privilege: Privilege | null, aircraft: Aircraft): void {
   const { authorisation, name, person } = signature;
   const { number } = authorisation;
   if (authorisation.person !== person) throw new Refusal('authorisation-of-another-person', { name, number });
@@ -46,7 +57,7 @@ function admitScope(signature: Signature, privilege: Privilege | null, aircraft:
   if (privilege !== null && !authorisation.privileges.includes(privilege)) throw notCovered(`"${privilege}"`);
 }
 
-function admitValidity({ authorisation, name }: Signature, at: string): void {
+function admitValidity({ authorisation, name }: Omit<Holder, 'person'>, at: string): void {
   const { number, validFrom, validUntil, revokedAt } = authorisation;
   const notValid = (because: string): Refusal =>
     new Refusal('authorisation-not-valid-then', { number, name, at, because });

@@ -67,6 +67,7 @@ export function begin(act: WrittenUp): DefectLife {
     extensions: [],
     grants: [],
     procedures: [],
+    cards: [],
     left: [],
     altered: false,
     work: null,

@@ -87,11 +87,13 @@ interface StepBase {
 }
 
 export type CardStep =
-  | (StepBase & { kind: 'do' | 'verify' })
+  | (StepBase & { kind: 'do' })
+  | (StepBase & { kind: 'verify' })
   | (StepBase & { kind: 'measure'; measure: Measure })
   | (StepBase & { kind: 'renew'; part: string; count?: number })
   | (StepBase & { kind: 'wait'; lasts: Minutes })
-  | (StepBase & { kind: 'out' | 'in'; account: string })
+  | (StepBase & { kind: 'out'; account: string })
+  | (StepBase & { kind: 'in'; account: string })
   | (StepBase & { kind: 'inspect'; of: string[] })
   /** A run-up or leak check: it lasts, it gives readings, and afterwards somebody looks. */
   | (StepBase & { kind: 'run'; lasts: Minutes; readings: Measure[]; look: string });

@@ -1,0 +1,140 @@
+/**
+ * A step of a card is done, begun or ended: in its turn, by somebody who may, within the limits of the card, not cut
+ * short, with everything counted out and in. 145.A.45(e); 145.A.48(a).
+ */
+import type { CardStep } from '#mel';
+import type { LeftItem } from '../acts.js';
+import { decided, type ActRule } from '../act-rule.js';
+import { headOf, type Command, type Context } from '../context.js';
+import type { DefectLife } from '../defect-life.js';
+import { leave, undo } from '../leaving/left-items.js';
+import type { Actor, Authorisation } from '../people.js';
+import { Refusal } from '../refusal.js';
+import { admitAuthorisation } from '../signing/admit-signature.js';
+import { needText } from '../writing-up/need-text.js';
+import { admitStep } from './admit-step.js';
+import type { CardStepped, StepResult } from './card-acts.js';
+import type { CardWork } from './card-life.js';
+import { accountOf, actsOn, isStep, needCard, needStep, withCard } from './card-work.js';
+import { admitIn, admitOut, outOf } from './counted.js';
+import { admitBegun, admitLasted } from './lasting.js';
+import { admitMeasured, admitReadings } from './measured.js';
+
+export const cardStepped: ActRule<'card-stepped'> = {
+  kind: 'card-stepped',
+  privilege: null,
+  admit(life, act) {
+    const work = needCard(life, act.work);
+    const step = needStep(work.started.card, act.step);
+    admitAuthorisation(act.by, act.on, 'sign-procedure', {
+      aircraft: life.aircraft,
+      enteredAt: act.enteredAt,
+      act: act.kind,
+    });
+    admitStep(work, step, act.by, act.on);
+    admitResult(life, work, step, act);
+  },
+  changes: (life, act) => ({
+    ...withCard(life, act.work, (was) => ({ ...was, steps: [...was.steps, act] })),
+    ...(act.result.kind === 'out' && act.result.item ? leave(life, [act.result.item]) : {}),
+    ...(act.result.kind === 'in' && act.result.item ? undo(life, [act.result.item]) : {}),
+  }),
+};
+
+function admitResult(life: DefectLife, work: CardWork, step: CardStep, act: CardStepped): void {
+  const { result } = act;
+  if (result.kind === 'done' && isStep(step, 'do', 'verify')) return;
+  if (result.kind === 'measured' && isStep(step, 'measure')) return admitMeasured(step, result);
+  if (result.kind === 'renewed' && isStep(step, 'renew')) return admitRenewed(step, result);
+  if (result.kind === 'begun' && isStep(step, 'wait', 'run')) return admitBegun(step, result);
+  if (result.kind === 'waited' && isStep(step, 'wait')) return admitLasted(work, step, act);
+  if (result.kind === 'out' && isStep(step, 'out')) return admitOut(life, work, step, result);
+  if (result.kind === 'in' && isStep(step, 'in')) return admitIn(life, work, step, result);
+  if (result.kind === 'ran' && isStep(step, 'run')) {
+    admitLasted(work, step, act);
+    return admitReadings(step, result.readings);
+  }
+  if (result.kind === 'looked' && isStep(step, 'run') && endedRun(work, step)) {
+    return needText('what the look afterwards found', result.findings);
+  }
+  throw new Refusal('step-done-otherwise', { step: step.id, asked: ASKED[step.kind], given: result.kind });
+}
+
+/** The look comes after the run: after its last beginning, its readings were taken. */
+function endedRun(work: CardWork, { id }: CardStep): boolean {
+  const last = actsOn(work, id).at(-1);
+  return last?.kind === 'card-stepped' && last.result.kind === 'ran';
+}
+
+function admitRenewed(
+  { id, part, count = 1 }: CardStep & { kind: 'renew' },
+  result: StepResult & { kind: 'renewed' },
+): void {
+  needText('the part number of what was fitted new', result.partNumber);
+  needText('the batch, serial or certificate number of what was fitted new', result.batch);
+  if (result.count !== count) {
+    throw new Refusal('renewed-too-few', { step: id, part, asked: count, given: result.count });
+  }
+}
+
+const ASKED: Record<CardStep['kind'], string> = {
+  do: 'do it and say so',
+  verify: 'look and say so',
+  measure: 'read a value and enter it',
+  renew: 'renew the part and enter its number',
+  wait: 'begin the wait, and end it when its time is over',
+  out: 'count out',
+  in: 'count in',
+  inspect: 'have it inspected by a second person, who signs',
+  run: 'begin the run, end it with its readings, and look afterwards',
+};
+
+/** What a step is told: the rule adds how it stands in the register. */
+export type StepAsked =
+  | Exclude<StepResult, { kind: 'out' | 'in' | 'begun' }>
+  | { kind: 'begun'; minutes?: number }
+  | { kind: 'out'; count: number; number?: string }
+  | { kind: 'in'; count: number; number?: string };
+
+export interface DoStep extends Command<Actor> {
+  work: string;
+  step: string;
+  on: Authorisation;
+  result: StepAsked;
+}
+
+export function doStep(life: DefectLife, command: DoStep, context: Context): CardStepped[] {
+  const { work, step, on } = command;
+  const head = { kind: 'card-stepped' as const, ...headOf(command, context), defect: life.defect };
+  return decided(cardStepped, life, { ...head, work, step, on, result: resultOf(life, command) });
+}
+
+function resultOf(life: DefectLife, { id, work: workId, step: stepId, result }: DoStep): StepResult {
+  const work = needCard(life, workId);
+  const step = needStep(work.started.card, stepId);
+  if (result.kind === 'begun') return { kind: 'begun', minutes: result.minutes ?? minutesOf(step) };
+  if (result.kind === 'out') {
+    const item = isStep(step, 'out') ? registered(id, accountOf(work.started.card, step), result.number) : null;
+    return { kind: 'out', count: result.count, item };
+  }
+  if (result.kind === 'in') {
+    const standing = isStep(step, 'in') ? outOf(life, work, accountOf(work.started.card, step)) : [];
+    const number = result.number ?? null;
+    const item = (standing.find(({ tag }) => tag === number) ?? standing[0])?.id ?? null;
+    return { kind: 'in', count: result.count, number, item };
+  }
+  return result;
+}
+
+/** Minutes that nobody entered are the card's; where the aircraft shows them they cannot be left out. */
+const minutesOf = (step: CardStep): number =>
+  isStep(step, 'wait', 'run') && 'minutes' in step.lasts ? step.lasts.minutes : Number.NaN;
+
+function registered(
+  id: string,
+  { kind, where, what, undo: how, numbered }: ReturnType<typeof accountOf>,
+  number: string | undefined,
+): LeftItem | null {
+  if (kind === undefined) return null;
+  return { id, kind, where, tag: number ?? (numbered === true ? '' : what), undo: how ?? '' };
+}
