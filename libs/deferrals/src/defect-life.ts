@@ -28,7 +28,7 @@ import type { Actor, Signature } from './people.js';
 import type { SignedLimit } from './signed-limit.js';
 
 /** A procedure that was done, by itself or by its card. */
-export type ProcedureDone = Pick<ProcedureSigned, 'work' | 'doneAt' | 'validUntil' | 'forFlight' | 'leaves' | 'by'>;
+export type ProcedureDone = Omit<ProcedureSigned, 'kind' | 'defect'>;
 
 /** The deferral in force. */
 export interface Deferral {

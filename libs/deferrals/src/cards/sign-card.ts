@@ -61,15 +61,18 @@ function admitOwnSteps({ started, steps }: CardWork, by: Signature): void {
 }
 
 /** What it leaves is what it counted out to stay, and is still there. */
-function procedureDone(life: DefectLife, { work: id, by, enteredAt }: CardSigned): DefectLife['procedures'] {
-  const { started, steps } = needCard(life, id);
+function procedureDone(
+  life: DefectLife,
+  { id, work, by, recordedAt, enteredAt }: CardSigned,
+): DefectLife['procedures'] {
+  const { started, steps } = needCard(life, work);
   const { procedure, forFlight } = started;
   if (procedure === null) return [];
   const leaves = steps.flatMap((act) => {
     const item = act.kind === 'card-stepped' && act.result.kind === 'out' ? act.result.item : null;
     return item && life.left.some((left) => left.id === item.id) ? [item] : [];
   });
-  return [{ work: procedure, doneAt: enteredAt, validUntil: null, forFlight, leaves, by }];
+  return [{ id, by, recordedAt, enteredAt, work: procedure, doneAt: enteredAt, validUntil: null, forFlight, leaves }];
 }
 
 export interface SignCard extends Command {

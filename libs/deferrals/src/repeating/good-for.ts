@@ -12,7 +12,7 @@ import {
   type RectificationClock,
 } from '#intervals';
 import type { Repeat } from '#mel';
-import type { ProcedureSigned } from '../acts.js';
+import type { ProcedureDone } from '../defect-life.js';
 import { before } from '../instant.js';
 import type { Departure } from './obligation.js';
 
@@ -30,7 +30,7 @@ export interface Goodness {
 
 /** @param earlier every departure before this one, in order, flown as planned where it is still to come */
 export function goodFor(
-  done: ProcedureSigned,
+  done: ProcedureDone,
   repeat: Repeat,
   departure: Departure,
   earlier: readonly Departure[],
@@ -49,7 +49,7 @@ export function goodFor(
 
 /** Good for the flight that it names alone; where nobody knows which flight left, for the next departure after it. */
 function forThisDeparture(
-  { doneAt, forFlight }: ProcedureSigned,
+  { doneAt, forFlight }: ProcedureDone,
   { flight }: Departure,
   earlier: readonly Departure[],
 ): Goodness {

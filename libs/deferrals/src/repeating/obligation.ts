@@ -1,5 +1,5 @@
 import type { Leg } from '#intervals';
-import type { ProcedureSigned } from '../acts.js';
+import type { ProcedureDone } from '../defect-life.js';
 
 /** The aircraft left the blocks, or is planned to. Planned ones carry the times and minutes of the plan. */
 export interface Departure {
@@ -25,6 +25,6 @@ export interface Obligation {
   state: 'done' | 'missed' | 'not-known' | 'due' | 'coming';
   before: Departure | null;
   departures: number;
-  done: ProcedureSigned | null;
+  done: ProcedureDone | null;
   because: string;
 }

@@ -8,8 +8,7 @@
  */
 import { countUsed, hasFlown, whatIsLeft } from '#intervals';
 import type { Repeat } from '#mel';
-import type { ProcedureSigned } from '../acts.js';
-import type { DefectLife } from '../defect-life.js';
+import type { DefectLife, ProcedureDone } from '../defect-life.js';
 import { proceduresOf } from '../deferring/procedures-owed.js';
 import { before } from '../instant.js';
 import { clockSince, dayIn, goodFor, type Counting, type Goodness } from './good-for.js';
@@ -17,7 +16,7 @@ import type { Departure, Obligation } from './obligation.js';
 
 interface Asked extends Goodness {
   departure: Departure;
-  by: ProcedureSigned | null;
+  by: ProcedureDone | null;
   /** Departures of the same slot are one obligation. */
   slot: string;
 }
@@ -53,7 +52,7 @@ export function obligationsOf(
   });
 }
 
-function signedFor({ procedures }: DefectLife, work: string): ProcedureSigned[] {
+function signedFor({ procedures }: DefectLife, work: string): ProcedureDone[] {
   return procedures
     .filter((done) => done.work === work)
     .sort((one, other) => (before(one.doneAt, other.doneAt) ? -1 : 1));
@@ -61,7 +60,7 @@ function signedFor({ procedures }: DefectLife, work: string): ProcedureSigned[] 
 
 interface Asking {
   repeat: Repeat;
-  signed: readonly ProcedureSigned[];
+  signed: readonly ProcedureDone[];
   departures: readonly Departure[];
   since: string;
   counting: Counting;
@@ -93,12 +92,12 @@ function slotOf(repeat: Repeat, index: number, offBlockAt: string, times: number
 
 /** The last time that is good; else the last that may be; else why the last is not. */
 function bestOf(
-  able: readonly ProcedureSigned[],
+  able: readonly ProcedureDone[],
   repeat: Repeat,
   departure: Departure,
   earlier: readonly Departure[],
   counting: Counting,
-): Goodness & { by: ProcedureSigned | null } {
+): Goodness & { by: ProcedureDone | null } {
   const answers = able.map((by) => ({ by, ...goodFor(by, repeat, departure, earlier, counting) }));
   return (
     answers.findLast(({ good }) => good === 'yes') ??
@@ -121,7 +120,7 @@ function openObligation(work: string, slot: readonly Asked[]): Obligation {
   return { work, state, before: departure, departures: slot.length, done: null, because };
 }
 
-function doneObligation(work: string, act: ProcedureSigned, asked: readonly Asked[]): Obligation {
+function doneObligation(work: string, act: ProcedureDone, asked: readonly Asked[]): Obligation {
   const served = asked.filter(({ by, good }) => by === act && good === 'yes');
   const late = act.lateReason === undefined ? '' : ` Entered ${act.enteredAt}, late: ${act.lateReason}`;
   return {
@@ -141,7 +140,7 @@ function timeOf({ done, before: departure }: Obligation): string {
 function comingOf(
   work: string,
   repeat: Repeat,
-  signed: readonly ProcedureSigned[],
+  signed: readonly ProcedureDone[],
   departures: readonly Departure[],
   at: string,
   counting: Counting,
