@@ -52,9 +52,11 @@ const FINISHES: Record<StepKind, CardStepped['result']['kind'] | null> = {
   run: 'looked',
 };
 
-/** A step in words for a list: "seal: Renew both seals." */
-export const stepInWords = ({ id, text }: CardStep): string =>
-  `${id}: ${text.length > 90 ? `${text.slice(0, 90).trimEnd()}...` : text}`;
+/** A step in words for a list: "seal: Renew both seals" */
+export function stepInWords({ id, text }: CardStep): string {
+  const said = text.length > 90 ? `${text.slice(0, 90).trimEnd()}...` : text.replace(/\.$/, '');
+  return `${id}: ${said}`;
+}
 
 /** Steps that stand in the way of this one. */
 export function stepsMissingBefore(work: CardWork, step: CardStep): CardStep[] {

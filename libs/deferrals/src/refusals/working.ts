@@ -103,8 +103,8 @@ export const WORKING_REFUSALS = {
     paragraph: '145.A.48(a)(2); 14 CFR 121.371(c)',
   },
   'card-not-finished': {
-    sentence: 'Work card "{card}" is not finished. {missing}.',
-    next: 'Do what is missing, then sign the card. {missing}.',
+    sentence: 'Work card "{card}" is not finished: {missing}.',
+    next: 'Do what is missing, then sign the card.',
     paragraph: '145.A.48(a); 145.A.50(a)',
   },
   'card-not-confirmed': {
