@@ -37,6 +37,8 @@ import { MovementsController } from './movements/movements.controller.js';
 import { StandingsService } from './movements/standings.service.js';
 import { TrayService } from './movements/tray.service.js';
 import { ProblemsController } from './openapi/problems.controller.js';
+import { MembersController } from './people/members.controller.js';
+import { MembersService } from './people/members.service.js';
 import { PeopleController } from './people/people.controller.js';
 import { Secrets } from './people/secrets.js';
 import { SignaturesController } from './people/signatures.controller.js';
@@ -70,6 +72,7 @@ export class AppModule {
       module: AppModule,
       controllers: [
         PeopleController,
+        MembersController,
         SignaturesController,
         FleetController,
         SwapController,
@@ -101,6 +104,7 @@ export class AppModule {
         { provide: APP_FILTER, useClass: ProblemFilter },
         { provide: APP_PIPE, useFactory: inputPipe },
         SignInService,
+        MembersService,
         FleetService,
         ActingService,
         DefectsService,

@@ -47,6 +47,11 @@ export const PROBLEMS = {
     title: 'Your role does not allow this',
     next: 'Ask somebody who holds one of the roles named.',
   },
+  'not-for-oneself': {
+    status: 403,
+    title: 'Nobody does this for themselves',
+    next: 'Ask somebody else who may do it.',
+  },
   'foreign-origin': {
     status: 403,
     title: 'The request came from another site',

@@ -12,3 +12,8 @@ export class ChooseOperatorBody {
   @Id({ description: 'One of your operators.' })
   operator!: string;
 }
+
+export class LeavingBody {
+  @Text(300, { description: 'Why, for the record: no more than is needed.' })
+  reason!: string;
+}

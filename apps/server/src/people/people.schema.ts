@@ -21,7 +21,34 @@ const signatureView = object({
   misfits: list(text('What does not fit.')),
 });
 
+const member = object({
+  id: text('id'),
+  name: text('Name.'),
+  licence: orNull(text('Licence or certificate number.')),
+  roles: list(text('role')),
+  organisation: orNull(text('The organisation that the person comes from.')),
+  validFrom: instant('Works here from'),
+  validUntil: orNull(instant('Works here until before')),
+  works: yesNo('Works here now.'),
+  authorisations: list(
+    object({
+      id: text('id'),
+      number: text('Number.'),
+      organisation: text('Who gave it, with its approval number.'),
+      aircraftTypes: list(text('type')),
+      licenceCategories: list(text('category')),
+      privileges: list(text('What it lets its holder do.')),
+      validFrom: instant('Valid from'),
+      validUntil: orNull(instant('Valid until before')),
+      revokedAt: orNull(instant('Revoked at')),
+    }),
+  ),
+});
+
 export const PEOPLE_SHAPES: Record<string, Shape> = {
+  MemberView: member,
+  Members: object({ at: instant('When this was read'), people: list(ref('MemberView')) }),
+  MemberChanged: object({ person: ref('MemberView') }),
   SignatureView: signatureView,
   Signatures: object({ at: instant('When this was read'), signatures: list(ref('SignatureView')) }),
   SessionView: object({

@@ -36,6 +36,40 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/people': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Who works for the operator, and what each may sign. */
+    get: operations['MembersController_list'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/leaving': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Somebody leaves now: access ends at once, what was signed stays good. */
+    post: operations['MembersController_leaves'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/signatures': {
     parameters: {
       query?: never;
@@ -1060,6 +1094,10 @@ export interface components {
       /** @description One of your operators. */
       operator: string;
     };
+    LeavingBody: {
+      /** @description Why, for the record: no more than is needed. */
+      reason: string;
+    };
     AllowedBody: {
       /** @description A planned flight. */
       flight: string;
@@ -1583,6 +1621,52 @@ export interface components {
       lockedUntil?: string;
       /** @description This one occurrence, for the administrator. */
       instance?: string;
+    };
+    MemberView: {
+      /** @description id */
+      id: string;
+      /** @description Name. */
+      name: string;
+      licence: string | null;
+      roles: string[];
+      organisation: string | null;
+      /**
+       * Format: date-time
+       * @description Works here from (ISO 8601)
+       */
+      validFrom: string;
+      validUntil: string | null;
+      /** @description Works here now. */
+      works: boolean;
+      authorisations: {
+        /** @description id */
+        id: string;
+        /** @description Number. */
+        number: string;
+        /** @description Who gave it, with its approval number. */
+        organisation: string;
+        aircraftTypes: string[];
+        licenceCategories: string[];
+        privileges: string[];
+        /**
+         * Format: date-time
+         * @description Valid from (ISO 8601)
+         */
+        validFrom: string;
+        validUntil: string | null;
+        revokedAt: string | null;
+      }[];
+    };
+    Members: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      people: components['schemas']['MemberView'][];
+    };
+    MemberChanged: {
+      person: components['schemas']['MemberView'];
     };
     SignatureView: {
       /** @description id */
@@ -3797,6 +3881,68 @@ export interface operations {
           [name: string]: unknown;
         };
         content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MembersController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Members'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MembersController_leaves: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['LeavingBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MemberChanged'];
+        };
       };
       /** @description A problem; see `/api/problems`. */
       default: {

@@ -14,6 +14,9 @@ export function YourSignatures() {
     <section>
       <h2>Signed in your name</h2>
       <p>The newest first. Is one of them not yours, tell quality at once.</p>
+      <p class="soft">
+        These signatures are designed to the published guidance on electronic records; nobody has approved them.
+      </p>
       <Read of={signatures}>
         {({ signatures: given }) =>
           given.length === 0 ? (

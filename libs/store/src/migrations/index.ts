@@ -12,6 +12,7 @@ import { Extensions1795591000000 } from './1795591000000-extensions.js';
 import { CalendarFeeds1795591100000 } from './1795591100000-calendar-feeds.js';
 import { Reminders1795594000000 } from './1795594000000-reminders.js';
 import { AttemptsCountedFirst1795597000000 } from './1795597000000-attempts-counted-first.js';
+import { FormsOfSignature1795597100000 } from './1795597100000-forms-of-signature.js';
 import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
@@ -30,5 +31,6 @@ export const migrations = [
   CalendarFeeds1795591100000,
   Reminders1795594000000,
   AttemptsCountedFirst1795597000000,
+  FormsOfSignature1795597100000,
   SignedHeads1795598000000,
 ];

@@ -9,7 +9,7 @@ export interface SignatureRow {
   personId: string;
   /** What is certified, word for word as shown to the signer. */
   statement: string;
-  /** SHA-256 of the canonical form of what was signed, as 64 hex digits. */
+  /** The leaf of the record entry it was given with, as 64 hex digits. */
   contentSha256: string;
   /** Name, licence and authorisation as they stood at `signedAt`. */
   authorisation: object;
@@ -35,6 +35,9 @@ export const SignatureTable = new EntitySchema<SignatureRow>({
     entryId: id(),
   },
   indices: [{ name: 'signature_of_entry', columns: ['operatorId', 'entryId'] }],
-  checks: [{ name: 'signature_content_sha256', expression: "content_sha256 ~ '^[0-9a-f]{64}$'" }],
+  checks: [
+    { name: 'signature_content_sha256', expression: "content_sha256 ~ '^[0-9a-f]{64}$'" },
+    { name: 'signature_method', expression: "method in ('password', 'passkey', 'single-sign-on', 'paper')" },
+  ],
   foreignKeys: [toMember('signature_person', 'personId'), within('signature_entry', 'record_entry', 'entryId')],
 });
