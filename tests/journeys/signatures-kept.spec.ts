@@ -62,7 +62,7 @@ describe('E-11: EU, records of continuing airworthiness (AMC M.A.305(e)(a)(1)-(4
     const { items } = await reader.get<Shapes['AircraftView']>(`/api/aircraft/${plane?.id}`);
     expect(items.map(({ id }) => id)).toContain(defect);
     const { entries } = await reader.get<Shapes['RecordEntries']>(`/api/record?aircraft=${plane?.id}`);
-    expect(entries.filter(({ what }) => what === 'defect.')).toHaveLength(1);
+    expect(entries.filter(({ what }) => what === 'defect.rectification')).toHaveLength(1);
   });
 
   it('E-11: staff who are not authorised alter nothing', async () => {
@@ -79,7 +79,7 @@ describe('E-11: EU, records of continuing airworthiness (AMC M.A.305(e)(a)(1)-(4
   it('E-11: an amendment is traced: what stood before, who amended it, and the record verifies over both', async () => {
     await scene.rectify('odrin', defect, { workDone: 'Lamp and socket replaced.' });
     const { history } = await scene.person('wenna').get<Shapes['DefectView']>(`/api/defects/${defect}`);
-    const work = history.filter(({ act }) => act === '');
+    const work = history.filter(({ act }) => act === 'rectification');
     expect(work.map(({ by }) => by)).toEqual(['Wick Straddock', 'Odrin Vask']);
     const findings = await verifyRecord(scene.server.ownerUrl);
     expect(findings.map(({ misfit }) => misfit)).toEqual([null, null]);

@@ -175,7 +175,10 @@ describe('the guards', () => {
       'count_attempt',
       'credential_named',
       'credential_of',
+      'entries_waiting',
       'memberships_of',
+      'operators_served',
+      'recorded_operators',
       'session_of_token',
       'take_back_attempts',
     ]);
