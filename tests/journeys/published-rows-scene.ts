@@ -6,6 +6,8 @@ import { type Airline, anAirline, type FlightAsked } from './an-airline.js';
 
 const MEL = readFileSync(new URL('../cases/published-rows-t1.yaml', import.meta.url), 'utf8');
 
+const CHANGED = { reason: 'as things stand now' };
+
 export interface PublishedRowsAsked {
   at: string;
   aircraft: string[];
@@ -107,11 +109,43 @@ export class PublishedRowsScene {
   }
 
   answer(mark: string, flight: string): Promise<Shapes['Verdict']> {
-    return this.control.get(`/api/aircraft/${this.aircraft(mark)}/verdict?flight=${this.flight(flight)}`);
+    return this.control.get(`/api/aircraft/${this.aircraft(mark)}/answer?flight=${this.flight(flight)}`);
   }
 
   ahead(mark: string): Promise<Shapes['NextFlights']> {
     return this.control.get(`/api/aircraft/${this.aircraft(mark)}/next-flights`);
+  }
+
+  /** One hour in the air, entered by control as somebody read it from the log. */
+  async flew(mark: string, number: string, offBlockAt: string): Promise<void> {
+    const at = (minutes: number) => new Date(Date.parse(offBlockAt) + minutes * 60_000).toISOString();
+    await this.control.post(`/api/aircraft/${this.aircraft(mark)}/legs`, {
+      flight: number,
+      scheduledOn: offBlockAt.slice(0, 10),
+      from: 'QWA',
+      to: 'QWB',
+      ending: 'arrived',
+      offBlockAt,
+      airborneAt: at(10),
+      landedAt: at(70),
+      onBlockAt: at(80),
+      delays: [],
+      reason: 'read from the technical log',
+    });
+  }
+
+  changeRow(defect: string, row: string, more: object = {}, client = this.technician): Promise<Shapes['ActDone']> {
+    return client.sign(defect, 'row', { act: 'change-row', row }, { row, ...CHANGED, ...more });
+  }
+
+  changeRowRefused(defect: string, row: string, more: object = {}, client = this.technician) {
+    return client.signRefused(defect, 'row', { act: 'change-row', row }, { row, ...CHANGED, ...more });
+  }
+
+  async fixed(defect: string): Promise<void> {
+    const done = { workDone: 'Replaced.', reference: 'AMM, revision 4', complete: true, testAsked: false };
+    await this.technician.sign(defect, 'rectification', { act: 'rectify' }, { ...done, inspectionAsked: false });
+    await this.technician.sign(defect, 'release', { act: 'release' });
   }
 
   async ask(mark: string, flight: string, more: object = {}): Promise<Shapes['Verdict']> {

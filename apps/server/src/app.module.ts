@@ -9,6 +9,7 @@ import { DefectViews } from './defects/defect-views.service.js';
 import { ActsController, DefectsController } from './defects/defects.controller.js';
 import { RepeatsController } from './defects/repeats.controller.js';
 import { DefectsService } from './defects/defects.service.js';
+import { RowChangesService } from './defects/row-changes.service.js';
 import { AuthorityDocumentsService } from './deferrals/authority-documents.service.js';
 import { ExtendingController, ExtensionsController } from './deferrals/extensions.controller.js';
 import { ExtensionsService } from './deferrals/extensions.service.js';
@@ -108,6 +109,7 @@ export class AppModule {
         FleetService,
         ActingService,
         DefectsService,
+        RowChangesService,
         DefectViews,
         ExtensionsService,
         NoticesService,

@@ -5,7 +5,7 @@
  * known. What it does not say is unknown, and unknown is never yes.
  */
 import type { GrantTerms } from '#deferrals';
-import type { CountingSettings } from '#intervals';
+import type { CountingSettings, RectificationClock } from '#intervals';
 import type { Proviso, Role } from '#mel';
 
 /** A fact with where it came from. `value: null` means asked for and still unknown. Instants are ISO 8601 with offset. */
@@ -57,10 +57,18 @@ export interface OpenDefect {
   /** Where the stored legal deadline is known it is used instead of computing it anew. */
   deadline?: { lastDay?: string; endsAt?: string; tzdb?: string };
   used?: Used;
+  /** Counted limits of rows signed before the one in force. They bind as long as nothing has let them go. */
+  formerLimits?: FormerLimit[];
   /** What authorities allow beyond the deadline. They move no deadline; each carries the flights it covers and no other. */
   grants?: GrantInForce[];
   /** A basis other than an MEL row brings its own limits as conditions of the same shape. */
   basis?: OtherBasis;
+}
+
+/** `pair` is true where the row relieved several units at once: its limit goes with its cause. */
+export interface FormerLimit {
+  clock: RectificationClock;
+  pair: boolean;
 }
 
 /** A document of an authority, and how many of its flights are used; absent means not known. */

@@ -22,7 +22,9 @@ export interface Acted {
   row: DefectRow;
 }
 
-const BRING_A_DEADLINE = new Set<Act['kind']>(['deferred', 'extended']);
+const BRING_A_DEADLINE = new Set<Act['kind']>(['deferred', 'row-changed', 'extended']);
+
+const TAKES_A_ROW = new Set<Act['kind']>(['deferred', 'row-changed']);
 
 /** Carries out one act on one defect: the secret proved, the aircraft locked, everything in one transaction. */
 @Injectable()
@@ -57,7 +59,7 @@ export class ActingService {
         return { acts: decided, life: proceed(scene.life, decided) };
       });
       const mel = await this.shelf.inForce(tx, aircraft.type);
-      const melRevisionId = acts.some(({ kind }) => kind === 'deferred') ? (mel?.revision.id ?? null) : undefined;
+      const melRevisionId = acts.some(({ kind }) => TAKES_A_ROW.has(kind)) ? (mel?.revision.id ?? null) : undefined;
       const after = await writeActs(tx, {
         aircraft,
         row,

@@ -112,6 +112,25 @@ export class DeferBody {
   sign!: SignBody;
 }
 
+/** Another row of the same entry takes the place of the one in force. */
+export class ChangeRowBody {
+  @Text(20, { description: 'The row that it is to stand on from now on.' })
+  row!: string;
+
+  @Text(1000, { description: 'Why the row is changed.' })
+  reason!: string;
+
+  @Id({
+    description:
+      'The closed defect of the other unit that had asked for the stricter row; then maintenance control signs, and the limit of that row ends with it.',
+    optional: true,
+  })
+  causeClosed?: string;
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
 export class ProcedureBody {
   @Text(120, { description: 'Which work: `<entry>/<row>/<procedure>`.', example: '80-11-01/1/M1' })
   work!: string;

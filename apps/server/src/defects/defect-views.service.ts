@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import type { DefectLife } from '#deferrals';
 import type { Leg } from '#intervals';
 import type { AircraftRow, DefectRow, Tx } from '#store';
 import { documentLine } from '../deferrals/document-lines.js';
@@ -62,6 +63,7 @@ export class DefectViews {
         openWork: openWorkView(opened.life),
         documents: opened.life.grants.map(documentLine),
         repeats: await repeatLines(tx, aircraft, opened.life, settings, this.now()),
+        causesGone: await causesGone(tx, aircraft, row, opened.life),
         left: left.map((item) => leftLine(item, aircraft, [row])),
         history: opened.life.acts.map((act, index) => historyLine(act, index + 1, sealed, base)),
       },
@@ -120,6 +122,20 @@ export class DefectViews {
       defectLine(row, life, { aircraft, mel, at, used: usedOf(life, legs, counting), base, counting }),
     );
   }
+}
+
+/** Closed defects of other units of the item that stood beside this one, where a row of several units is in force. */
+async function causesGone(tx: Tx, aircraft: AircraftRow, row: DefectRow, { limits }: DefectLife) {
+  if (row.entry === null || !limits.some(({ pair }) => pair)) return [];
+  const closed = await tx.defects.closedOn(aircraft.id, row.entry);
+  return closed
+    .filter(({ id, closedAt }) => id !== row.id && closedAt !== null && closedAt > row.recordedAt)
+    .map((one) => ({
+      id: one.id,
+      number: defectNumber(aircraft, one),
+      units: one.units,
+      closedAt: one.closedAt ?? '',
+    }));
 }
 
 /**

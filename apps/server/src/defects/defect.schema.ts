@@ -168,6 +168,15 @@ export const DEFECT_SHAPES: Record<string, Shape> = {
     openWork: orNull(ref('OpenWork')),
     documents: list(ref('DocumentLine'), 'What authorities allow beyond the deadline.'),
     repeats: list(ref('RepeatLine'), 'Work that is owed again and again, in order of time.'),
+    causesGone: list(
+      object({
+        id: text('id'),
+        number: text('Number of the defect.'),
+        units: list(text('unit')),
+        closedAt: instant('When it was closed'),
+      }),
+      'Closed defects of other units, for which a row of several units was signed: control may let its limit go.',
+    ),
     left: list(ref('LeftLine')),
     history: list(ref('HistoryLine')),
   }),

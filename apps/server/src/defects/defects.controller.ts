@@ -11,6 +11,7 @@ import { ref } from '../openapi/shape.js';
 import * as Bodies from './bodies.js';
 import { DefectViews } from './defect-views.service.js';
 import { DefectsService } from './defects.service.js';
+import { RowChangesService } from './row-changes.service.js';
 import { StatementQuery } from './statements.js';
 
 const KEY = ApiHeader({ name: 'Idempotency-Key', required: true, description: 'A fresh UUID for each act.' });
@@ -79,7 +80,10 @@ export class DefectsController {
 @ApiTags('acts')
 @Controller('api/defects/:id')
 export class ActsController {
-  constructor(private readonly defects: DefectsService) {}
+  constructor(
+    private readonly defects: DefectsService,
+    private readonly rows: RowChangesService,
+  ) {}
 
   @Post('identification')
   @HttpCode(200)
@@ -99,6 +103,16 @@ export class ActsController {
   @ApiOperation({ summary: 'Defer on an MEL row or another basis. The clock runs from the day in the log.' })
   defer(@Calling() calling: Called, @Body() body: Bodies.DeferBody): Promise<object> {
     return this.defects.defer(calling, calling.id, body);
+  }
+
+  @Post('row')
+  @HttpCode(200)
+  @KEY
+  @SEEN
+  @DONE
+  @ApiOperation({ summary: 'Change the row that a deferral stands on. It is work to be signed; the clock is kept.' })
+  changeRow(@Calling() calling: Called, @Body() body: Bodies.ChangeRowBody): Promise<object> {
+    return this.rows.change(calling, calling.id, body);
   }
 
   @Post('procedures')

@@ -37,7 +37,7 @@ export class DeferralCheck {
   }
 
   /** The row asked for, as the revision in force offers it to this aircraft; null for another basis. */
-  async offered({ tx, aircraft }: Scene, life: DefectLife, body: DeferBody): Promise<RowOffered | null> {
+  async offered({ tx, aircraft }: Scene, life: DefectLife, body: Pick<DeferBody, 'row'>): Promise<RowOffered | null> {
     if (body.row === undefined) return null;
     const shelved = await this.shelf.inForce(tx, aircraft.type);
     const number = life.item?.entry ?? null;
@@ -52,7 +52,7 @@ export class DeferralCheck {
    * Judged together with everything else that is open and without any flight: what fails then fails on every flight. Work
    * that can be done later does not count against it. Throws Problem `row-not-available` naming each condition.
    */
-  async mayStandBesideOthers(scene: Scene, life: DefectLife, body: DeferBody): Promise<void> {
+  async mayStandBesideOthers(scene: Scene, life: DefectLife, body: Pick<DeferBody, 'row'>): Promise<void> {
     const { entry, units } = life.item ?? { entry: null, units: [] };
     if (body.row === undefined || entry === null) return;
     const { tx, aircraft, settings, context } = scene;

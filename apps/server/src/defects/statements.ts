@@ -6,6 +6,7 @@ import { OneOf, Text } from '../http/fields.js';
 
 export const SIGNED_ACTS = [
   'defer',
+  'change-row',
   'procedure',
   'placard',
   'undo',
@@ -26,7 +27,7 @@ export type SignedAct = (typeof SIGNED_ACTS)[number];
 export interface StatementFacts {
   registration: string;
   number: string;
-  /** What the deferral stands on, in words; only for `defer`. */
+  /** What the deferral stands on, in words; only for `defer` and `change-row`. */
   basis?: string;
   /** Which procedure; only for `procedure`. */
   work?: string;
@@ -41,7 +42,7 @@ export class StatementQuery {
   @Text(40, { description: 'MEL entry, for `defer`.', optional: true })
   entry?: string;
 
-  @Text(20, { description: 'Row, for `defer`.', optional: true })
+  @Text(20, { description: 'Row, for `defer` and `change-row`.', optional: true })
   row?: string;
 
   @Text(300, { description: 'Document in words, for `defer` on another basis.', optional: true })
@@ -57,6 +58,8 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
   switch (act) {
     case 'defer':
       return `I defer ${what} on the basis of ${facts.basis ?? 'a document'}. I have read its conditions, and its procedures and placard belong to this deferral.`;
+    case 'change-row':
+      return `I change the basis of ${what} to ${facts.basis ?? 'another row'}. I have read its conditions; its procedures and placard belong to the deferral from now on, and the clock is kept.`;
     case 'procedure':
       return `I carried out ${facts.work ?? 'the procedure'} for ${what} as the approved manual says, and everything it leaves altered on the aircraft is listed here.`;
     case 'placard':

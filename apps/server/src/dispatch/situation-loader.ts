@@ -1,5 +1,5 @@
 /** Puts together what is known of one aircraft and one flight, as the reasoner takes it. It decides nothing. */
-import { type DefectLife, type DocumentBasis, standing } from '#deferrals';
+import { deadlineOf, type DefectLife, type DocumentBasis } from '#deferrals';
 import type { OpenDefect, OtherBasis, PlannedFlight, RecordedJudgement, Situation } from '#dispatch';
 import type { Leg } from '#intervals';
 import type { AircraftRow, FlightRow, JudgementRow, Tx } from '#store';
@@ -106,7 +106,9 @@ function openDefect(life: DefectLife, proposal: Proposal | null, { asked, legs, 
   const basis = life.deferral?.basis ?? null;
   const signedRow = basis?.kind === 'mel-row' ? basis.row : null;
   const row = proposal?.row ?? signedRow;
-  const { deadline } = standing(life, life.enteredAt);
+  const isOtherEntry = proposal !== null && proposal.entry !== life.item?.entry;
+  const isSigned = signedRow !== null && row === signedRow && !isOtherEntry;
+  const deadline = life.deferral === null ? null : deadlineOf(life.limits);
   const used = usedOf(life, legs, asked.settings.deferral.counting);
   const grants = grantsInForce(life, underGrants, asked.flight, asked.settings.judge.expiryInFlight);
   return {
@@ -114,15 +116,25 @@ function openDefect(life: DefectLife, proposal: Proposal | null, { asked, legs, 
     entry: proposal?.entry ?? life.item?.entry ?? null,
     units: proposal?.units ?? life.item?.units ?? [],
     row,
-    signed: signedRow !== null && row === signedRow && proposal === null,
+    signed: isSigned,
+    ...(signedRow === null || isSigned || isOtherEntry ? {} : { insteadOf: signedRow }),
     recordedAt: life.recordedAt,
     ...(deadline?.endsAt
       ? { deadline: { endsAt: deadline.endsAt, ...(deadline.lastDay ? { lastDay: deadline.lastDay } : {}) } }
       : {}),
     ...(used ? { used } : {}),
+    ...formerLimits(life),
     ...(grants.length > 0 ? { grants } : {}),
     ...(basis && basis.kind !== 'mel-row' ? { basis: otherBasis(basis) } : {}),
   };
+}
+
+/** Signed before the row in force, and still binding: the limits of that row come last. */
+function formerLimits({ limits, deferral }: DefectLife): Pick<OpenDefect, 'formerLimits'> {
+  const own = deferral?.basis.kind === 'mel-row' ? deferral.basis.intervals.length : 1;
+  const former = limits.slice(0, Math.max(0, limits.length - own));
+  const counted = former.flatMap(({ clock, pair }) => (clock?.kind === 'counted' ? [{ clock, pair }] : []));
+  return counted.length === 0 ? {} : { formerLimits: counted };
 }
 
 function otherBasis({ kind, reference, limit, conditions, interval }: DocumentBasis): OtherBasis {

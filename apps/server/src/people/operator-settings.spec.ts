@@ -23,6 +23,7 @@ describe('the settings of an operator', () => {
       expiryInFlight: 'arrival-inside',
       hourClock: 'block',
       pairDayZero: 'first-record',
+      changeOfRow: 'own-window',
       lateAfterMinutes: 15,
       extensionCategories: ['B'],
       extensionTimes: 'any number',
@@ -48,6 +49,7 @@ describe('the settings of an operator', () => {
       base: 'Europe/Paris',
       expiryInFlight: 'arrival-inside',
       pairCountsFrom: 'first-record',
+      changeOfRow: 'own-window',
       combinationNeedsAcceptance: false,
       counting: { hourClock: 'block', hoursCountedAt: 'arrival', rampReturnMakesFlightDay: false },
     });

@@ -41,6 +41,7 @@ export function settingsOf(operator: Pick<OperatorRow, 'settings' | 'base'>, tzd
       expiryInFlight,
       counting,
       pairCountsFrom: pairDayZero,
+      changeOfRow: value('changeOfRow'),
       combinationNeedsAcceptance: value('combinationNeedsAcceptance'),
       budget: value('budget'),
     },

@@ -292,6 +292,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/row': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Change the row that a deferral stands on. It is work to be signed; the clock is kept. */
+    post: operations['ActsController_changeRow'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/procedures': {
     parameters: {
       query?: never;
@@ -1206,6 +1223,16 @@ export interface components {
       row?: string;
       /** @description A basis other than an MEL row. */
       document?: components['schemas']['DocumentBody'];
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    ChangeRowBody: {
+      /** @description The row that it is to stand on from now on. */
+      row: string;
+      /** @description Why the row is changed. */
+      reason: string;
+      /** @description The closed defect of the other unit that had asked for the stricter row; then maintenance control signs, and the limit of that row ends with it. */
+      causeClosed?: string;
       /** @description The signature. */
       sign: components['schemas']['SignBody'];
     };
@@ -2163,6 +2190,19 @@ export interface components {
       documents: components['schemas']['DocumentLine'][];
       /** @description Work that is owed again and again, in order of time. */
       repeats: components['schemas']['RepeatLine'][];
+      /** @description Closed defects of other units, for which a row of several units was signed: control may let its limit go. */
+      causesGone: {
+        /** @description id */
+        id: string;
+        /** @description Number of the defect. */
+        number: string;
+        units: string[];
+        /**
+         * Format: date-time
+         * @description When it was closed (ISO 8601)
+         */
+        closedAt: string;
+      }[];
       left: components['schemas']['LeftLine'][];
       history: components['schemas']['HistoryLine'][];
     };
@@ -4268,6 +4308,7 @@ export interface operations {
         /** @description Which act is to be signed. */
         act:
           | 'defer'
+          | 'change-row'
           | 'procedure'
           | 'placard'
           | 'undo'
@@ -4282,7 +4323,7 @@ export interface operations {
           | 'enter-document';
         /** @description MEL entry, for `defer`. */
         entry?: string;
-        /** @description Row, for `defer`. */
+        /** @description Row, for `defer` and `change-row`. */
         row?: string;
         /** @description Document in words, for `defer` on another basis. */
         document?: string;
@@ -4396,6 +4437,43 @@ export interface operations {
     requestBody: {
       content: {
         'application/json': components['schemas']['DeferBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_changeRow: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ChangeRowBody'];
       };
     };
     responses: {

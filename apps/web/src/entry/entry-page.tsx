@@ -29,7 +29,7 @@ function ForDefect({ reading, view, number }: { reading: Reading<DefectView>; vi
     <Read of={entry}>
       {(value) => (
         <Read of={flights}>
-          {({ flights: [next] }) => <Rows entry={value} defect={reading} line={view.defect} next={next ?? null} />}
+          {({ flights: [next] }) => <Rows entry={value} defect={reading} view={view} next={next ?? null} />}
         </Read>
       )}
     </Read>
@@ -39,11 +39,13 @@ function ForDefect({ reading, view, number }: { reading: Reading<DefectView>; vi
 interface RowsProps {
   entry: Schemas['EntryView'];
   defect: Reading<DefectView>;
-  line: Schemas['DefectLine'];
+  view: DefectView;
   next: Schemas['FlightLine'] | null;
 }
 
-function Rows({ entry, defect, line, next }: RowsProps) {
+function Rows({ entry, defect, view, next }: RowsProps) {
+  const line = view.defect;
+  const isDeferred = line.row !== null;
   const named = line.entry === entry.number ? line.units : [];
   const [units, setUnits] = useState<string[]>(
     named.length > 0 ? named : entry.units.length === 1 ? entry.units : [],
@@ -60,15 +62,19 @@ function Rows({ entry, defect, line, next }: RowsProps) {
   return (
     <>
       <p class="entry-title">{entry.title}</p>
-      <UnitChoice
-        installed={entry.units}
-        units={units}
-        oneOf={oneOf}
-        onUnits={(chosen, several) => {
-          setUnits(chosen);
-          setOneOf(several);
-        }}
-      />
+      {isDeferred ? (
+        <p>Unit {line.units.join(' or ')}. Changing the row keeps the clock, and every limit signed so far.</p>
+      ) : (
+        <UnitChoice
+          installed={entry.units}
+          units={units}
+          oneOf={oneOf}
+          onUnits={(chosen, several) => {
+            setUnits(chosen);
+            setOneOf(several);
+          }}
+        />
+      )}
       {next && (
         <p>
           Answers are for {flightName(next)}, off blocks {offBlocks(next)}, if the row were signed now.
@@ -80,7 +86,7 @@ function Rows({ entry, defect, line, next }: RowsProps) {
           key={row.id}
           row={row}
           entry={entry}
-          defect={line}
+          view={view}
           seen={defect.etag}
           units={told ? units : []}
           flight={next}

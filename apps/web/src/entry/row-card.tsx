@@ -6,6 +6,7 @@ import { SignForm } from '../acts/sign-form.js';
 import { AnswerBox } from '../answer/answer-box.js';
 import { carryOver } from '../shell/announce.js';
 import { Read } from '../shell/reading.js';
+import { ChangeRowForm } from './change-row-form.js';
 import { RowText } from './row-text.js';
 
 type EntryView = Schemas['EntryView'];
@@ -13,7 +14,7 @@ type EntryView = Schemas['EntryView'];
 interface RowCardProps {
   row: EntryView['rows'][number];
   entry: EntryView;
-  defect: Schemas['DefectLine'];
+  view: Schemas['DefectView'];
   seen: string | null;
   /** Empty until the unit is named. */
   units: string[];
@@ -23,7 +24,9 @@ interface RowCardProps {
 
 /** One row: what it says, what it would answer, and its signature. */
 export function RowCard(props: RowCardProps) {
-  const { row, entry, defect, seen, units, flight, readAgain } = props;
+  const { row, entry, view, seen, units, flight, readAgain } = props;
+  const { defect } = view;
+  const standsOn = defect.entry === entry.number ? defect.row : null;
   const { route } = useLocation();
   const [chosen, setChosen] = useState(false);
   const tried = { defect: defect.id, entry: entry.number, units, row: row.id };
@@ -36,7 +39,7 @@ export function RowCard(props: RowCardProps) {
 
   function done({ defect: after }: Schemas['ActDone']): void {
     carryOver({
-      title: `Deferred under ${after.basis ?? 'the row'}.`,
+      title: `${standsOn === null ? 'Deferred under' : 'Changed to'} ${after.basis ?? 'the row'}.`,
       lines: ['Its procedures and placard are to be signed next.'],
     });
     route(`/defects/${defect.id}`);
@@ -60,14 +63,18 @@ export function RowCard(props: RowCardProps) {
           )}
         </Read>
       )}
-      {units.length > 0 && !chosen && (
+      {standsOn === row.id && <p class="strong">This row is signed for it.</p>}
+      {units.length > 0 && !chosen && standsOn !== row.id && (
         <div class="buttons">
           <button type="button" onClick={() => setChosen(true)}>
-            Choose row {row.id}
+            {standsOn === null ? 'Choose' : 'Change to'} row {row.id}
           </button>
         </div>
       )}
-      {chosen && units.length > 0 && (
+      {chosen && standsOn !== null && (
+        <ChangeRowForm view={view} row={row.id} seen={seen} done={done} readAgain={readAgain} />
+      )}
+      {chosen && standsOn === null && units.length > 0 && (
         <SignForm<Schemas['ActDone']>
           statementPath={`/defects/${defect.id}/statement?${asked}`}
           path={`/defects/${defect.id}/deferral`}

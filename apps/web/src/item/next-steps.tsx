@@ -8,13 +8,26 @@ type View = Schemas['DefectView'];
 
 /** Who is offered acts of maintenance. Whether one may sign, the authorisation says, and the server sees to it. */
 const MAINTAIN = ['technician', 'engineer'];
+const MAY_CHANGE = [...MAINTAIN, 'maintenance-control'];
 
 /** What can be done with an item as it stands, the likeliest first. */
 export function NextSteps({ view }: { view: View }) {
   const { roles } = useSession();
   const { defect, openWork } = view;
   const at = `/defects/${defect.id}`;
-  if (!roles.some((role) => MAINTAIN.includes(role))) return <Owed defect={defect} />;
+  const change = roles.some((role) => MAY_CHANGE.includes(role)) && defect.row !== null && openWork === null && (
+    <a class="button" href={`${at}/entries/${defect.entry}`}>
+      Change the row
+    </a>
+  );
+  if (!roles.some((role) => MAINTAIN.includes(role))) {
+    return (
+      <>
+        <Owed defect={defect} />
+        {change && <div class="buttons">{change}</div>}
+      </>
+    );
+  }
   if (openWork) return <OpenWorkSteps view={view} work={openWork} />;
   if (defect.basis === null) return <Unanswered at={at} entry={defect.entry} />;
   return (
@@ -29,6 +42,7 @@ export function NextSteps({ view }: { view: View }) {
         <a class="button" href={`${at}/rectification`}>
           Rectify
         </a>
+        {change}
         {view.left.some(({ kind }) => kind !== 'placard') && (
           <a class="button" href={`${at}/undone`}>
             Undo something that is left

@@ -15,7 +15,7 @@ import type {
 
 export type CaseFact = KnownFact | KnownFact['value'];
 
-export interface CaseDefect extends Omit<OpenDefect, 'id' | 'units' | 'row' | 'signed' | 'basis'> {
+export interface CaseDefect extends Omit<OpenDefect, 'id' | 'units' | 'row' | 'signed' | 'basis' | 'formerLimits'> {
   id?: string;
   unit?: string;
   units?: string[];

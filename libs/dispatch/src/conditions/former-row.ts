@@ -27,7 +27,8 @@ function storedEnd(item: RowItem, insteadOf: string, signed: OpenDefect, frame: 
   return [asFormer(item, insteadOf, withinDeadline(deadline, signed, frame))];
 }
 
-function isAlone({ entry, defect }: RowItem, { defects }: Frame): boolean {
+/** No other unit of the entry is down, so that nothing asks for a pair's row any more. */
+export function isAlone({ entry, defect }: RowItem, { defects }: Frame): boolean {
   return defects.every((other) => other.entry !== entry.number || other.id === defect?.id);
 }
 

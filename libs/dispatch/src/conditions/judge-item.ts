@@ -8,6 +8,7 @@ import type { ItemAnswer, NowAfter } from '../verdict.js';
 import { configuration } from './configuration.js';
 import { covers } from './covers.js';
 import { directive } from './directive.js';
+import { formerLimits } from './former-limits.js';
 import { formerRow } from './former-row.js';
 import { interval } from './interval.js';
 import { judged, type FixedRule, type Item, type Judged, type RowItem, type Rule } from './item.js';
@@ -22,7 +23,7 @@ import { placard, procedures } from './work.js';
 
 /** In the order in which they are read out. */
 const FIRST: readonly FixedRule[] = [configuration, covers, directive, textComplete, interval];
-const OF_CHANGE: readonly FixedRule[] = [formerRow];
+const OF_CHANGE: readonly FixedRule[] = [formerRow, formerLimits];
 const OF_OTHERS: readonly Rule[] = [numberRequired, needsDown, provisos];
 const LAST: readonly FixedRule[] = [judgements, procedures, placard, signedRow];
 

@@ -35,8 +35,18 @@ function leftOf(item: Item, defect: OpenDefect, frame: Frame): LeftOfDefect {
   const isOwn = stored === null || left.endsAt === null || isSame(stored, left.endsAt);
   const counted = left.limits.filter(({ limit }) => isOwn || limit.unit !== 'calendar-days');
   const limits = counted.map(({ text, countedIn, left: some }) => ({ text, countedIn, left: some }));
-  const parts = [...limits.map(({ text }) => text), ...(isOwn ? [] : [until])];
+  const former = formerLeft(defect, at, frame);
+  const parts = [...limits.map(({ text }) => text), ...former, ...(isOwn ? [] : [until])];
   return { ...named, endsAt: stored ?? left.endsAt, sentence: `${parts.join('; ')}.`, limits };
+}
+
+/** What rows signed before still leave of flights, days, hours or cycles. */
+function formerLeft({ formerLimits = [], used = {} }: OpenDefect, at: string, frame: Frame): string[] {
+  return formerLimits.flatMap(({ clock }) =>
+    whatIsLeft(clock, at, used, frame.counting)
+      .limits.filter(({ limit }) => limit.unit !== 'calendar-days')
+      .map(({ text }) => `${text} by a row signed before`),
+  );
 }
 
 function isSame(one: string, other: string): boolean {

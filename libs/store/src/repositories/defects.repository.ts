@@ -38,6 +38,13 @@ export class Defects {
     });
   }
 
+  /** Closed ones of one aircraft on one entry, the last closed first. */
+  closedOn(aircraftId: string, entry: string): Promise<DefectRow[]> {
+    const { operatorId, manager } = this.tx;
+    const where = { operatorId, aircraftId, entry, closedAt: Not(IsNull()) };
+    return manager.find(DefectTable, { where, order: { closedAt: 'DESC', number: 'DESC' } });
+  }
+
   /** With a fixed end, open or closed since an instant; of one aircraft or of all. */
   withEnd(aircraftId: string | null, closedSince: string): Promise<DefectRow[]> {
     const { operatorId, manager } = this.tx;
