@@ -18,7 +18,7 @@ export class RowChangesService {
   ) {}
 
   change(calling: Calling, id: string, body: ChangeRowBody): Promise<object> {
-    return this.acting.act(calling, id, body.sign.secret, async (scene) => {
+    return this.acting.act(calling, id, body.sign, async (scene) => {
       const { tx, aircraft, row, life, context } = scene;
       const by = await signed(scene, 'change-row', 'defer', body.sign, { basis: basisWords(body, life) });
       const legs = await flownLegs(tx, aircraft.id, row.recordedAt);
