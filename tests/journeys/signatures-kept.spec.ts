@@ -62,7 +62,8 @@ describe('E-11: EU, records of continuing airworthiness (AMC M.A.305(e)(a)(1)-(4
     const { items } = await reader.get<Shapes['AircraftView']>(`/api/aircraft/${plane?.id}`);
     expect(items.map(({ id }) => id)).toContain(defect);
     const { entries } = await reader.get<Shapes['RecordEntries']>(`/api/record?aircraft=${plane?.id}`);
-    expect(entries.filter(({ what }) => what === 'defect.rectification')).toHaveLength(1);
+    const found = entries.filter(({ what, by }) => what === 'defect.rectification' && by === 'Wick Straddock');
+    expect(found).toHaveLength(1);
   });
 
   it('E-11: staff who are not authorised alter nothing', async () => {
