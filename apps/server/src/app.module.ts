@@ -28,6 +28,8 @@ import { inputPipe } from './http/input.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
 import { SessionGuard } from './http/session.guard.js';
 import { CLOCK, type Clock, HEADS, LOGGER, SECOND_EVALUATOR, STORE, TZDB } from './http/tokens.js';
+import { LiveController } from './live/live.controller.js';
+import { LiveService } from './live/live.service.js';
 import { MelController } from './mel/mel.controller.js';
 import { MelService } from './mel/mel.service.js';
 import { MelShelf } from './mel/mel-shelf.js';
@@ -89,6 +91,7 @@ export class AppModule {
         MelController,
         MovementsController,
         LegsController,
+        LiveController,
         RecordController,
         HistoriesController,
         ProblemsController,
@@ -117,6 +120,7 @@ export class AppModule {
         SettingsService,
         EffectsService,
         FeedsService,
+        LiveService,
         DeferralCheck,
         BothJudges,
         DispatchService,

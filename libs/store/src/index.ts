@@ -23,7 +23,7 @@ export type { FlightOfDay, TrayItem } from './repositories/movements.repository.
 export type { Authorised, Member } from './repositories/people.repository.js';
 export type { NoticedReminder } from './repositories/reminders.repository.js';
 export type { Proving } from './repositories/record-proofs.repository.js';
-export type { EntryToAppend, Recorded, RecordedEntry } from './repositories/record.repository.js';
+export type { Change, EntryToAppend, Recorded, RecordedEntry } from './repositories/record.repository.js';
 export type { AircraftRow } from './rows/aircraft.row.js';
 export type { AuthorisationRow } from './rows/authorisation.row.js';
 export type { CalendarFeedRow } from './rows/calendar-feed.row.js';

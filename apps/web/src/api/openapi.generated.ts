@@ -944,6 +944,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/events': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** That something was done, as it is sealed in the record. */
+    get: operations['LiveController_follow'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/record': {
     parameters: {
       query?: never;
@@ -5931,6 +5948,42 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['LegWritten'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  LiveController_follow: {
+    parameters: {
+      query?: never;
+      header: {
+        'last-event-id': string;
+        /** @description The number seen last: what followed is told first. */
+        'Last-Event-ID'?: string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      /**
+       * @description Server-sent events: `from` (where it begins), `change` ({ number, aircraft, what }), `behind` (too much was
+       *     missed: read everything again), `still-here`. The id of an event is its number in the record.
+       */
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'text/event-stream': string;
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -1,6 +1,6 @@
-import { useEffect } from 'preact/hooks';
 import type { Schemas } from '../api/client.js';
-import { type Reading, useRead } from '../api/use-read.js';
+import { useLive } from '../api/use-live.js';
+import { useRead } from '../api/use-read.js';
 import { AnswerWords } from '../answer/answer-words.js';
 import { DeadlineWords } from '../item/deadline-words.js';
 import { StateWords } from '../item/state-words.js';
@@ -15,13 +15,11 @@ import { withOffset } from '../words/time.js';
 type Fleet = Schemas['Fleet'];
 type Line = Schemas['FleetLine'];
 
-const EVERY_MS = 30_000;
-
 /** The fleet as one plain table: how each aircraft stands, what ends next, and whether it may fly next. */
 export function ControlPage() {
   const { operator } = useSession();
   const fleet = useRead<Fleet>('/fleet');
-  useRegularly(fleet);
+  useLive(fleet);
   return (
     <Page
       title="Fleet"
@@ -38,21 +36,6 @@ export function ControlPage() {
       </p>
     </Page>
   );
-}
-
-/** Reads again every half minute while somebody can see it. */
-function useRegularly({ readAgain }: Reading<Fleet>): void {
-  useEffect(() => {
-    const again = () => {
-      if (document.visibilityState === 'visible') void readAgain();
-    };
-    const timer = setInterval(again, EVERY_MS);
-    document.addEventListener('visibilitychange', again);
-    return () => {
-      clearInterval(timer);
-      document.removeEventListener('visibilitychange', again);
-    };
-  }, [readAgain]);
 }
 
 function FleetTable({ fleet }: { fleet: Fleet }) {

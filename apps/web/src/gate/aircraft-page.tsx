@@ -1,5 +1,6 @@
 import { useRoute } from 'preact-iso';
 import type { Schemas } from '../api/client.js';
+import { useLive } from '../api/use-live.js';
 import { useRead } from '../api/use-read.js';
 import { AnswerBox } from '../answer/answer-box.js';
 import { ItemCard } from '../item/item-card.js';
@@ -18,6 +19,7 @@ type View = Schemas['AircraftView'];
 export function AircraftPage() {
   const { id = '' } = useRoute().params;
   const aircraft = useRead<View>(`/aircraft/${id}`);
+  useLive(aircraft, id);
   const name = aircraft.value?.registration ?? 'Aircraft';
   return (
     <Page title={name} aside={aircraft.value?.type} back={{ href: '/aircraft', text: 'All aircraft' }}>

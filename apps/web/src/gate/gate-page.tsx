@@ -1,4 +1,5 @@
 import type { Schemas } from '../api/client.js';
+import { useLive } from '../api/use-live.js';
 import { useRead } from '../api/use-read.js';
 import { AnswerWords } from '../answer/answer-words.js';
 import { Page } from '../shell/page.js';
@@ -11,6 +12,7 @@ type Line = Schemas['FleetLine'];
 /** Pick the aircraft you stand at. */
 export function GatePage() {
   const fleet = useRead<Schemas['Fleet']>('/fleet');
+  useLive(fleet);
   return (
     <Page title="Which aircraft?">
       <Read of={fleet}>

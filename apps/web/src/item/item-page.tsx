@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { useRoute } from 'preact-iso';
 import type { Schemas } from '../api/client.js';
+import { useLive } from '../api/use-live.js';
 import { type Reading, useRead } from '../api/use-read.js';
 import { RepeatList } from '../repeats/repeat-list.js';
 import { useSession } from '../session/session.js';
@@ -22,6 +23,7 @@ type View = Schemas['DefectView'];
 export function ItemPage() {
   const { id = '' } = useRoute().params;
   const item = useRead<View>(`/defects/${id}`);
+  useLive(item, item.value?.defect.aircraft);
   const line = item.value?.defect;
   useUntilSealed(item);
   return (

@@ -1,4 +1,5 @@
 import type { Schemas } from '../api/client.js';
+import { useLive } from '../api/use-live.js';
 import { useRead } from '../api/use-read.js';
 import { DeadlineWords } from '../item/deadline-words.js';
 import { neverSigned } from '../item/work-address.js';
@@ -16,6 +17,7 @@ type Line = Schemas['DefectLine'];
 export function OpenItemsPage() {
   const { operator } = useSession();
   const list = useRead<Schemas['DefectList']>('/defects');
+  useLive(list);
   return (
     <Page title="Open items" aside={list.value && `as of ${withOffset(list.value.at, operator.base)}`}>
       <p>

@@ -1,4 +1,5 @@
 import type { Schemas } from '../api/client.js';
+import { useLive } from '../api/use-live.js';
 import { useRead } from '../api/use-read.js';
 import { shortName } from '../item/work-address.js';
 import { useSession } from '../session/session.js';
@@ -17,6 +18,7 @@ const ORDER: Line['state'][] = ['missed', 'not-known', 'due', 'coming', 'done'];
 export function RepeatsPage() {
   const { base } = useSession().operator;
   const list = useRead<Schemas['FleetRepeats']>('/repeats');
+  useLive(list);
   return (
     <Page
       title="Work owed again"

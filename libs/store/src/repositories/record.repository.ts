@@ -36,6 +36,14 @@ export interface Recorded {
   sealedAt: string | null;
 }
 
+/** That something was done, by its number in the record. */
+export interface Change {
+  number: number;
+  /** Id of the aircraft; null where it concerns none. */
+  aircraft: string | null;
+  what: string;
+}
+
 interface Found {
   canonical: Buffer;
   leaf: Buffer;
@@ -105,6 +113,17 @@ export class RecordOfOperator {
   /** What was sealed after a number, in order: nothing can ever appear before a number already given. */
   sealedAfter(number: number, limit: number): Promise<Recorded[]> {
     return this.select('s.number > $2', 's.number limit $3', [number, limit]);
+  }
+
+  /** The same without what the entries hold: which aircraft, and what was done. */
+  async changesAfter(number: number, limit: number): Promise<Change[]> {
+    const rows = await this.tx.query<{ number: string; aircraft: string | null; what: string }>(
+      `select s.number, e.aircraft_id as aircraft, e.what
+       from record_sealed s join record_entry e on e.operator_id = s.operator_id and e.id = s.entry_id
+       where s.operator_id = $1 and s.number > $2 order by s.number limit $3`,
+      [this.tx.operatorId, number, limit],
+    );
+    return rows.map((row) => ({ ...row, number: Number(row.number) }));
   }
 
   /** The newest head; size 0 before anything was sealed. */
