@@ -39,6 +39,7 @@ interface ShortLeg {
   minutes: number;
   block?: number;
   cycles?: number;
+  from?: string;
 }
 
 interface Asked extends ShortLeg {
@@ -70,8 +71,9 @@ const zones = read<{ zone: string; day: string; trap: string; startsAt: string }
 
 const title = ({ id, what, source, mark }: Sourced): string => `${id}: ${what} (${mark}; ${source})`;
 
-const legOf = ({ off, airborne, landed, minutes, block, cycles = 1 }: ShortLeg): Leg => ({
+const legOf = ({ off, airborne, landed, minutes, block, cycles = 1, from }: ShortLeg): Leg => ({
   offBlockAt: off,
+  from: from ?? null,
   ...(airborne === undefined ? {} : { airborneAt: airborne }),
   ...(landed === undefined ? {} : { landedAt: landed }),
   blockMinutes: block ?? minutes + 10,
@@ -80,8 +82,9 @@ const legOf = ({ off, airborne, landed, minutes, block, cycles = 1 }: ShortLeg):
   landings: cycles,
 });
 
-const planOf = ({ off, minutes, block }: ShortLeg) => ({
+const planOf = ({ off, minutes, block, from }: ShortLeg) => ({
   offBlockAt: off,
+  ...(from === undefined ? {} : { from }),
   flightMinutes: minutes,
   blockMinutes: block ?? minutes + 10,
 });

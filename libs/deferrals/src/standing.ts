@@ -5,6 +5,7 @@
  */
 import { whatIsLeft, type CountingSettings, type Used, type WhatIsLeft } from '#intervals';
 import { basisInWords } from './basis.js';
+import { withDone } from './deferring/done-within.js';
 import { readingIntervals } from './deferring/reading-intervals.js';
 import { workOwed } from './flying/work-owed.js';
 import type { DefectLife } from './defect-life.js';
@@ -44,7 +45,7 @@ export function standing(
 ): Standing {
   const { defect, deferral, limits, closed } = life;
   const left = limits.flatMap(({ clock }) =>
-    clock === null ? [] : [readingIntervals(() => whatIsLeft(clock, at, used, counting))],
+    clock === null ? [] : [readingIntervals(() => whatIsLeft(clock, at, withDone(used, life), counting))],
   );
   return {
     defect,

@@ -5,8 +5,10 @@
  * known. What it does not say is unknown, and unknown is never yes.
  */
 import type { GrantTerms } from '#deferrals';
-import type { CountingSettings, RectificationClock } from '#intervals';
+import type { CountingSettings, RectificationClock, Used } from '#intervals';
 import type { Proviso, Role } from '#mel';
+
+export type { Used };
 
 /** A fact with where it came from. `value: null` means asked for and still unknown. Instants are ISO 8601 with offset. */
 export interface KnownFact {
@@ -23,18 +25,6 @@ export interface AircraftFacts {
   /** Configuration codes fitted; null when not known. */
   configuration: string[] | null;
   serial: number | null;
-}
-
-/** How much of a counted interval has been used since the start, however the row changed. Minutes are integers. */
-export interface Used {
-  flights?: number;
-  flightDays?: number;
-  /** The last day counted as a flight-day, YYYY-MM-DD in the base; null when there was none. */
-  lastFlightDayOn?: string | null;
-  flightMinutes?: number;
-  blockMinutes?: number;
-  cycles?: number;
-  engineMinutes?: number;
 }
 
 /** One open defect as it stands on the aircraft. */

@@ -1,8 +1,13 @@
 import type { Category } from './category.js';
+import type { CountsFrom } from './counts-from.js';
 import type { Limit } from './interval-text.js';
+import type { WithinLimit } from './whole-interval.js';
 
-/** From when use is counted: FAA and EASA text say from the deferral, Canadian text says with the next flight. */
-export type CountsFrom = 'record' | 'next-flight';
+/**
+ * A start that a document states: an instant, ISO 8601, or what a counter read then. `reading` is what the same counter
+ * read at `readAt`; from there on legs are counted. Counters of hours are in whole minutes.
+ */
+export type StatedStart = { at: string } | { counter: number; reading: number; readAt: string };
 
 interface ClockOfAnyKind {
   category: Category;
@@ -44,18 +49,30 @@ export interface CalendarClock extends ClockOfAnyKind {
 /**
  * A rectification interval of category A with at least one limit that is not calendar days: flights, flight-days,
  * cycles, flight hours, or hours on the clock. What has a fixed end (calendar days, hours) gives `endsAt`; the rest is
- * counted from the legs flown.
+ * counted from the legs flown. When the later of several counts, `endsAt` is the latest of the fixed ends, and null when
+ * one limit has none.
  */
 export interface CountedClock extends ClockOfAnyKind {
   kind: 'counted';
   days: null;
   firstDay: string | null;
   lastDay: string | null;
-  /** The instant of the record: hours run, and flights, flight hours and cycles count, from here. */
+  /** Hours run, and flights, flight hours and cycles count, from here. */
   startsAt: string;
-  /** Whether a leg under way at the record still counts its rest (`record`), or counting waits for the next flight. */
-  countsFrom: CountsFrom;
-  /** Exclusive; the earliest fixed end, null when every limit is counted from use. */
+  /** Under `next-flight` a leg under way at the start uses nothing, otherwise its rest. */
+  countsFrom: CountsFrom | 'stated';
+  /** Absent: the first of the limits ends it. */
+  joint?: 'last-of';
+  /** Shorter limits inside it, each until something is done. */
+  within?: WithinLimit[];
+  /** Of a time-limited dispatch document: hours count at arrival, and nobody at the operator extends it. */
+  timeLimited?: true;
+  /** Position of the engine whose hours and cycles count; absent: the most that any engine used. */
+  engine?: string;
+  stated?: StatedStart;
+  /** What a stated counter had used of its limit before `startsAt`, in flights, cycles or whole minutes. */
+  usedBefore?: number;
+  /** Exclusive; the earliest fixed end, null when every limit is counted from use (see above for the later of several). */
   endsAt: string | null;
   lengthMinutes: number | null;
   lengthHours: number | null;

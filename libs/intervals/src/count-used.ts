@@ -1,85 +1,107 @@
-import { Temporal } from 'temporal-polyfill';
-import { dayOf, minutesBetween } from './calendar-day.js';
-import type { CountsFrom, RectificationClock } from './clock.js';
+import type { Temporal } from 'temporal-polyfill';
+import { minutesBetween } from './calendar-day.js';
+import type { CountedClock, RectificationClock } from './clock.js';
+import { engineUse } from './engine-use.js';
+import { flightDaysOf, type FlightDays } from './flight-days-of.js';
 import { readInstant } from './instant.js';
 import { hasFlown, type Leg } from './leg.js';
+import { isAfter, readLegs } from './read-legs.js';
 import { countingSettings, type CountingSettings } from './settings.js';
+import { stationUse } from './station-use.js';
 import type { CountedUse } from './used.js';
-import { checkWholeNumbers } from './whole-numbers.js';
 
 /** Settings of counting; `at` leaves out legs that leave the blocks after that instant. */
 export interface CountOptions extends Partial<CountingSettings> {
   at?: string;
 }
 
-interface ReadLeg {
-  leg: Leg;
-  offBlock: Temporal.Instant;
-}
-
 /**
  * Counts what the legs used of a clock, in any order of the list.
  *
- * A flight counts when it left the blocks at or after the record and got off the ground; a flight-day is a day in the
+ * A flight counts when it left the blocks at or after the start and got off the ground; a flight-day is a day in the
  * base on which such a flight left the blocks, the day of discovery excluded (FAA MMEL Policy Letter 25, DERIVED).
  * Throws IntervalInputError naming the leg.
  */
 export function countUsed(clock: RectificationClock, legs: readonly Leg[], options: CountOptions = {}): CountedUse {
   const settings = countingSettings(undefined, options);
-  const start = readInstant('recordedAt', clock.recordedAt);
+  const start = startOf(clock);
   const until = options.at === undefined ? null : readInstant('at', options.at);
-  const begun = legs.map(readLeg).filter(({ offBlock }) => until === null || !isAfter(offBlock, until));
+  const begun = readLegs(legs).filter(({ offBlock }) => until === null || !isAfter(offBlock, until));
   const after = begun.filter(({ offBlock }) => !isAfter(start, offBlock));
   const flown = after.filter(({ leg }) => hasFlown(leg));
   const underWay = begun.filter(({ offBlock }) => isAfter(start, offBlock));
-  const rest = underWay.map(({ leg }) => restOfLeg(leg, start, countsFromOf(clock)));
-  const days = flightDays(settings.rampReturnMakesFlightDay ? after : flown, clock);
-  return {
+  const counting = [...after.map(({ leg }) => leg), ...underWay.map(({ leg }) => restOfLeg(leg, start, clock))];
+  const days = flightDaysOf(settings.rampReturnMakesFlightDay ? after : flown, clock, settings.flightDay);
+  const used: CountedUse = {
     flights: flown.length,
-    flightDays: days.length,
-    lastFlightDayOn: days.at(-1) ?? null,
-    flightMinutes: sum([...after.map(({ leg }) => leg), ...rest], 'flightMinutes'),
-    blockMinutes: sum([...after.map(({ leg }) => leg), ...rest], 'blockMinutes'),
-    cycles: sum([...after.map(({ leg }) => leg), ...rest], 'cycles'),
+    ...daysUsed(days, settings),
+    flightMinutes: sum(counting, 'flightMinutes'),
+    blockMinutes: sum(counting, 'blockMinutes'),
+    cycles: sum(counting, 'cycles'),
+    ...engineUse(clock, counting, settings.hourClock),
+    ...stationUse(clock, begun, after, settings),
   };
+  return clock.kind === 'counted' && clock.usedBefore !== undefined ? withUsedBefore(used, clock) : used;
 }
 
-type Use = Pick<Leg, 'flightMinutes' | 'blockMinutes' | 'cycles'>;
+/** From when a clock counts use: an interval of calendar days from the record, the others from their own start. */
+export function startOf(clock: RectificationClock): Temporal.Instant {
+  return clock.kind === 'counted'
+    ? readInstant('startsAt', clock.startsAt)
+    : readInstant('recordedAt', clock.recordedAt);
+}
 
-/** What a leg that was under way at the record still used after it; with unknown times all of it (the stricter way). */
-function restOfLeg(leg: Leg, start: Temporal.Instant, countsFrom: CountsFrom): Use {
-  if (countsFrom === 'next-flight') return { flightMinutes: 0, blockMinutes: 0, cycles: 0 };
+/** What a leg that was under way at the start still used after it; with unknown times all of it (the stricter way). */
+function restOfLeg(leg: Leg, start: Temporal.Instant, clock: RectificationClock): Leg {
+  const { engines: _, ...one } = leg;
+  if (clock.kind === 'counted' && clock.countsFrom === 'next-flight') {
+    return { ...one, flightMinutes: 0, blockMinutes: 0, cycles: 0, landings: 0 };
+  }
   const after = (end: string | undefined, whole: number): number =>
     end === undefined ? whole : Math.min(whole, Math.max(0, minutesBetween(start, readInstant('leg', end))));
   const landedBefore = leg.landedAt !== undefined && !isAfter(readInstant('leg', leg.landedAt), start);
+  const share = (minutes: number): number => (landedBefore ? 0 : after(leg.landedAt, minutes));
+  const engines = Object.entries(leg.engines ?? {}).map(([position, use]) => [
+    position,
+    { minutes: share(use.minutes), cycles: landedBefore ? 0 : use.cycles },
+  ]);
   return {
-    flightMinutes: landedBefore ? 0 : after(leg.landedAt, leg.flightMinutes),
+    ...one,
+    flightMinutes: share(leg.flightMinutes),
     blockMinutes: after(leg.onBlockAt, leg.blockMinutes),
     cycles: landedBefore ? 0 : leg.cycles,
+    ...(engines.length > 0 && { engines: Object.fromEntries(engines) }),
   };
 }
 
-function countsFromOf(clock: RectificationClock): CountsFrom {
-  return clock.kind === 'counted' ? clock.countsFrom : 'record';
+function daysUsed(days: FlightDays, { flightDay }: CountingSettings) {
+  const { count, lastOn, lastStartsAt } = days;
+  const used = { flightDays: count, lastFlightDayOn: lastOn };
+  return flightDay === 'from-first-out' ? { ...used, lastFlightDayStartsAt: lastStartsAt } : used;
 }
 
-function flightDays(legs: ReadLeg[], clock: RectificationClock): string[] {
-  const days = legs.map(({ offBlock }) => dayOf(offBlock, clock.base).toString());
-  return [...new Set(days)].filter((day) => day > clock.dayOfDiscovery).sort();
-}
-
-function readLeg(leg: Leg, index: number): ReadLeg {
-  checkWholeNumbers(`legs[${index}]`, leg, ['blockMinutes', 'flightMinutes', 'cycles', 'landings']);
-  for (const time of ['airborneAt', 'landedAt', 'onBlockAt'] as const) {
-    if (leg[time] !== undefined) readInstant(`legs[${index}].${time}`, leg[time]);
+/** A stated counter had used this much of its one limit before the legs here. */
+function withUsedBefore(used: CountedUse, { limits, usedBefore = 0 }: CountedClock): CountedUse {
+  switch (limits[0]?.unit) {
+    case 'flights':
+      return { ...used, flights: used.flights + usedBefore };
+    case 'cycles':
+      return { ...used, cycles: used.cycles + usedBefore };
+    case 'flight-hours':
+      return {
+        ...used,
+        flightMinutes: used.flightMinutes + usedBefore,
+        blockMinutes: used.blockMinutes + usedBefore,
+      };
+    case 'engine-hours':
+      return { ...used, engineMinutes: (used.engineMinutes ?? 0) + usedBefore };
+    case 'engine-cycles':
+      return { ...used, engineCycles: (used.engineCycles ?? 0) + usedBefore };
+    default:
+      return used;
   }
-  return { leg, offBlock: readInstant(`legs[${index}].offBlockAt`, leg.offBlockAt) };
 }
 
-function sum(legs: readonly Use[], counter: keyof Use): number {
+function sum(legs: readonly Leg[], counter: 'flightMinutes' | 'blockMinutes' | 'cycles'): number {
   return legs.reduce((total, leg) => total + leg[counter], 0);
-}
-
-function isAfter(one: Temporal.Instant, other: Temporal.Instant): boolean {
-  return Temporal.Instant.compare(one, other) > 0;
 }

@@ -14,6 +14,17 @@ export interface Leg {
   flightMinutes: number;
   cycles: number;
   landings: number;
+  /** Stations left and reached, as the operator writes them, null when nobody told; needed where a row ends by station. */
+  from?: string | null;
+  to?: string | null;
+  /** By position; an engine that is not named ran with the aircraft: its minutes and cycles are those of the leg. */
+  engines?: Readonly<Record<string, EngineUse>>;
+}
+
+/** What a leg used of one engine. A start that led to no flight can be a cycle of the engine and none of the aircraft. */
+export interface EngineUse {
+  minutes: number;
+  cycles: number;
 }
 
 /** A leg counts as a flight once the aircraft left the ground on it. */

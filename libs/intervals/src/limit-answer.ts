@@ -16,4 +16,9 @@ export interface PlannedLeg {
   blockMinutes?: number;
   /** Default 1. */
   cycles?: number;
+  /** Station it leaves. */
+  from?: string;
+  /** Of the engine that the interval is about; default those of the aircraft. */
+  engineMinutes?: number;
+  engineCycles?: number;
 }

@@ -1,16 +1,18 @@
 import { Temporal } from 'temporal-polyfill';
 import { dayOf, minutesBetween, startOfDay } from './calendar-day.js';
 import type { RectificationClock } from './clock.js';
-import { endOf } from './counted-clock.js';
+import { dayExcluded, endOf } from './fixed-end.js';
 import { sayLocal, sayMinutes } from './explain-time.js';
 import { writeInstant } from './instant.js';
-import type { Limit } from './interval-text.js';
+import { writeLimit, type Limit } from './interval-text.js';
+import { endOfFlightDay } from './limits/flight-days.js';
+import type { CountingSettings } from './settings.js';
 import type { Used } from './used.js';
 
 /** What is left of one limit. `used` and `left` are null where the counter is not known. */
 export interface LimitLeft {
   limit: Limit;
-  countedIn: 'calendar-days' | 'flight-days' | 'flights' | 'cycles' | 'minutes';
+  countedIn: 'calendar-days' | 'flight-days' | 'flights' | 'cycles' | 'engine-cycles' | 'minutes' | 'departures';
   used: number | null;
   left: number | null;
   /** Clock time to a known end, whole minutes, never below 0. */
@@ -20,6 +22,8 @@ export interface LimitLeft {
   lastDay: string | null;
   isOver: boolean | null;
   text: string;
+  /** Of a shorter limit inside the interval: what it waits for. */
+  until?: string;
 }
 
 /** What one limit of a clock leaves at `now`. */
@@ -28,26 +32,35 @@ export function leftOf(
   clock: RectificationClock,
   now: Temporal.Instant,
   used: Used,
-  hourClock: 'airborne' | 'block',
+  settings: Pick<CountingSettings, 'hourClock' | 'flightDay'>,
 ): LimitLeft {
+  const block = settings.hourClock === 'block';
   switch (limit.unit) {
     case 'calendar-days':
       return daysLeft(limit, clock, now);
     case 'hours':
       return hoursLeft(limit, clock, now);
     case 'flight-days':
-      return flightDaysLeft(limit, clock, now, used);
+      return flightDaysLeft(limit, clock, now, used, settings.flightDay);
     case 'flight-hours':
-      return numberLeft(limit, hourClock === 'block' ? used.blockMinutes : used.flightMinutes, 60, sayMinutes);
+      return minutesOf(limit, block ? used.blockMinutes : used.flightMinutes, 'of flight');
+    case 'engine-hours':
+      return minutesOf(limit, used.engineMinutes, 'of the engine');
     case 'flights':
     case 'cycles':
-      return numberLeft(limit, used[limit.unit], 1, String);
+      return numberOf(limit, used[limit.unit], limit.unit);
+    case 'engine-cycles':
+      return numberOf(limit, used.engineCycles, limit.unit);
+    case 'designated-departures':
+      return untilStation(limit, used.designatedDepartures, used.station);
+    case 'base-opportunities':
+      return untilStation(limit, used.baseOpportunities, used.station);
   }
 }
 
 /** A day that has begun is still left until it ends; on the last day one is left. */
 function daysLeft(limit: Limit, clock: RectificationClock, now: Temporal.Instant): LimitLeft {
-  const discovery = Temporal.PlainDate.from(clock.dayOfDiscovery);
+  const discovery = dayExcluded(clock);
   const ends = endOf(limit, clock);
   const lastDay = clock.kind === 'calendar' ? clock.lastDay : discovery.add({ days: limit.amount }).toString();
   const total = discovery.until(Temporal.PlainDate.from(lastDay), { largestUnit: 'days' }).days;
@@ -80,45 +93,71 @@ function hoursLeft(limit: Limit, clock: RectificationClock, now: Temporal.Instan
 }
 
 /** Flight-days have an end as soon as the last of them has begun: the end of that day. */
-function flightDaysLeft(limit: Limit, clock: RectificationClock, now: Temporal.Instant, used: Used): LimitLeft {
-  const { flightDays, lastFlightDayOn } = used;
-  if (flightDays === undefined || flightDays < limit.amount) return numberLeft(limit, flightDays, 1, String);
-  const counted = numberLeft(limit, flightDays, 1, String);
-  if (flightDays > limit.amount) return counted;
-  if (lastFlightDayOn == null) {
+function flightDaysLeft(
+  limit: Limit,
+  clock: RectificationClock,
+  now: Temporal.Instant,
+  used: Used,
+  flightDay: CountingSettings['flightDay'],
+): LimitLeft {
+  const { flightDays, lastFlightDayOn, lastFlightDayStartsAt } = used;
+  const counted = numberOf(limit, flightDays, 'flight-days');
+  if (flightDays === undefined || flightDays !== limit.amount) return counted;
+  const startsAt = flightDay === 'from-first-out' ? lastFlightDayStartsAt : lastFlightDayOn;
+  if (startsAt == null) {
     return {
       ...counted,
       isOver: null,
       text: `all ${limit.amount} flight-days used; which day was the last is not known`,
     };
   }
-  const last = Temporal.PlainDate.from(lastFlightDayOn);
-  const ends = startOfDay(last.add({ days: 1 }), clock.base);
+  const fromFirstOut = flightDay === 'from-first-out';
+  const ends = fromFirstOut
+    ? endOfFlightDay(startsAt)
+    : startOfDay(Temporal.PlainDate.from(startsAt).add({ days: 1 }), clock.base);
   const end = timeLeft(ends, now);
-  const until = sayLocal(ends.subtract({ seconds: 1 }), clock.base);
+  const until = sayLocal(fromFirstOut ? ends : ends.subtract({ seconds: 1 }), clock.base);
   const text = end.isOver
     ? `all ${limit.amount} flight-days are over since ${until}`
     : `the last of ${limit.amount} flight-days is running, until ${until}`;
-  return { ...counted, ...end, lastDay: lastFlightDayOn, text };
+  return { ...counted, ...end, lastDay: fromFirstOut ? null : startsAt, text };
 }
 
-/** A limit counted from use; `size` of its small units (minutes) make one of the limit's. */
-function numberLeft(limit: Limit, used: number | undefined, size: number, say: (count: number) => string): LimitLeft {
-  const total = limit.amount * size;
-  const countedIn = limit.unit === 'flight-hours' || limit.unit === 'hours' ? 'minutes' : limit.unit;
-  const open = { limit, countedIn, minutesLeft: null, endsAt: null, lastDay: null } as const;
-  if (used === undefined) {
-    return {
-      ...open,
-      used: null,
-      left: null,
-      isOver: null,
-      text: `how many of ${limit.amount} ${limit.unit} are left is not known`,
-    };
-  }
+const OPEN = { minutesLeft: null, endsAt: null, lastDay: null } as const;
+
+function minutesOf(limit: Limit, used: number | undefined, of: string): LimitLeft {
+  const total = limit.amount * 60;
+  if (used === undefined) return notKnown(limit, 'minutes');
   const left = Math.max(0, total - used);
-  const of = size === 1 ? `${limit.amount} ${limit.unit}` : `${sayMinutes(total)} of flight`;
-  return { ...open, used, left, isOver: left === 0, text: `${say(left)} of ${of} left` };
+  const text = `${sayMinutes(left)} of ${sayMinutes(total)} ${of} left`;
+  return { limit, countedIn: 'minutes', ...OPEN, used, left, isOver: left === 0, text };
+}
+
+type Counted = 'flight-days' | 'flights' | 'cycles' | 'engine-cycles';
+
+function numberOf(limit: Limit, used: number | undefined, countedIn: Counted): LimitLeft {
+  if (used === undefined) return notKnown(limit, countedIn);
+  const left = Math.max(0, limit.amount - used);
+  const text = `${left} of ${limit.amount} ${limit.unit} left`;
+  return { limit, countedIn, ...OPEN, used, left, isOver: left === 0, text };
+}
+
+function notKnown(limit: Limit, countedIn: LimitLeft['countedIn']): LimitLeft {
+  const text = `how many of ${limit.amount} ${limit.unit} are left is not known`;
+  return { limit, countedIn, ...OPEN, used: null, left: null, isOver: null, text };
+}
+
+/** A limit by station is over once such a departure was made; until then it is told where the aircraft stands. */
+function untilStation(limit: Limit, used: number | undefined, station: string | undefined): LimitLeft {
+  const until = writeLimit(limit);
+  const open = { limit, countedIn: 'departures', ...OPEN } as const;
+  if (used === undefined) {
+    const text = `whether the ${until} has come is not known`;
+    return { ...open, used: null, left: null, isOver: null, text };
+  }
+  if (used > 0) return { ...open, used, left: 0, isOver: true, text: `the ${until} has passed` };
+  const where = station === undefined ? '' : `; it is at ${station}`;
+  return { ...open, used, left: 1, isOver: false, text: `until the ${until}${where}` };
 }
 
 function timeLeft(

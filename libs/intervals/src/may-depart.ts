@@ -1,12 +1,6 @@
-import { dayOf } from './calendar-day.js';
+import { askLimit } from './ask-limit.js';
 import type { RectificationClock } from './clock.js';
-import { endOf } from './counted-clock.js';
-import { readInstant } from './instant.js';
-import type { Limit } from './interval-text.js';
 import type { LimitAnswer, PlannedLeg } from './limit-answer.js';
-import { askFixedEnd } from './limits/fixed-end.js';
-import { askFlightDays } from './limits/flight-days.js';
-import { askHours, askNumber } from './limits/number-limit.js';
 import { countingSettings, type CountingSettings } from './settings.js';
 import { checkUsed, type Used } from './used.js';
 import { checkWholeNumbers } from './whole-numbers.js';
@@ -14,13 +8,14 @@ import { checkWholeNumbers } from './whole-numbers.js';
 /** Whether the interval lets a flight depart, with the arithmetic, limit by limit. */
 export interface DepartureAnswer {
   answer: 'holds' | 'fails' | 'unknown';
-  /** The sentences that decide: those that fail, else those not known, else all. */
+  /** The sentences that decide. */
   because: string;
   limits: LimitAnswer[];
 }
 
 /**
- * May this flight depart as far as the interval is concerned? Of several limits each must hold ("first of").
+ * May this flight depart as far as the interval is concerned? Of several limits each must hold ("first of"), or one where
+ * the row says that the later counts. Shorter limits inside the interval must hold too until what they wait for is done.
  *
  * `used` is what countUsed made of the legs flown before this flight; a missing counter that matters is `unknown`.
  * Throws IntervalInputError for times and numbers that cannot be.
@@ -31,46 +26,36 @@ export function mayDepart(
   used: Used = {},
   settings: Partial<CountingSettings> = {},
 ): DepartureAnswer {
-  checkWholeNumbers('flight', flight, ['flightMinutes', 'blockMinutes', 'cycles']);
+  checkWholeNumbers('flight', flight, ['flightMinutes', 'blockMinutes', 'cycles', 'engineMinutes', 'engineCycles']);
   checkUsed(used);
-  const limits = clock.limits.map((limit) => ask(limit, clock, flight, used, countingSettings(undefined, settings)));
-  const failing = limits.filter((limit) => limit.answer === 'fails');
-  const open = limits.filter((limit) => limit.answer === 'unknown');
-  const deciding = failing.length ? failing : open.length ? open : limits;
-  return {
-    answer: failing.length ? 'fails' : open.length ? 'unknown' : 'holds',
-    because: deciding.map((limit) => limit.because).join(' '),
-    limits,
-  };
+  const settled = countingSettings(undefined, settings);
+  const ask = (limits: RectificationClock['limits']): LimitAnswer[] =>
+    limits.map((limit) => askLimit(limit, clock, flight, used, settled));
+  const own = ask(clock.limits);
+  const counted = clock.kind === 'counted' ? clock : null;
+  const whole = counted?.joint === 'last-of' ? lastOf(own) : firstOf(own);
+  const waiting = (counted?.within ?? []).filter(({ until }) => used.done?.includes(until) !== true);
+  const inside = waiting.map(({ until, limits }) => {
+    const { answer, because } = firstOf(ask(limits));
+    return { answer, because: `${until} is not done: ${because}` };
+  });
+  return { ...firstOf([whole, ...inside]), limits: own };
 }
 
-function ask(
-  limit: Limit,
-  clock: RectificationClock,
-  flight: PlannedLeg,
-  used: Used,
-  settings: CountingSettings,
-): LimitAnswer {
-  const offBlock = readInstant('flight.offBlockAt', flight.offBlockAt);
-  const block = settings.hourClock === 'block';
-  switch (limit.unit) {
-    case 'calendar-days':
-    case 'hours': {
-      const onBlock = flight.onBlockAt === undefined ? null : readInstant('flight.onBlockAt', flight.onBlockAt);
-      return askFixedEnd(limit, endOf(limit, clock), clock.base, offBlock, onBlock, settings);
-    }
-    case 'flight-days':
-      return askFlightDays(limit, used, clock.dayOfDiscovery, dayOf(offBlock, clock.base).toString());
-    case 'flights':
-      return askNumber(limit, used.flights, 1);
-    case 'cycles':
-      return askNumber(limit, used.cycles, flight.cycles ?? 1);
-    case 'flight-hours':
-      return askHours(
-        limit,
-        block ? used.blockMinutes : used.flightMinutes,
-        block ? flight.blockMinutes : flight.flightMinutes,
-        settings.hoursCountedAt,
-      );
-  }
+type Said = Pick<LimitAnswer, 'answer' | 'because'>;
+
+/** All must hold; the sentences that fail decide, else those not known, else all. */
+function firstOf(limits: readonly Said[]): Said {
+  return deciding(limits, ['fails', 'unknown', 'holds']);
+}
+
+/** One must hold; the sentences that hold decide, else those not known, else all. */
+function lastOf(limits: readonly Said[]): Said {
+  return deciding(limits, ['holds', 'unknown', 'fails']);
+}
+
+function deciding(limits: readonly Said[], order: readonly LimitAnswer['answer'][]): Said {
+  const answer = order.find((one) => limits.some((limit) => limit.answer === one)) ?? 'holds';
+  const those = limits.filter((limit) => limit.answer === answer);
+  return { answer, because: those.map(({ because }) => because).join(' ') };
 }

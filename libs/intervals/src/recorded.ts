@@ -20,8 +20,8 @@ export interface Recorded {
  *
  * Read again from the instant, the same day comes out.
  */
-export function readRecorded(text: string, base: string): Recorded {
-  const time = readTime('recordedAt', text);
+export function readRecorded(text: string, base: string, field = 'recordedAt'): Recorded {
+  const time = readTime(field, text);
   if ('instant' in time) return { instant: time.instant, day: dayOf(time.instant, base), caution: null };
   const written = time.wallClock;
   const day = written.toPlainDate();
@@ -34,7 +34,7 @@ export function readRecorded(text: string, base: string): Recorded {
   }
   const onWrittenDay = [earlier, later].find((reading) => reading.toPlainDate().equals(day));
   if (!onWrittenDay) {
-    throw new IntervalInputError('recordedAt', text, `is on a day that did not exist in ${base}.`);
+    throw new IntervalInputError(field, text, `is on a day that did not exist in ${base}.`);
   }
   return {
     instant: onWrittenDay.toInstant(),

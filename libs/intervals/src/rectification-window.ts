@@ -1,14 +1,15 @@
 import { baseZone } from './base-zone.js';
 import { calendarWindow, explainWindow } from './calendar-window.js';
-import { limitsOf, type Category } from './category.js';
-import type { CalendarClock, CountsFrom, RectificationClock } from './clock.js';
+import { intervalOf, type Category } from './category.js';
+import type { CalendarClock, RectificationClock, StatedStart } from './clock.js';
 import { countedClock } from './counted-clock.js';
 import { writeInstant } from './instant.js';
 import { IntervalInputError } from './interval-input-error.js';
-import { writeInterval } from './interval-text.js';
 import type { Preset, PresetName } from './presets/preset.js';
 import { presetOf } from './presets/presets.js';
 import { readRecorded } from './recorded.js';
+import { startOfCounting } from './start-of-counting.js';
+import { writeWholeInterval } from './whole-interval.js';
 
 /** What a rectification interval is computed from. */
 export interface WindowInput {
@@ -23,6 +24,12 @@ export interface WindowInput {
   tzdb: string;
   /** Whose rules count; matters for intervals counted from use. Default `easa`. */
   preset?: PresetName | Preset;
+  /** When it was deferred, with `Z` or an offset; counting starts there where policy or row say so. Default: the record. */
+  deferredAt?: string;
+  /** A start of its own that a document states; it comes before policy and row. */
+  stated?: StatedStart;
+  /** Position of the engine that an interval in engine-hours or engine-cycles is about. */
+  engine?: string;
 }
 
 /**
@@ -38,12 +45,13 @@ export function rectificationWindow(input: WindowInput): RectificationClock;
 export function rectificationWindow(input: WindowInput): RectificationClock {
   const base = baseZone(input.base);
   const tzdb = tzdbVersion(input.tzdb);
-  const limits = limitsOf(input.category, input.interval);
-  const countsFrom: CountsFrom = presetOf(input.preset).countsFrom.value;
+  const interval = intervalOf(input.category, input.interval);
+  const { limits, within, timeLimited } = interval;
+  const preset = presetOf(input.preset);
   const recorded = readRecorded(input.recordedAt, base);
   const common = {
     category: input.category,
-    interval: writeInterval(limits),
+    interval: writeWholeInterval(interval),
     limits,
     recordedAt: writeInstant(recorded.instant),
     dayOfDiscovery: recorded.day.toString(),
@@ -51,8 +59,13 @@ export function rectificationWindow(input: WindowInput): RectificationClock {
     tzdb,
   };
   const [only] = limits;
-  if (limits.length !== 1 || only?.unit !== 'calendar-days') {
-    return { ...common, ...countedClock(limits, recorded, base, countsFrom) };
+  const isCalendar = limits.length === 1 && within.length === 0 && !timeLimited && input.stated === undefined;
+  if (only?.unit !== 'calendar-days' || !isCalendar) {
+    const { deferredAt, stated, engine } = input;
+    const policy = preset.countsFrom.value;
+    const start = startOfCounting({ interval, recorded, base, policy, deferredAt, stated });
+    const flightDay = preset.flightDay.value;
+    return { ...common, ...countedClock({ interval, recorded, start, base, engine, flightDay }) };
   }
   return {
     ...common,

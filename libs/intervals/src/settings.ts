@@ -8,6 +8,16 @@ export interface CountingSettings {
   hourClock: 'airborne' | 'block';
   hoursCountedAt: 'arrival' | 'departure';
   rampReturnMakesFlightDay: boolean;
+  /** A day from midnight to midnight in the base, or 24 hours from the first off-blocks. */
+  flightDay: 'calendar-day' | 'from-first-out';
+  /** Whether hours of flight or of an engine may reach their limit to the minute, or must stay below it. */
+  equalityAtLimit: 'inside' | 'outside';
+  /** Where a row that says "before the next departure from a designated station" ends; null: not settled. */
+  designatedStations: readonly string[] | null;
+  /** Where a row that says "at the first opportunity at a base" ends; null: not settled. */
+  bases: readonly string[] | null;
+  /** How long the aircraft stands at a base until that is an opportunity. */
+  opportunityMinutes: number;
 }
 
 /** The settings of a preset, with what the operator set otherwise. */
@@ -15,11 +25,16 @@ export function countingSettings(
   preset?: PresetName | Preset,
   own: Partial<CountingSettings> = {},
 ): CountingSettings {
-  const { expiryInFlight, hourClock, hoursCountedAt, rampReturnMakesFlightDay } = presetOf(preset);
+  const of = presetOf(preset);
   return {
-    expiryInFlight: own.expiryInFlight ?? expiryInFlight.value,
-    hourClock: own.hourClock ?? hourClock.value,
-    hoursCountedAt: own.hoursCountedAt ?? hoursCountedAt.value,
-    rampReturnMakesFlightDay: own.rampReturnMakesFlightDay ?? rampReturnMakesFlightDay.value,
+    expiryInFlight: own.expiryInFlight ?? of.expiryInFlight.value,
+    hourClock: own.hourClock ?? of.hourClock.value,
+    hoursCountedAt: own.hoursCountedAt ?? of.hoursCountedAt.value,
+    rampReturnMakesFlightDay: own.rampReturnMakesFlightDay ?? of.rampReturnMakesFlightDay.value,
+    flightDay: own.flightDay ?? of.flightDay.value,
+    equalityAtLimit: own.equalityAtLimit ?? of.equalityAtLimit.value,
+    designatedStations: own.designatedStations ?? of.designatedStations.value,
+    bases: own.bases ?? of.bases.value,
+    opportunityMinutes: own.opportunityMinutes ?? of.opportunityMinutes.value,
   };
 }

@@ -37,26 +37,52 @@ export function whatIsLeft(
     throw new IntervalInputError('at', at, `is before the record of the defect at ${clock.recordedAt}.`);
   }
   checkUsed(used);
-  const { hourClock } = countingSettings(undefined, settings);
-  const limits = clock.limits.map((limit) => leftOf(limit, clock, now, used, hourClock));
-  const first = limits.reduce<LimitLeft | null>(earlier, null);
+  const settled = countingSettings(undefined, settings);
+  const counted = clock.kind === 'counted' ? clock : null;
+  const own = clock.limits.map((limit) => leftOf(limit, clock, now, used, settled));
+  const waiting = (counted?.within ?? []).filter(({ until }) => used.done?.includes(until) !== true);
+  const inside = waiting.flatMap(({ until, limits }) =>
+    limits.map((limit) => insideOf(until, leftOf(limit, clock, now, used, settled))),
+  );
+  const lastOf = counted?.joint === 'last-of';
+  const end = [lastOf ? latest(own) : own.reduce(earlier, null), ...inside].reduce(earlier, null);
+  const texts = lastOf
+    ? [`${own.map(({ text }) => text).join('; ')} (the later counts)`]
+    : own.map(({ text }) => text);
   return {
     at: writeInstant(now),
-    isOver: limits.some((limit) => limit.isOver)
-      ? true
-      : limits.some((limit) => limit.isOver === null)
-        ? null
-        : false,
-    endsAt: first?.endsAt ?? null,
-    lastDay: first?.lastDay ?? null,
-    limits,
-    sentence: `${limits.map((limit) => limit.text).join('; ')}.`,
+    isOver: isOver([lastOf ? notUntilAll(own) : isOver(own.map(overOf)), ...inside.map(overOf)]),
+    endsAt: end?.endsAt ?? null,
+    lastDay: end?.lastDay ?? null,
+    limits: [...own, ...inside],
+    sentence: `${[...texts, ...inside.map(({ text }) => text)].join('; ')}.`,
   };
 }
 
+const overOf = (limit: LimitLeft): boolean | null => limit.isOver;
+
+function isOver(ends: readonly (boolean | null)[]): boolean | null {
+  return ends.includes(true) ? true : ends.includes(null) ? null : false;
+}
+
+function notUntilAll(limits: readonly LimitLeft[]): boolean | null {
+  const ends = limits.map(overOf);
+  return ends.includes(false) ? false : ends.includes(null) ? null : true;
+}
+
+function insideOf(until: string, left: LimitLeft): LimitLeft {
+  return { ...left, until, text: `unless ${until} is done: ${left.text}` };
+}
+
+/** The last end, where all are known. */
+function latest(limits: readonly LimitLeft[]): LimitLeft | null {
+  if (limits.some(({ endsAt }) => endsAt === null)) return null;
+  return limits.reduce((last, limit) => (earlier(last, limit) === last ? limit : last));
+}
+
 /** Of two limits the one with the earlier known end. */
-function earlier(first: LimitLeft | null, limit: LimitLeft): LimitLeft | null {
-  if (limit.endsAt === null) return first;
+function earlier(first: LimitLeft | null, limit: LimitLeft | null): LimitLeft | null {
+  if (limit === null || limit.endsAt === null) return first;
   if (first?.endsAt == null) return limit;
   return readInstant('endsAt', limit.endsAt).epochNanoseconds < readInstant('endsAt', first.endsAt).epochNanoseconds
     ? limit

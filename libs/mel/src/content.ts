@@ -136,10 +136,12 @@ export interface Row {
   id: string;
   category: Category;
   /**
-   * The row's own interval, e.g. "2 flight-days", "3 flights or 6 flight-hours". Needed for category A;
-   * for B, C, D only a shorter number of calendar days.
+   * The row's own interval, e.g. "2 flight-days", "3 flights or 6 flight-hours", "3 flight-days, M1 within 1 flight-day",
+   * "125 engine-hours, time-limited dispatch". Needed for category A; for B, C, D only a shorter number of calendar days.
    */
   interval?: string;
+  /** Needed where an interval says "whichever is later": the words of the cited row that say so. */
+  lastOf?: { says: string; source: Source };
   /** Category A intervals that differ by unit: `{ "1": "2 flight-days", "2": "3 flight-days" }`. */
   intervalByUnit?: Record<string, string>;
   /** A file may leave it out: the loader then takes the number of units. */

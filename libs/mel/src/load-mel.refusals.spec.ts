@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadMel } from './load-mel.js';
-import { spoilt } from './valid-mel.fixture.js';
+import { spoilt, validMel } from './valid-mel.fixture.js';
 
 const ROW = '/entries/0/subEntries/0/rows/0';
 const WHEN = `${ROW}/provisos/0/when`;
@@ -18,6 +18,11 @@ const leaf = (fact: string, operator: string, value: unknown, params?: object) =
 });
 const steering = { entry: '32-51-01' };
 
+const categoryA = (interval: string): unknown => {
+  const [row] = validMel().entries[0]?.subEntries[0]?.rows ?? [];
+  return spoilt(ROW, { ...row, category: 'A', interval });
+};
+
 describe('what the loader refuses', () => {
   const cases: [string, unknown, string, RegExp][] = [
     ['another format', spoilt('/format', 'proviso-mel/2'), '/format', /must be "proviso-mel\/1"/],
@@ -29,6 +34,24 @@ describe('what the loader refuses', () => {
     ['category A without interval', spoilt(`${ROW}/category`, 'A'), `${ROW}/interval`, /none is given/],
     ['a longer interval than the letter', spoilt(`${ROW}/interval`, '11 calendar-days'), `${ROW}/interval`, /longer/],
     ['category C in flights', spoilt(`${ROW}/interval`, '2 flights'), `${ROW}/interval`, /calendar days only/],
+    [
+      'the later of two limits without the words that say so',
+      categoryA('2 flights or 9 hours, whichever is later'),
+      `${ROW}/interval`,
+      /without lastOf/,
+    ],
+    [
+      'words for the later of two limits that no interval asks for',
+      spoilt(`${ROW}/lastOf`, { says: 'whichever occurs later', source: { document: 'an MMEL' } }),
+      `${ROW}/lastOf`,
+      /no interval of this row/,
+    ],
+    [
+      'a shorter limit that waits for no procedure of the row',
+      categoryA('3 flight-days, X9 within 1 flight-day'),
+      `${ROW}/interval`,
+      /"X9" is no procedure of this row/,
+    ],
     [
       'an unreadable repeat',
       spoilt(`${ROW}/procedures/0/repeat/every`, 'now and then'),

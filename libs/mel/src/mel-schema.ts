@@ -20,7 +20,7 @@ const MARKS = ['SEEN', 'SEEN-Q', 'SEEN-2', 'SEEN-P', 'DERIVED', 'FROM MEMORY', '
 
 const count = { type: 'integer', minimum: 0, maximum: 50 };
 const serial = { type: 'integer', minimum: 0, maximum: 9_999_999 };
-const interval = { type: 'string', minLength: 3, maxLength: 100 };
+const interval = { type: 'string', minLength: 3, maxLength: 200 };
 
 const source = closed(['document'], {
   document: ref('line'),
@@ -66,6 +66,7 @@ const row = closed(['id', 'category', 'numberRequired', 'remarks'], {
   id: ref('name'),
   category: { enum: ['A', 'B', 'C', 'D'] },
   interval,
+  lastOf: closed(['says', 'source'], { says: ref('text'), source: ref('source') }),
   intervalByUnit: {
     type: 'object',
     minProperties: 1,

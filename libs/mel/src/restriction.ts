@@ -4,7 +4,7 @@
  * A part that the program cannot weigh (a reworded proviso, an interval in other units) is said to be unclear: a person
  * compares it. Unclear is never "no less restrictive".
  */
-import { limitsOf, type Limit } from '#intervals';
+import { intervalOf, type Interval, type Limit } from '#intervals';
 import type { Condition, EntryRef, Procedure, Row } from './content.js';
 
 export type Weighing = 'less-restrictive' | 'more-restrictive' | 'unclear';
@@ -31,6 +31,9 @@ const longer = (limits: readonly Limit[], base: readonly Limit[]): boolean | nul
   return pairs.some(({ own, amount }) => own !== undefined && own.amount > amount);
 };
 
+/** What an interval says beside its limits. */
+const besideLimits = ({ limits: _, ...rest }: Interval): object => rest;
+
 const intervalText = (row: Row): string => {
   const own = row.intervalByUnit === undefined ? row.interval : canonicalText(row.intervalByUnit);
   return own === undefined ? `category ${row.category}` : `category ${row.category}, ${own}`;
@@ -38,7 +41,11 @@ const intervalText = (row: Row): string => {
 
 const intervalWeighing = (row: Row, base: Row): Weighing => {
   if (row.intervalByUnit !== undefined || base.intervalByUnit !== undefined) return 'unclear';
-  const isLonger = longer(limitsOf(row.category, row.interval), limitsOf(base.category, base.interval));
+  const [own, other] = [intervalOf(row.category, row.interval), intervalOf(base.category, base.interval)];
+  if (canonicalText(besideLimits(own)) !== canonicalText(besideLimits(other))) return 'unclear';
+  // Of several limits the later one counts: a limit more is then less restrictive, so a person compares.
+  if (own.joint === 'last-of' && own.limits.length !== other.limits.length) return 'unclear';
+  const isLonger = longer(own.limits, other.limits);
   if (isLonger === true) return 'less-restrictive';
   // A letter may be extended where category A may not, so the same number of days is not the same.
   return isLonger === null || (base.category === 'A' && row.category !== 'A') ? 'unclear' : 'more-restrictive';

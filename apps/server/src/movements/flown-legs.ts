@@ -35,7 +35,10 @@ export function plannedDeparture(flight: FlightRow): Departure {
 
 export function legOfRow(row: LegRow): Leg {
   const { offBlockAt, airborneAt, landedAt, onBlockAt, blockMinutes, flightMinutes, cycles, landings } = row;
+  const { fromStation: from, toStation: to } = row;
   return {
+    from,
+    to,
     offBlockAt,
     ...(airborneAt === null ? {} : { airborneAt }),
     ...(landedAt === null ? {} : { landedAt }),
@@ -52,10 +55,18 @@ export function legOfRow(row: LegRow): Leg {
  * when it landed: no later than it was on the blocks, so that a flight which ended before a count began uses nothing of
  * it.
  */
-export function legOfPlan({ offBlockAt, onBlockAt, flightMinutes }: FlightRow): Leg {
+export function legOfPlan({
+  offBlockAt,
+  onBlockAt,
+  flightMinutes,
+  fromStation: from,
+  toStation: to,
+}: FlightRow): Leg {
   const block = onBlockAt === null ? 0 : Math.round((Date.parse(onBlockAt) - Date.parse(offBlockAt)) / 60_000);
   const minutes = flightMinutes ?? block;
   return {
+    from,
+    to,
     offBlockAt,
     ...(onBlockAt === null ? {} : { onBlockAt, landedAt: onBlockAt }),
     blockMinutes: Math.max(block, minutes),

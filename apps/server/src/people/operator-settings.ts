@@ -63,6 +63,11 @@ function presetOf(operator: Pick<OperatorRow, 'settings'>, settled: ReadonlyMap<
     hourClock: ownOr(settled, 'hourClock', named.hourClock),
     hoursCountedAt: ownOr(settled, 'hoursCountedAt', named.hoursCountedAt),
     rampReturnMakesFlightDay: ownOr(settled, 'rampReturnMakesFlightDay', named.rampReturnMakesFlightDay),
+    flightDay: ownOr(settled, 'flightDay', named.flightDay),
+    equalityAtLimit: ownOr(settled, 'equalityAtLimit', named.equalityAtLimit),
+    designatedStations: ownOr(settled, 'designatedStations', named.designatedStations),
+    bases: ownOr(settled, 'bases', named.bases),
+    opportunityMinutes: ownOr(settled, 'opportunityMinutes', named.opportunityMinutes),
     extension: {
       ...extension,
       categories: ownOr(settled, 'extensionCategories', extension.categories),

@@ -1,6 +1,9 @@
 import { presetNamed } from './preset-of-choice.js';
 import { everywhere, type Setting } from './setting.js';
 
+/** Three letters, or the four of an international code. */
+const STATION = /^[A-Z]{3,4}$/;
+
 /** How time and use are counted. */
 export const COUNTING_SETTINGS: readonly Setting[] = [
   {
@@ -22,6 +25,7 @@ export const COUNTING_SETTINGS: readonly Setting[] = [
       kind: 'choice',
       choices: [
         { value: 'record', words: 'from the record of the defect' },
+        { value: 'deferral', words: 'from the deferral' },
         { value: 'next-flight', words: 'from the next flight' },
       ],
     },
@@ -72,5 +76,52 @@ export const COUNTING_SETTINGS: readonly Setting[] = [
       ],
     },
     valueIn: (preset) => presetNamed(preset).expiryInFlight,
+  },
+  {
+    key: 'flightDay',
+    title: 'Flight-day',
+    about: 'What a day is on which a flight is initiated.',
+    takes: {
+      kind: 'choice',
+      choices: [
+        { value: 'calendar-day', words: 'from midnight to midnight of the time base' },
+        { value: 'from-first-out', words: '24 hours from the first off-blocks' },
+      ],
+    },
+    valueIn: (preset) => presetNamed(preset).flightDay,
+  },
+  {
+    key: 'equalityAtLimit',
+    title: 'Equality at a limit',
+    about: 'Whether counted hours may reach their limit to the minute, or must stay below it.',
+    takes: {
+      kind: 'choice',
+      choices: [
+        { value: 'inside', words: 'the limit itself is inside' },
+        { value: 'outside', words: 'the limit itself is outside' },
+      ],
+    },
+    valueIn: (preset) => presetNamed(preset).equalityAtLimit,
+  },
+  {
+    key: 'designatedStations',
+    title: 'Designated stations',
+    about: 'Where a row ends that says "before the next departure from a designated station".',
+    takes: { kind: 'codes', what: 'stations', pattern: STATION },
+    valueIn: (preset) => presetNamed(preset).designatedStations,
+  },
+  {
+    key: 'bases',
+    title: 'Bases',
+    about: 'Where a row ends that says "at the first opportunity at a base".',
+    takes: { kind: 'codes', what: 'stations', pattern: STATION },
+    valueIn: (preset) => presetNamed(preset).bases,
+  },
+  {
+    key: 'opportunityMinutes',
+    title: 'Opportunity at a base',
+    about: 'How long the aircraft stands at a base until that is an opportunity.',
+    takes: { kind: 'whole', least: 0, most: 10_080, unit: 'minutes' },
+    valueIn: (preset) => presetNamed(preset).opportunityMinutes,
   },
 ];

@@ -17,6 +17,10 @@ export function misfitOfSetting({ takes }: Setting, value: unknown): string | nu
         : `must be a whole number of ${takes.unit} from ${takes.least} to ${takes.most}`;
     case 'text':
       return isText(takes, value) ? null : `must be a text of at most ${takes.most} characters`;
+    case 'codes':
+      return value === null || isCodes(takes.pattern, value)
+        ? null
+        : `must be a list of ${takes.what}, each such as "QVR" and at most once`;
     case 'zone':
       return isZone(value) ? null : 'must be UTC or the name of a time zone such as Europe/Paris';
   }
@@ -40,6 +44,11 @@ function named({ choices }: Choosing): string {
 function isSomeOf({ choices }: Choosing, value: unknown): boolean {
   if (!Array.isArray(value) || new Set(value).size !== value.length) return false;
   return value.every((one) => choices.some((choice) => choice.value === one));
+}
+
+function isCodes(pattern: RegExp, value: unknown): boolean {
+  if (!Array.isArray(value) || new Set(value).size !== value.length) return false;
+  return value.every((one) => typeof one === 'string' && pattern.test(one));
 }
 
 function isText({ most, mayBeNone }: Extract<SettingKind, { kind: 'text' }>, value: unknown): boolean {

@@ -16,6 +16,8 @@ export type SettingKind =
   | { kind: 'yes-no' }
   | { kind: 'whole'; least: number; most: number; unit: string }
   | { kind: 'text'; most: number; mayBeNone: boolean }
+  /** A list of the operator's own, such as its stations; none until it is settled. */
+  | { kind: 'codes'; what: string; pattern: RegExp }
   | { kind: 'zone' };
 
 export interface Setting {

@@ -9,7 +9,7 @@ const line = object(
     key: text('Which setting.'),
     title: text('What it is called.'),
     about: text('What it decides.'),
-    takes: oneOf(['choice', 'some-of', 'yes-no', 'whole', 'text', 'zone'], 'What kind of value it takes.'),
+    takes: oneOf(['choice', 'some-of', 'yes-no', 'whole', 'text', 'codes', 'zone'], 'What kind of value it takes.'),
     choices: orNull(list(object({ value: text('As sent.'), words: text('In words.') }))),
     range: orNull(object({ least: whole('Least.'), most: whole('Most.'), unit: text('Unit.') })),
     value: anything(`The value in force. ${VALUE}`),

@@ -2467,7 +2467,7 @@ export interface components {
        * @description What kind of value it takes.
        * @enum {string}
        */
-      takes: 'choice' | 'some-of' | 'yes-no' | 'whole' | 'text' | 'zone';
+      takes: 'choice' | 'some-of' | 'yes-no' | 'whole' | 'text' | 'codes' | 'zone';
       choices:
         | {
             /** @description As sent. */

@@ -6,6 +6,7 @@ import { rectificationWindow } from '#intervals';
 import type { DeferralSettings } from '../context.js';
 import { readingIntervals } from '../deferring/reading-intervals.js';
 import type { DefectLife } from '../defect-life.js';
+import { before } from '../instant.js';
 import type { SignedLimit } from '../signed-limit.js';
 
 export function recountLimits(life: DefectLife, recordedAt: string, settings: DeferralSettings): SignedLimit[] {
@@ -13,7 +14,21 @@ export function recountLimits(life: DefectLife, recordedAt: string, settings: De
   return life.limits.map((limit) => {
     if (limit.clock === null || limit.pair) return limit;
     const { category, interval, base } = limit.clock;
-    const clock = readingIntervals(() => rectificationWindow({ category, interval, base, recordedAt, tzdb, preset }));
+    const { engine, stated } = limit.clock.kind === 'counted' ? limit.clock : {};
+    const deferredAt = life.deferral?.deferredAt;
+    const clock = readingIntervals(() =>
+      rectificationWindow({
+        category,
+        interval,
+        base,
+        recordedAt,
+        tzdb,
+        preset,
+        ...(engine !== undefined && { engine }),
+        ...(stated !== undefined && { stated }),
+        ...(deferredAt !== undefined && !before(deferredAt, recordedAt) && { deferredAt }),
+      }),
+    );
     return { ...limit, clock };
   });
 }

@@ -13,8 +13,10 @@ export function admitUse(
 ): void {
   for (const { clock } of limits) {
     if (clock === null) continue;
-    const { limits: left } = readingIntervals(() => whatIsLeft(clock, now, used, settings.counting));
-    for (const { limit, isOver, text } of left.filter((one) => isCounted(one.limit))) {
+    const left = readingIntervals(() => whatIsLeft(clock, now, used, settings.counting));
+    // Where the later of several limits counts, one of them may be used up.
+    if (clock.kind === 'counted' && clock.joint === 'last-of' && left.isOver === false) continue;
+    for (const { limit, isOver, text } of left.limits.filter((one) => isCounted(one.limit))) {
       if (isOver === null) throw new Refusal('use-not-known', { defect, unit: limit.unit });
       if (isOver) throw new Refusal('interval-used-up', { defect, left: text });
     }

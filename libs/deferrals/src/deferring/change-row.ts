@@ -18,6 +18,7 @@ import { admitConcurrence } from './admit-concurrence.js';
 import { admitLimits } from './admit-limits.js';
 import { admitUse } from './admit-use.js';
 import { chooseBasis, type BasisAsked } from './choose-basis.js';
+import { withDone } from './done-within.js';
 import { limitsAfter } from './limits-after.js';
 import { signLimits } from './sign-limits.js';
 
@@ -83,6 +84,6 @@ export function changeRow(life: DefectLife, command: ChangeRow, context: BasisCo
     policy: context.settings.changeOfRow,
   };
   if (act.causeClosed !== null) admitCause(life, act.causeClosed, context.others);
-  admitUse(defect, limitsAfter(life, act), context);
+  admitUse(defect, limitsAfter(life, act), { ...context, used: withDone(context.used, life) });
   return decided(rowChanged, life, act);
 }

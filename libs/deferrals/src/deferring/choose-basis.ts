@@ -5,7 +5,7 @@
  * row demands is copied, so that a later revision of the MEL does not rewrite an open deferral (AC 120-125 9.2.2.4,
  * SEEN-Q). ORO.MLR.105; M.A.403(b)(c).
  */
-import { limitsOf, writeInterval } from '#intervals';
+import { intervalOf, writeWholeInterval } from '#intervals';
 import type { FailedItem } from '../acts.js';
 import type { Basis, DocumentBasis, MelRowBasis } from '../basis.js';
 import type { RowOffered } from '../context.js';
@@ -41,7 +41,7 @@ export function chooseBasis(
 function rowBasis(offered: RowOffered, units: readonly string[]): MelRowBasis {
   const { document, revision, entry, subEntry, row, brings = [] } = offered;
   const texts = units.map((unit) => row.intervalByUnit?.[unit] ?? row.interval);
-  const intervals = readingIntervals(() => texts.map((text) => writeInterval(limitsOf(row.category, text))));
+  const intervals = readingIntervals(() => texts.map((text) => writeWholeInterval(intervalOf(row.category, text))));
   return {
     kind: 'mel-row',
     document,

@@ -7,6 +7,7 @@ import { decided, type ActRule } from '../act-rule.js';
 import { basisInWords } from '../basis.js';
 import { headOf, type BasisContext, type Command } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
+import { before } from '../instant.js';
 import type { Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
 import { earliestEnd, isOver } from '../signed-limit.js';
@@ -32,9 +33,9 @@ export const deferred: ActRule<'deferred'> = {
       throw new Refusal('interval-over', { defect, endedAt: earliestEnd(act.limits) ?? '' });
     }
   },
-  changes: (life, { id, basis, by, item, limits, enteredAt }) => ({
+  changes: (life, { id, basis, by, item, limits, recordedAt, enteredAt }) => ({
     item,
-    deferral: { basis, signedBy: by, act: id, deferredAt: givenAt(by, enteredAt) },
+    deferral: { basis, signedBy: by, act: id, deferredAt: deferralAt(by, recordedAt, enteredAt) },
     bases: [...life.bases, basis],
     limits,
   }),
@@ -53,15 +54,22 @@ export function defer(life: DefectLife, command: Defer, context: BasisContext): 
   if (context.settings.concurrenceNeeded && concurrence === null) throw new Refusal('concurrence-missing', {});
   const basis = chooseBasis(defect, command.basis, life.item, context.offered);
   const item = life.item ?? NOT_LISTED;
+  const head = headOf(command, context);
   return decided(deferred, life, {
     kind: 'deferred',
-    ...headOf(command, context),
+    ...head,
     defect,
     basis,
     item,
-    limits: signLimits(life, basis, context),
+    limits: signLimits(life, basis, context, deferralAt(command.by, head.recordedAt, head.enteredAt)),
     concurrence,
   });
+}
+
+/** The earlier of its log time and its signature: what was flown after either of them counts. */
+function deferralAt(by: Signature, recordedAt: string, enteredAt: string): string {
+  const given = givenAt(by, enteredAt);
+  return before(recordedAt, given) ? recordedAt : given;
 }
 
 /** A dent or a leak need not be an item of the MEL. */

@@ -8,24 +8,43 @@ import { rectificationWindow } from '#intervals';
 import type { Basis, MelRowBasis } from '../basis.js';
 import type { BasisContext, DeferralSettings } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
-import { earliest, latest } from '../instant.js';
+import { before, earliest, latest } from '../instant.js';
 import type { SignedLimit } from '../signed-limit.js';
 import { readingIntervals } from './reading-intervals.js';
 
-/** Throws Refusal `interval-cannot-be-computed`. */
+/**
+ * `deferredAt` is when it was deferred first, where that is not yet part of its life. Throws Refusal
+ * `interval-cannot-be-computed`.
+ */
 export function signLimits(
   life: DefectLife,
   basis: Basis,
   { settings, others }: Pick<BasisContext, 'settings' | 'others'>,
+  deferredAt: string | null = life.deferral?.deferredAt ?? null,
 ): SignedLimit[] {
+  const engine = life.item?.units.length === 1 ? life.item.units[0] : undefined;
+  const clockFrom = (category: MelRowBasis['category'], interval: string, recordedAt: string): SignedLimit['clock'] =>
+    readingIntervals(() =>
+      rectificationWindow({
+        category,
+        interval,
+        recordedAt,
+        base: settings.base,
+        tzdb: settings.tzdb,
+        preset: settings.preset,
+        ...(engine !== undefined && { engine }),
+        // A deferral that is older than the record of the other unit starts nothing of the pair.
+        ...(deferredAt !== null && !before(deferredAt, recordedAt) && { deferredAt }),
+      }),
+    );
   if (basis.kind !== 'mel-row') {
-    const clock = basis.interval === undefined ? null : clockOf('A', basis.interval, life.recordedAt, settings);
+    const clock = basis.interval === undefined ? null : clockFrom('A', basis.interval, life.recordedAt);
     return [{ clock, until: basis.until ?? null, pair: false }];
   }
   const pair = relievesSeveral(basis);
   const start = pair ? pairStart(life, basis, others, settings) : life.recordedAt;
   return basis.intervals.map((interval) => ({
-    clock: clockOf(basis.category, interval, start, settings),
+    clock: clockFrom(basis.category, interval, start),
     until: null,
     pair,
   }));
@@ -48,13 +67,4 @@ function pairStart(
   return pairDayZero === 'last-record'
     ? latest(life.recordedAt, ...records)
     : (earliest([life.recordedAt, ...records]) ?? life.recordedAt);
-}
-
-function clockOf(
-  category: MelRowBasis['category'],
-  interval: string,
-  recordedAt: string,
-  { base, tzdb, preset }: DeferralSettings,
-): SignedLimit['clock'] {
-  return readingIntervals(() => rectificationWindow({ category, interval, recordedAt, base, tzdb, preset }));
 }

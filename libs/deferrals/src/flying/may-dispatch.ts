@@ -6,6 +6,7 @@
  * 14 CFR 121.563, 121.628; ORO.MLR.105.
  */
 import { mayDepart, type CountingSettings, type Used } from '#intervals';
+import { withDone } from '../deferring/done-within.js';
 import { readingIntervals } from '../deferring/reading-intervals.js';
 import type { DefectLife } from '../defect-life.js';
 import { before } from '../instant.js';
@@ -39,7 +40,7 @@ export interface DispatchAnswer {
 export function mayDispatch(life: DefectLife, flight: FlightPlanned, use: UseBefore = {}): DispatchAnswer {
   if (life.closed !== null) return { may: true, onlyUnder: null, because: [] };
   const blocking = [...unreleased(life), ...notCovered(life), ...workOwed(life, flight)];
-  const late = life.deferral === null ? [] : life.limits.flatMap((limit) => outside(life.defect, limit, flight, use));
+  const late = life.deferral === null ? [] : life.limits.flatMap((limit) => outside(life, limit, flight, use));
   const grant = late.length === 0 ? null : grantFor(life, flight, use.flownUnder ?? {});
   const covered = grant?.answer === 'covers';
   const because = [...blocking, ...(covered ? [] : [...late, ...(grant?.because ?? [])])];
@@ -59,8 +60,10 @@ function notCovered({ deferral, item }: DefectLife): Reason[] {
   return uncovered.map((unit) => reason('row-not-for-this-unit', { row, entry, covers, unit }));
 }
 
-function outside(defect: string, { clock, until }: SignedLimit, flight: FlightPlanned, use: UseBefore): Reason[] {
-  const { used, counting } = use;
+function outside(life: DefectLife, { clock, until }: SignedLimit, flight: FlightPlanned, use: UseBefore): Reason[] {
+  const { defect } = life;
+  const { counting } = use;
+  const used = withDone(use.used ?? {}, life);
   const inside = clock === null ? null : readingIntervals(() => mayDepart(clock, flight, used, counting));
   const late = inside !== null && inside.answer !== 'holds' ? [inside.because] : [];
   const leavesAt = counting?.expiryInFlight === 'arrival-inside' ? flight.onBlockAt : flight.offBlockAt;

@@ -41,7 +41,13 @@ const used = closed([], {
   flightMinutes: whole,
   blockMinutes: whole,
   cycles: whole,
+  lastFlightDayStartsAt: { ...instant, type: ['string', 'null'] },
   engineMinutes: whole,
+  engineCycles: whole,
+  designatedDepartures: whole,
+  baseOpportunities: whole,
+  station: name,
+  standsSince: instant,
 });
 
 const fact = {
@@ -146,6 +152,11 @@ export const CASE_SCHEMA: Readonly<Record<string, unknown>> = Object.freeze({
         hourClock: { enum: ['airborne', 'block'] },
         hoursCountedAt: { enum: ['arrival', 'departure'] },
         rampReturnMakesFlightDay: { type: 'boolean' },
+        flightDay: { enum: ['calendar-day', 'from-first-out'] },
+        equalityAtLimit: { enum: ['inside', 'outside'] },
+        designatedStations: list(name, 200),
+        bases: list(name, 200),
+        opportunityMinutes: whole,
       }),
     }),
   }),

@@ -2,7 +2,7 @@ import type { DepartureAnswer, RectificationClock } from '#intervals';
 import { clockOf, departure } from '../frame/counting.js';
 import type { Frame } from '../frame/frame.js';
 import { dayIn, millisOf } from '../frame/moment.js';
-import type { OpenDefect } from '../situation.js';
+import type { OpenDefect, Used } from '../situation.js';
 import { UU } from '../kleene.js';
 import type { ExplainedNode, Truth } from '../verdict.js';
 import { judged, partOf, type FixedRule, type Judged, type RowItem } from './item.js';
@@ -82,18 +82,40 @@ export function withinDeadline({ id, text, name, clock }: Deadline, defect: Open
 
 /** The stored end is the legal truth where there is one; what is counted from use is asked beside it. */
 function asked(clock: RectificationClock | null, defect: OpenDefect, frame: Frame): Said {
-  const { deadline, used = {} } = defect;
+  const { deadline } = defect;
+  const used = clock === null ? {} : withDone(clock, defect, frame);
   if (deadline?.endsAt === undefined && deadline?.lastDay === undefined) {
     if (clock === null) return { answer: 'holds', because: 'It sets no interval.' };
     return departure(clock, frame.leg, used, frame.counting);
   }
   const fixed = beforeStoredEnd(deadline, frame);
-  const counted = (clock?.limits ?? []).filter(({ unit }) => unit !== 'calendar-days' && unit !== 'hours');
-  if (clock === null || counted.length === 0) return fixed;
-  const rest = departure({ ...clock, limits: counted }, frame.leg, used, frame.counting);
+  const beside = clock === null ? null : besideStoredEnd(clock);
+  if (beside === null) return fixed;
+  const rest = departure(beside, frame.leg, used, frame.counting);
   const answer = ORDER.find((one) => one === fixed.answer || one === rest.answer) ?? 'unknown';
   const said = [fixed, rest].filter((one) => one.answer === answer).map(({ because }) => because);
   return { answer, because: said.join(' ') };
+}
+
+/** What of a clock is not said by its stored end; null when that says all of it. Of limits of which the later counts, all. */
+function besideStoredEnd(clock: RectificationClock): RectificationClock | null {
+  if (clock.kind === 'calendar') return null;
+  if (clock.joint === 'last-of') return clock;
+  const counted = clock.limits.filter(({ unit }) => unit !== 'calendar-days' && unit !== 'hours');
+  return counted.length === 0 && clock.within === undefined ? null : { ...clock, limits: counted };
+}
+
+/** What was used, and which procedures are done that a shorter limit inside the interval waits for. */
+function withDone(clock: RectificationClock, { id, entry, row, used = {} }: OpenDefect, frame: Frame): Used {
+  if (clock.kind === 'calendar' || clock.within === undefined) return used;
+  const done = clock.within
+    .map(({ until }) => until)
+    .filter((until) =>
+      frame
+        .workOf(`${entry}/${row}/${until}`)
+        .some(({ doneAt, defect = id }) => doneAt !== undefined && defect === id),
+    );
+  return { ...used, done };
 }
 
 /** The end itself is outside, as in every window; a last day is inside to its end. */

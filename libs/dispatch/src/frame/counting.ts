@@ -20,7 +20,7 @@ export const clockOf = remember(
 /** What the limits of a clock say to a flight, as mayDepart answers it. */
 export const departure = remember(
   (clock: RectificationClock, leg: PlannedLeg, used: Used, counting: Partial<CountingSettings>) =>
-    `${clock.limits.map(({ amount, unit }) => `${amount} ${unit}`).join()}|${clock.recordedAt}|${clock.base}|${clock.endsAt}|${writeParts(leg)}|${writeParts(used)}|${writeParts(counting)}`,
+    `${clock.interval}|${clock.limits.map(({ amount, unit }) => `${amount} ${unit}`).join()}|${clock.recordedAt}|${clock.base}|${clock.endsAt}|${writeParts(leg)}|${writeParts(used)}|${writeParts(counting)}`,
   (clock, leg, used, counting) => mayDepart(clock, leg, used, counting),
 );
 

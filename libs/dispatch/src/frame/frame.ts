@@ -51,6 +51,7 @@ export class Frame {
       ...(flight?.onBlockAt === undefined ? {} : { onBlockAt: flight.onBlockAt }),
       ...(flight?.flightMinutes === undefined ? {} : { flightMinutes: flight.flightMinutes }),
       ...(flight?.blockMinutes === undefined ? {} : { blockMinutes: flight.blockMinutes }),
+      ...(flight === null ? {} : { from: flight.from }),
     };
     this.counting = { ...settings.counting, expiryInFlight: settings.expiryInFlight };
   }

@@ -1,6 +1,7 @@
 import { sayMinutes } from '../explain-time.js';
 import type { Limit } from '../interval-text.js';
 import type { LimitAnswer } from '../limit-answer.js';
+import type { CountingSettings } from '../settings.js';
 
 /**
  * Flights and cycles: those used and those of this flight together may reach the limit, not pass it.
@@ -24,8 +25,8 @@ export function askNumber(limit: Limit, used: number | undefined, more: number):
 }
 
 /**
- * Flight hours: under `arrival` the planned flight's own time must fit into what is left, to the minute; under
- * `departure` something must be left when it leaves.
+ * Flight hours and engine hours: under `arrival` the planned flight's own time must fit into what is left, to the minute;
+ * under `departure` something must be left when it leaves. Whether the limit itself is inside, the operator settles.
  *
  * 6 hours, 3 h 18 min used, 2 h 54 min planned -> 6 h 12 min, fails at arrival.
  */
@@ -33,17 +34,19 @@ export function askHours(
   limit: Limit,
   usedMinutes: number | undefined,
   plannedMinutes: number | undefined,
-  countedAt: 'arrival' | 'departure',
+  { hoursCountedAt, equalityAtLimit }: Pick<CountingSettings, 'hoursCountedAt' | 'equalityAtLimit'>,
 ): LimitAnswer {
   const limitMinutes = limit.amount * 60;
   const say = (because: string, answer: LimitAnswer['answer']): LimitAnswer => ({ limit, answer, because });
   if (usedMinutes === undefined)
-    return say(`How many of the ${limit.amount} flight hours are used is not known.`, 'unknown');
+    return say(`How many of the ${limit.amount} ${limit.unit.replace('-', ' ')} are used is not known.`, 'unknown');
   const used = `${sayMinutes(usedMinutes)} of ${sayMinutes(limitMinutes)} used`;
   if (usedMinutes >= limitMinutes) return say(`${used}: nothing is left.`, 'fails');
-  if (countedAt === 'departure') return say(`${used}: the flight leaves before the hours are over.`, 'holds');
+  if (hoursCountedAt === 'departure') return say(`${used}: the flight leaves before the hours are over.`, 'holds');
   if (plannedMinutes === undefined) return say(`${used}, but how long this flight takes is not known.`, 'unknown');
   const total = usedMinutes + plannedMinutes;
   const sum = `${used}, with the planned ${sayMinutes(plannedMinutes)} it is ${sayMinutes(total)} at arrival`;
+  if (total === limitMinutes && equalityAtLimit === 'outside')
+    return say(`${sum}: at the limit itself, which is outside.`, 'fails');
   return total <= limitMinutes ? say(`${sum}: inside.`, 'holds') : say(`${sum}: over the limit.`, 'fails');
 }

@@ -14,6 +14,11 @@ export const CUSTOM: Preset = {
   hourClock: strict('block'),
   hoursCountedAt: strict('arrival'),
   rampReturnMakesFlightDay: strict(true),
+  flightDay: strict('calendar-day'),
+  equalityAtLimit: strict('outside'),
+  designatedStations: strict(null),
+  bases: strict(null),
+  opportunityMinutes: strict(0),
   extension: {
     categories: strict([]),
     times: strict(1),

@@ -6,7 +6,7 @@ export const EASA: Preset = {
   name: 'easa',
   ...EVERY_REGIME,
   countsFrom: {
-    value: 'record',
+    value: 'deferral',
     source:
       'CS-MMEL generic text: a category A period in anything but calendar days starts at the moment of deferral',
     mark: 'SEEN-2',

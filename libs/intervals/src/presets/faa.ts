@@ -6,7 +6,7 @@ export const FAA: Preset = {
   name: 'faa',
   ...EVERY_REGIME,
   countsFrom: {
-    value: 'record',
+    value: 'deferral',
     source: 'MMEL Policy Letter 25 Rev 24, repair category A: flights count from the deferral, no day is excluded',
     mark: 'SEEN-Q',
   },

@@ -1,4 +1,4 @@
-import type { CountsFrom } from '../clock.js';
+import type { CountsFrom } from '../counts-from.js';
 
 /** How well a value is known: read, quoted, reported, derived by us, remembered, or common practice without a source. */
 export type ValueMark = 'SEEN' | 'SEEN-Q' | 'SEEN-2' | 'DERIVED' | 'FROM MEMORY' | 'COMMON PRACTICE';
@@ -44,5 +44,13 @@ export interface Preset {
   hoursCountedAt: Sourced<'arrival' | 'departure'>;
   /** Whether an off-blocks that came back to the ramp makes its day a flight-day. */
   rampReturnMakesFlightDay: Sourced<boolean>;
+  flightDay: Sourced<'calendar-day' | 'from-first-out'>;
+  /** Whether counted hours may reach their limit to the minute. */
+  equalityAtLimit: Sourced<'inside' | 'outside'>;
+  /** Stations are the operator's own: no regime names them, and until the operator does they are not known. */
+  designatedStations: Sourced<readonly string[] | null>;
+  bases: Sourced<readonly string[] | null>;
+  /** How long the aircraft stands at a base until that is an opportunity. */
+  opportunityMinutes: Sourced<number>;
   extension: ExtensionRules;
 }

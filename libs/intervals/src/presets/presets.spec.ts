@@ -11,7 +11,7 @@ describe.each(Object.entries(PRESETS))('the preset %s', (name, preset) => {
   it('carries its own name, and a source and a mark beside every value', () => {
     expect(preset.name).toBe(name);
     const values = sourcedIn(preset);
-    expect(values).toHaveLength(10);
+    expect(values).toHaveLength(15);
     for (const { source, mark } of values) {
       expect(source.length).toBeGreaterThan(5);
       expect(mark).toMatch(/^(SEEN|SEEN-Q|SEEN-2|DERIVED|FROM MEMORY|COMMON PRACTICE)$/);
@@ -20,10 +20,11 @@ describe.each(Object.entries(PRESETS))('the preset %s', (name, preset) => {
 });
 
 it('under no regime nothing is allowed that some regime forbids', () => {
-  const { extension, expiryInFlight, rampReturnMakesFlightDay } = presetOf(CUSTOM);
+  const { extension, expiryInFlight, rampReturnMakesFlightDay, equalityAtLimit } = presetOf(CUSTOM);
   expect([expiryInFlight.value, rampReturnMakesFlightDay.value]).toEqual(['arrival-inside', true]);
+  expect(equalityAtLimit.value).toBe('outside');
   expect([extension.categories.value, extension.times.value, extension.needsAgreement.value]).toEqual([[], 1, true]);
-  expect(sourcedIn(CUSTOM)).toHaveLength(10);
+  expect(sourcedIn(CUSTOM)).toHaveLength(15);
 });
 
 it('a setting of the operator beats the preset, the others stay', () => {
@@ -32,5 +33,10 @@ it('a setting of the operator beats the preset, the others stay', () => {
     hourClock: 'block',
     hoursCountedAt: 'arrival',
     rampReturnMakesFlightDay: false,
+    flightDay: 'calendar-day',
+    equalityAtLimit: 'inside',
+    designatedStations: null,
+    bases: null,
+    opportunityMinutes: 0,
   });
 });

@@ -1,8 +1,9 @@
 /**
  * Interval texts can be read and fit their category: A says its own, B, C and D only a shorter number of days; intervals
- * that differ by unit name every unit that the row relieves.
+ * that differ by unit name every unit that the row relieves. The later of several limits counts only where the cited row
+ * says so; a shorter limit inside an interval waits for a procedure of the same row.
  */
-import { IntervalInputError, limitsOf, parseInterval } from '#intervals';
+import { IntervalInputError, type Interval, limitsOf, parseInterval, readInterval } from '#intervals';
 import type { MelContent, Repeat } from '../content.js';
 import type { Finding } from '../mel-error.js';
 import { rowPlaces, type Path, type RowPlace } from './places.js';
@@ -29,7 +30,7 @@ const byUnitFindings = ({ subEntry, row, path }: RowPlace): Finding[] => {
     ...missing.map((unit) => ({ path: place, reason: `unit "${unit}" has no interval` })),
     ...Object.entries(intervalByUnit).flatMap(([unit, text]) =>
       covered.includes(unit)
-        ? tried([...place, unit], () => parseInterval(text))
+        ? tried([...place, unit], () => readInterval(text))
         : [{ path: [...place, unit], reason: `"${unit}" is no unit that this row relieves` }],
     ),
   ];
@@ -50,6 +51,42 @@ const repeatFindings = ({ row, path }: RowPlace): Finding[] =>
       : tried([...path, 'procedures', at, 'repeat', said.key], () => parseInterval(said.text));
   });
 
+/** The intervals of a row that can be read, with their place. */
+const readable = ({ row, path }: RowPlace): { place: Path; interval: Interval }[] => {
+  const texts = [
+    ...(row.interval === undefined ? [] : [{ place: [...path, 'interval'], text: row.interval }]),
+    ...Object.entries(row.intervalByUnit ?? {}).map(([unit, text]) => ({
+      place: [...path, 'intervalByUnit', unit],
+      text,
+    })),
+  ];
+  return texts.flatMap(({ place, text }) =>
+    tried(place, () => readInterval(text)).length > 0 ? [] : [{ place, interval: readInterval(text) }],
+  );
+};
+
+const lastOfFindings = (place: RowPlace): Finding[] => {
+  const later = readable(place).filter(({ interval }) => interval.joint === 'last-of');
+  const { lastOf } = place.row;
+  if (lastOf === undefined)
+    return later.map((one) => ({
+      path: one.place,
+      reason: 'says "whichever is later" without lastOf: the words of the cited row that say so, and their source',
+    }));
+  return later.length > 0
+    ? []
+    : [{ path: [...place.path, 'lastOf'], reason: 'no interval of this row says "whichever is later"' }];
+};
+
+const withinFindings = (place: RowPlace): Finding[] => {
+  const procedures = (place.row.procedures ?? []).map(({ id }) => id);
+  return readable(place).flatMap((one) =>
+    one.interval.within
+      .filter(({ until }) => !procedures.includes(until))
+      .map(({ until }) => ({ path: one.place, reason: `"${until}" is no procedure of this row` })),
+  );
+};
+
 export const intervalFindings = (content: MelContent): Finding[] =>
   rowPlaces(content).flatMap((place) => {
     const { row, path } = place;
@@ -57,6 +94,8 @@ export const intervalFindings = (content: MelContent): Finding[] =>
     return [
       ...(ownByUnit ? [] : tried([...path, 'interval'], () => limitsOf(row.category, row.interval))),
       ...byUnitFindings(place),
+      ...lastOfFindings(place),
+      ...withinFindings(place),
       ...repeatFindings(place),
     ];
   });
