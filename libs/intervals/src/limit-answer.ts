@@ -16,8 +16,8 @@ export interface PlannedLeg {
   blockMinutes?: number;
   /** Default 1. */
   cycles?: number;
-  /** Station it leaves. */
-  from?: string;
+  /** Station it leaves; null when nobody told. */
+  from?: string | null;
   /** Of the engine that the interval is about; default those of the aircraft. */
   engineMinutes?: number;
   engineCycles?: number;

@@ -58,6 +58,12 @@ describe('what the loader refuses', () => {
       `${ROW}/procedures/0/repeat/every`,
       /cannot be read/,
     ],
+    [
+      'a repeat by station',
+      spoilt(`${ROW}/procedures/0/repeat/every`, 'first opportunity at a base'),
+      `${ROW}/procedures/0/repeat/every`,
+      /happens once/,
+    ],
     ['a JASC code that is none', spoilt('/entries/0/jasc', '3299'), '/entries/0/jasc', /no code of the JASC table/],
     [
       'a JASC code of another chapter',

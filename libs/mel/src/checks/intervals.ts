@@ -3,7 +3,7 @@
  * that differ by unit name every unit that the row relieves. The later of several limits counts only where the cited row
  * says so; a shorter limit inside an interval waits for a procedure of the same row.
  */
-import { IntervalInputError, type Interval, limitsOf, parseInterval, readInterval } from '#intervals';
+import { IntervalInputError, type Interval, isStationUnit, limitsOf, parseInterval, readInterval } from '#intervals';
 import type { MelContent, Repeat } from '../content.js';
 import type { Finding } from '../mel-error.js';
 import { rowPlaces, type Path, type RowPlace } from './places.js';
@@ -46,9 +46,11 @@ const repeatText = (repeat: Repeat | undefined): { key: string; text: string } |
 const repeatFindings = ({ row, path }: RowPlace): Finding[] =>
   (row.procedures ?? []).flatMap((procedure, at) => {
     const said = repeatText(procedure.repeat);
-    return said === null
-      ? []
-      : tried([...path, 'procedures', at, 'repeat', said.key], () => parseInterval(said.text));
+    if (said === null) return [];
+    const place = [...path, 'procedures', at, 'repeat', said.key];
+    const unread = tried(place, () => parseInterval(said.text));
+    if (unread.length > 0 || !parseInterval(said.text).some(({ unit }) => isStationUnit(unit))) return unread;
+    return [{ path: place, reason: `"${said.text}" happens once, so nothing can be owed every time` }];
   });
 
 /** The intervals of a row that can be read, with their place. */
