@@ -4,8 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { judgeBoth, leastToFix, propose, type Proposal, type Situation } from '#dispatch';
-import { loadMel } from '#mel';
+import { judgeBoth, propose, type Proposal } from '#dispatch';
 import { everyChoice } from './oracles/every-choice.js';
 import { compareChoices, type OracleChoice } from './oracles/order.js';
 import { plainOf } from './plain-of.js';
@@ -57,47 +56,6 @@ describe('a proposal of rows', () => {
     }
     expect(seen.chains! / seen.cases!, spread).toBeGreaterThan(0.2);
     expect(seen.sameEntry! / seen.cases!, spread).toBeGreaterThan(0.1);
-  });
-
-  it('is the same in whatever order entries, rows, defects, facts, work and judgements come', async () => {
-    await fc.assert(
-      fc.asyncProperty(proposalCase, fc.nat(50), async ({ mel, situation }, by) => {
-        const turned = <T>(list: readonly T[]): T[] =>
-          [...list.slice(by % (list.length || 1)), ...list.slice(0, by % (list.length || 1))].reverse();
-        const entries = turned(mel.content.entries).map((entry) => ({
-          ...entry,
-          subEntries: turned(entry.subEntries).map((sub) => ({
-            ...sub,
-            rows: turned(sub.rows).map((row) => ({
-              ...row,
-              ...(row.needsDown === undefined ? {} : { needsDown: turned(row.needsDown) }),
-            })),
-          })),
-        }));
-        const loaded = loadMel({ ...mel.content, entries }, 'turned');
-        if ('errors' in loaded) throw new Error(JSON.stringify(loaded.errors));
-        const other: Situation = {
-          ...situation,
-          defects: turned(situation.defects),
-          work: turned(situation.work),
-          judgements: turned(situation.judgements),
-          facts: Object.fromEntries(turned(Object.entries(situation.facts))),
-        };
-        const [one, two] = [await propose(mel, situation), await propose(loaded.mel, other)];
-        expect(two.rows).toEqual(one.rows);
-        expect([two.verdict.verdict, two.verdict.lo, two.verdict.hi]).toEqual([
-          one.verdict.verdict,
-          one.verdict.lo,
-          one.verdict.hi,
-        ]);
-        expect(shownList(two)).toEqual(shownList(one));
-        expect(two.verdict.work.map(({ work }) => work).sort()).toEqual(
-          one.verdict.work.map(({ work }) => work).sort(),
-        );
-        expect(leastToFix(loaded.mel, other)).toEqual(leastToFix(mel, situation));
-      }),
-      { numRuns: 80 },
-    );
   });
 });
 

@@ -4,28 +4,12 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { judge, type Situation, type Verdict } from '#dispatch';
+import { judge, type Verdict } from '#dispatch';
 import { boundsOfOneChoice } from './oracles/enumeration.js';
 import { plainOf } from './plain-of.js';
 import { randomCase, type RandomCase } from './verdicts.random.js';
 
 const RANK: Record<Verdict['lo'], number> = { 'may-not-fly': 0, 'after-work': 1, 'may-fly': 2 };
-
-const shuffled = <T>(list: readonly T[], by: number): T[] =>
-  list
-    .map((one, at) => ({ one, key: ((at + 1) * 7919 * (by + 1)) % 104_729 }))
-    .sort((a, b) => a.key - b.key)
-    .map(({ one }) => one);
-
-function rearranged(situation: Situation, by: number): Situation {
-  return {
-    ...situation,
-    defects: shuffled(situation.defects, by),
-    work: shuffled(situation.work, by),
-    judgements: shuffled(situation.judgements, by),
-    facts: Object.fromEntries(shuffled(Object.entries(situation.facts), by)),
-  };
-}
 
 describe('a verdict', () => {
   it('by recorded rows has every completion of the unknown between its lo and its hi', async () => {
@@ -49,17 +33,6 @@ describe('a verdict', () => {
       expect(seen[code] ?? 0, JSON.stringify(seen)).toBeGreaterThan(20);
     }
     expect(exact).toBeGreaterThan(100);
-  });
-
-  it('is the same in whatever order defects, work, judgements and facts come', async () => {
-    await fc.assert(
-      fc.asyncProperty(randomCase, fc.nat(50), async ({ mel, situation }, by) => {
-        expect(JSON.stringify(await judge(mel, rearranged(situation, by)))).toBe(
-          JSON.stringify(await judge(mel, situation)),
-        );
-      }),
-      { numRuns: 100 },
-    );
   });
 
   it('is lowered at lo, and raised at hi, by no fact made known', async () => {

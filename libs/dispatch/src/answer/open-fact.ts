@@ -1,6 +1,6 @@
 /** Something that is not known and stands in some condition, with the values that would make a difference. */
 import type { Role } from '#mel';
-import type { Scalar } from '../evaluate/compare.js';
+import type { Scalar } from '../evaluate/marker.js';
 import type { NowAfter } from '../verdict.js';
 
 export interface OpenFact {

@@ -4,7 +4,7 @@
  */
 import { readFactKey } from '#mel';
 import type { JudgedChoice } from '../choice.js';
-import type { Scalar } from '../evaluate/compare.js';
+import type { Scalar } from '../evaluate/marker.js';
 import type { JudgedGate } from '../gates.js';
 import { byCode } from '../units/unit.js';
 import type { ExplainedNode } from '../verdict.js';

@@ -4,7 +4,7 @@
  */
 import { better, highest, lowest, verdictOf, type Bound } from '../bounds.js';
 import type { JudgedChoice } from '../choice.js';
-import type { Scalar } from '../evaluate/compare.js';
+import type { Scalar } from '../evaluate/marker.js';
 import type { JudgedGate } from '../gates.js';
 import type { Found } from '../search.js';
 import { byCode } from '../units/unit.js';

@@ -5,7 +5,8 @@
 import type { Operator } from '#mel';
 import { valueOf, type Group, type JudgedChoice } from '../choice.js';
 import type { Item } from '../conditions/item.js';
-import { compares, type Scalar } from '../evaluate/compare.js';
+import { compares } from '../evaluate/compare.js';
+import type { Scalar } from '../evaluate/marker.js';
 import type { JudgedGate } from '../gates.js';
 import { allOfPairs, anyOfPairs, FF, FT, notPair, TT } from '../kleene.js';
 import type { ConditionAnswer, ExplainedNode, NowAfter } from '../verdict.js';

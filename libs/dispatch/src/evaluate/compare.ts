@@ -5,8 +5,8 @@
 import type { ConditionLeaf, Operator } from '#mel';
 import type { Truth } from '../verdict.js';
 import { agreed } from '../kleene.js';
+import type { Scalar } from './marker.js';
 
-export type Scalar = string | number | boolean;
 type Expected = ConditionLeaf['value'];
 
 const isNumeric = (value: Scalar): boolean => !Number.isNaN(Number.parseFloat(String(value)));

@@ -4,7 +4,7 @@
  * The rules engine is two-valued and says yes to `not` and `notEqual` about a fact it does not know. So it is given one
  * of these frozen objects instead, and the fold finds it again in the engine's own result tree and reads it there.
  */
-import type { Scalar } from './compare.js';
+export type Scalar = string | number | boolean;
 
 /** Nobody has said. The reason goes into the explanation. */
 export class Unknown {

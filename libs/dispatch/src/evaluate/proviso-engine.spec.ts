@@ -4,8 +4,8 @@ import { Engine } from 'json-rules-engine';
 import { describe, expect, it } from 'vitest';
 import { factKey, type Condition, type ConditionLeaf, type Operator } from '#mel';
 import type { Truth } from '../verdict.js';
-import { compares, type Scalar } from './compare.js';
-import { Possible, Unknown, type FactValue } from './marker.js';
+import { compares } from './compare.js';
+import { Possible, Unknown, type FactValue, type Scalar } from './marker.js';
 import { compileProviso } from './proviso-engine.js';
 
 const UNKNOWN = new Unknown('nobody has said');

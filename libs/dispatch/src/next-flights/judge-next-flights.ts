@@ -14,6 +14,7 @@ import type { JudgedPlan } from './best-plan.js';
 import { changedSince } from './changed.js';
 import { judgeUnder, type Budget, type Leg } from './fly-plan.js';
 import type { Break, NextFlight, NextFlights, NextFlightsOptions } from './next-flights.js';
+import { flightShown } from './flight-shown.js';
 import { groundBefore } from './ground-before.js';
 import { repeatsOwed } from './repeats.js';
 import { saversOf } from './savers/savers.js';
@@ -58,7 +59,7 @@ async function tell(mel: Mel, { legs, p }: JudgedPlan, index: number): Promise<N
   const verdict = await judgedByEngine(mel, leg);
   const groundMinutes = groundBefore(leg);
   return {
-    flight: leg.flight,
+    flight: flightShown(leg.flight),
     verdict,
     ifFlown: index > p ? (legs[p]?.flight.id ?? null) : null,
     groundMinutes,

@@ -1,13 +1,14 @@
 /**
  * Can closing a defect never make anything worse? Not where a row needs its partner down; nor where a pair's row counts
- * from the last of several records; nor where work is recorded as impossible, which may then count for another item; nor
- * where an item on another basis would still be considered inoperative, and then needs a row.
+ * from the last of several records; nor where work is recorded as impossible or nobody knows,
+ * which may then count for another item; nor where an item on another basis would still be considered inoperative, and
+ * then needs a row.
  */
 import type { Mel } from '#mel';
 import type { Situation } from '../situation.js';
 
 export function isMonotone(mel: Mel, { defects, work, aircraft }: Situation): boolean {
-  if (work.some(({ possible }) => possible === false)) return false;
+  if (work.some(({ possible }) => possible === false || possible === null)) return false;
   if (defects.some(({ basis, entry }) => basis !== undefined && entry !== null)) return false;
   const several = new Set(
     defects.flatMap(({ entry }, at) => (defects.findIndex((one) => one.entry === entry) < at ? [entry] : [])),

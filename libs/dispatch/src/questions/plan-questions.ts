@@ -3,7 +3,7 @@
  */
 import type { Mel } from '#mel';
 import type { OpenFact } from '../answer/open-fact.js';
-import type { Scalar } from '../evaluate/compare.js';
+import type { Scalar } from '../evaluate/marker.js';
 import type { Situation } from '../situation.js';
 import { isSettled, nothingKnown, openFacts, settles, learn, type Known, type Lattice } from './lattice.js';
 import { LeastExpected } from './least-expected.js';

@@ -2,7 +2,7 @@
  * Which question to ask next (rule 11). A plan of questions is made for one not-settled answer and dies with the first
  * reply: it is then made anew, so that only what still matters is asked.
  */
-import type { Scalar } from '../evaluate/compare.js';
+import type { Scalar } from '../evaluate/marker.js';
 import type { Question, VerdictCode } from '../verdict.js';
 
 /** Replies that make the same difference to every condition in use. */

@@ -8,7 +8,7 @@ import { cellsOf, openLeaves } from '../answer/open-leaves.js';
 import { openReadings, unitQuestion } from '../answer/open-readings.js';
 import { revalue, type Supposed } from '../answer/revalue.js';
 import { better, highest, lowest, verdictOf, type Bound } from '../bounds.js';
-import type { Scalar } from '../evaluate/compare.js';
+import type { Scalar } from '../evaluate/marker.js';
 import { Frame } from '../frame/frame.js';
 import { judgeGates, type JudgedGate } from '../gates.js';
 import { search, type Found } from '../search.js';

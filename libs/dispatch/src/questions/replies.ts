@@ -1,7 +1,8 @@
 /** The replies that a question can get, as far as the conditions in use tell them apart. */
 import { readFactKey, type Operator } from '#mel';
 import type { OpenFact } from '../answer/open-fact.js';
-import { compares, type Scalar } from '../evaluate/compare.js';
+import { compares } from '../evaluate/compare.js';
+import type { Scalar } from '../evaluate/marker.js';
 import type { ExplainedNode } from '../verdict.js';
 import type { Reply, WeightOf } from './question-plan.js';
 
