@@ -1,4 +1,4 @@
-import type { Store } from '#store';
+import { newId, type Store } from '#store';
 import type { FreshDatabase } from '../support/postgres.js';
 import { withClient } from '../support/with-client.js';
 import { someInstant, writeUp, type AnOperator } from './an-operator.js';
@@ -107,6 +107,7 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
     });
     await tx.reminders.notice([
       {
+        id: newId(),
         defectId: defect.id,
         term: 1,
         share: 50,

@@ -27,7 +27,7 @@ import { SwapService } from './fleet/swap.service.js';
 import { inputPipe } from './http/input.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
 import { SessionGuard } from './http/session.guard.js';
-import { CLOCK, type Clock, HEADS, LOGGER, SECOND_EVALUATOR, STORE, TZDB } from './http/tokens.js';
+import { CLOCK, type Clock, HEADS, LOGGER, SECOND_EVALUATOR, STORE, TZDB, WATCH } from './http/tokens.js';
 import { LiveController } from './live/live.controller.js';
 import { LiveService } from './live/live.service.js';
 import { MelController } from './mel/mel.controller.js';
@@ -53,6 +53,12 @@ import { CalendarController, FeedsController } from './watch/feeds.controller.js
 import { FeedsService } from './watch/feeds.service.js';
 import { ExportsService } from './record/exports.service.js';
 import { HistoriesController } from './record/histories.controller.js';
+import { AddressesService } from './watch/reminders/addresses.service.js';
+import { DeliveryService } from './watch/reminders/delivery.service.js';
+import { NoticingService } from './watch/reminders/noticing.service.js';
+import { RemindersController } from './watch/reminders/reminders.controller.js';
+import { RemindersService } from './watch/reminders/reminders.service.js';
+import type { WatchOptions } from './watch/reminders/watch-options.js';
 import { RecordController } from './record/record.controller.js';
 
 /** What the server is handed from outside: nothing in it reads a clock, the environment or a file by itself. */
@@ -62,6 +68,8 @@ export interface Outside {
   now: Clock;
   /** Version of the time-zone data, which every computed deadline carries. */
   tzdb: string;
+  /** What it needs to do something by itself; absent: it answers and does nothing else. */
+  watch?: WatchOptions | null;
   /** What judges beside the rules engine; another one than its own is given only by tests. */
   secondEvaluator?: SecondEvaluator;
   /** Signs the heads of the record; absent or null where none are signed. */
@@ -70,7 +78,7 @@ export interface Outside {
 
 @Module({})
 export class AppModule {
-  static with({ store, logger, now, tzdb, secondEvaluator, heads = null }: Outside): DynamicModule {
+  static with({ store, logger, now, tzdb, secondEvaluator, heads = null, watch = null }: Outside): DynamicModule {
     return {
       module: AppModule,
       controllers: [
@@ -87,6 +95,7 @@ export class AppModule {
         SettingsController,
         FeedsController,
         CalendarController,
+        RemindersController,
         DispatchController,
         MelController,
         MovementsController,
@@ -101,6 +110,7 @@ export class AppModule {
         { provide: LOGGER, useValue: logger },
         { provide: CLOCK, useValue: now },
         { provide: TZDB, useValue: tzdb },
+        { provide: WATCH, useValue: watch },
         { provide: SECOND_EVALUATOR, useValue: secondEvaluator ?? null },
         { provide: HEADS, useValue: heads },
         { provide: Secrets, useFactory: () => new Secrets(() => Date.now()) },
@@ -121,6 +131,10 @@ export class AppModule {
         EffectsService,
         FeedsService,
         LiveService,
+        AddressesService,
+        RemindersService,
+        NoticingService,
+        DeliveryService,
         DeferralCheck,
         BothJudges,
         DispatchService,

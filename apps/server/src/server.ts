@@ -14,6 +14,9 @@ import { sendProblem } from './http/problem.filter.js';
 import { DELIVERY_BYTES } from './movements/bodies.js';
 import { MOVEMENTS_ADDRESS, takePlainText } from './movements/plain-text.js';
 import { openApiDocument } from './openapi/document.js';
+import { DeliveryService } from './watch/reminders/delivery.service.js';
+import { NoticingService } from './watch/reminders/noticing.service.js';
+import { startWatching } from './watch/reminders/watching.js';
 
 export interface ServerOptions extends Outside {
   host: string;
@@ -75,7 +78,18 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const openApi = openApiDocument(app);
   SwaggerModule.setup('api/docs', app, openApi, { jsonDocumentUrl: 'api/docs/openapi.json' });
   await app.listen(options.port, options.host);
-  return { url: await app.getUrl(), openApi, close: () => app.close() };
+  if (options.watch) {
+    const services = { noticing: app.get(NoticingService), delivery: app.get(DeliveryService) };
+    startWatching(options.store, options.watch, services);
+  }
+  return {
+    url: await app.getUrl(),
+    openApi,
+    async close() {
+      await options.watch?.jobs.stop();
+      await app.close();
+    },
+  };
 }
 
 /** Nothing from elsewhere. The documentation page brings inline styles. */

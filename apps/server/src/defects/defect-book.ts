@@ -16,10 +16,14 @@ export async function livesOf(tx: Tx, rows: readonly DefectRow[]): Promise<Opene
     tx,
     stored.map(({ payload }) => payload),
   );
-  return rows.map((row) => ({
-    row,
-    life: replay(stored.filter(({ defectId }) => defectId === row.id).map(({ payload }) => readAct(payload, people))),
-  }));
+  const acts = new Map<string, Act[]>();
+  for (const { defectId, payload } of stored) {
+    const act = readAct(payload, people);
+    const earlier = acts.get(defectId);
+    if (earlier) earlier.push(act);
+    else acts.set(defectId, [act]);
+  }
+  return rows.map((row) => ({ row, life: replay(acts.get(row.id) ?? []) }));
 }
 
 async function knownPeople(tx: Tx, acts: readonly object[]): Promise<Map<string, KnownPerson>> {

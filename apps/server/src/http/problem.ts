@@ -124,6 +124,11 @@ export const PROBLEMS = {
     title: 'You hold as many calendar feeds as one person may',
     next: 'Revoke one that you no longer use.',
   },
+  'too-many-addresses': {
+    status: 409,
+    title: 'You entered as many addresses as one person may',
+    next: 'Turn one off that you no longer use.',
+  },
   'settings-need-signature': {
     status: 409,
     title: 'Something open would read otherwise, so the change is signed',

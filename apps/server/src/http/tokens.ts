@@ -3,6 +3,8 @@ export const STORE = Symbol('store');
 export const LOGGER = Symbol('logger');
 export const CLOCK = Symbol('clock');
 export const TZDB = Symbol('tzdb');
+/** What the server does by itself; null: nothing. */
+export const WATCH = Symbol('watch');
 /** Null: the one that ships with the reasoner. */
 export const SECOND_EVALUATOR = Symbol('second evaluator');
 export const HEADS = Symbol('heads');

@@ -13,6 +13,7 @@ import { PEOPLE_SHAPES } from '../people/people.schema.js';
 import { RECORD_SHAPES } from '../record/record.schema.js';
 import { SETTINGS_SHAPES } from '../settings/settings.schema.js';
 import { FEED_SHAPES } from '../watch/feed.schema.js';
+import { REMINDER_SHAPES } from '../watch/reminders/reminder.schema.js';
 import { instant, list, object, orNull, type Shape, text, whole, yesNo } from './shape.js';
 
 const ABOUT_SHAPES: Record<string, Shape> = {
@@ -63,6 +64,7 @@ export const SHAPES: Record<string, Shape> = {
   ...EXTENSION_SHAPES,
   ...SETTINGS_SHAPES,
   ...FEED_SHAPES,
+  ...REMINDER_SHAPES,
   ...VERDICT_SHAPES,
   ...NEXT_FLIGHTS_SHAPES,
   ...QUESTION_PLAN_SHAPES,

@@ -4,6 +4,7 @@ import type { JudgeSettings } from '#dispatch';
 import { type CountingSettings, countingSettings, type Preset, type Sourced } from '#intervals';
 import type { OperatorRow } from '#store';
 import { noticeNamed, presetNamed, timesNamed } from '../settings/preset-of-choice.js';
+import { percentOf } from '../settings/reminder-settings.js';
 import type { SettingValue } from '../settings/setting.js';
 import { presetChosen, type Settled, settledBy } from '../settings/settled.js';
 
@@ -13,6 +14,8 @@ export interface OperatorSettings {
   releaseWording: string;
   /** Which record is the legal original: said on every page. */
   legalOriginal: 'paper' | 'electronic';
+  /** Percent of what is left at which reminders go out; 0 is the end. */
+  reminderShares: readonly number[];
 }
 
 export function settingsOf(operator: Pick<OperatorRow, 'settings' | 'base'>, tzdb: string): OperatorSettings {
@@ -47,6 +50,7 @@ export function settingsOf(operator: Pick<OperatorRow, 'settings' | 'base'>, tzd
     },
     releaseWording: value('releaseWording'),
     legalOriginal: value('legalOriginal'),
+    reminderShares: value<string[]>('reminderShares').map(percentOf),
   };
 }
 

@@ -5,6 +5,7 @@ import { COUNTING_SETTINGS } from './counting-settings.js';
 import { DEFERRAL_SETTINGS } from './deferral-settings.js';
 import { EXTENSION_SETTINGS } from './extension-settings.js';
 import { RECORD_SETTINGS } from './record-settings.js';
+import { REMINDER_SETTINGS } from './reminder-settings.js';
 import { PRESET_CHOICES, type PresetChoice, type Setting, type SettingValue } from './setting.js';
 import { misfitOfSetting } from './setting-value.js';
 
@@ -13,6 +14,7 @@ export const SETTINGS: readonly Setting[] = [
   ...COUNTING_SETTINGS,
   ...EXTENSION_SETTINGS,
   ...DEFERRAL_SETTINGS,
+  ...REMINDER_SETTINGS,
   ...RECORD_SETTINGS,
 ];
 

@@ -9,6 +9,7 @@ import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import type { MakeFeedBody } from './bodies.js';
 import { type Deadline, writeCalendar } from './calendar.js';
+import { Titles } from './titles.js';
 import { hashOfToken, newFeedToken, operatorOfToken } from './feed-token.js';
 
 const MOST_FEEDS = 20;
@@ -98,26 +99,22 @@ export class FeedsService {
     const defects = (await tx.defects.withEnd(aircraftId, since)).filter(hasEnd);
     const aircraft = new Map((await tx.aircraft.list()).map((one) => [one.id, one]));
     const changed = await tx.acts.lastAt(defects.map(({ id }) => id));
-    const titles = await this.titles(tx, [...new Set([...aircraft.values()].map(({ type }) => type))]);
+    const titles = await Titles.of(tx, this.shelf, aircraft.values());
     const deadlines = defects.flatMap((defect): Deadline[] => {
       const of = aircraft.get(defect.aircraftId);
       if (!of) return [];
-      const title = defect.entry === null ? null : (titles.get(`${of.type}/${defect.entry}`) ?? null);
-      return [{ defect, aircraft: of, title, changedAt: changed.get(defect.id) ?? defect.enteredAt }];
+      return [
+        {
+          defect,
+          aircraft: of,
+          title: titles.entry(of, defect),
+          changedAt: changed.get(defect.id) ?? defect.enteredAt,
+        },
+      ];
     });
     const { name, base, invented } = await tx.operators.current();
     const whose = aircraftId === null ? name : (aircraft.get(aircraftId)?.registration ?? name);
     return writeCalendar({ name: `Deadlines of ${whose}`, base, invented, deadlines });
-  }
-
-  /** Titles of MEL entries, by type and number. */
-  private async titles(tx: Tx, types: readonly string[]): Promise<Map<string, string>> {
-    const titles = new Map<string, string>();
-    for (const type of types) {
-      const shelved = await this.shelf.inForce(tx, type);
-      for (const { number, title } of shelved?.mel.entries ?? []) titles.set(`${type}/${number}`, title);
-    }
-    return titles;
   }
 
   private async lineOf(tx: Tx, id: string) {

@@ -687,6 +687,74 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/reminders': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Where reminders go, what was sent, and what could not be delivered: to you and to the operator. */
+    get: operations['RemindersController_list'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/reminder-addresses': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Enter a mailbox or an endpoint. The secret of an endpoint is told with this answer alone. */
+    post: operations['RemindersController_add'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/reminder-addresses/{id}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    post?: never;
+    /** Turn an address off: nothing is sent there from then on. */
+    delete: operations['RemindersController_end'];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/reminder-addresses/{id}/secret': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** A new secret for an endpoint; the one before signs beside it for a day. */
+    post: operations['RemindersController_renew'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/dispatch/questions': {
     parameters: {
       query?: never;
@@ -1449,6 +1517,27 @@ export interface components {
     MakeFeedBody: {
       /** @description What you call it, such as the device that reads it. */
       label: string;
+      /** @description One aircraft; absent for every aircraft of the operator. */
+      aircraft?: string;
+    };
+    AddAddressBody: {
+      /**
+       * @description A mailbox, or an endpoint of a program.
+       * @enum {string}
+       */
+      kind: 'email' | 'webhook';
+      /**
+       * @description The mailbox, or the http(s) address.
+       * @example engineer@example.org
+       */
+      address: string;
+      /** @description What you call it. */
+      label: string;
+      /**
+       * @description Your own, which ends when you leave, or that of the operator. Absent: your own.
+       * @enum {string}
+       */
+      of?: 'me' | 'operator';
       /** @description One aircraft; absent for every aircraft of the operator. */
       aircraft?: string;
     };
@@ -2594,6 +2683,110 @@ export interface components {
     CalendarFeedMade: {
       feed: components['schemas']['CalendarFeed'];
       address: string | null;
+    };
+    /** @description Where reminders go. */
+    ReminderAddress: {
+      /** @description id */
+      id: string;
+      /**
+       * @description A mailbox, or an endpoint of a program.
+       * @enum {string}
+       */
+      kind: 'email' | 'webhook';
+      /** @description Where it goes. */
+      address: string;
+      /** @description What its owner calls it. */
+      label: string;
+      /** @description Who entered it. */
+      of: string;
+      /** @description You entered it. */
+      mine: boolean;
+      /** @description It is the operator’s own, and stays when that person leaves. */
+      forAll: boolean;
+      /** @description You may turn it off. */
+      mayEnd: boolean;
+      aircraft: string | null;
+      registration: string | null;
+      /**
+       * Format: date-time
+       * @description When it was entered (ISO 8601)
+       */
+      createdAt: string;
+      endedAt: string | null;
+      endedBecause: string | null;
+      twoSecretsUntil: string | null;
+    };
+    /** @description One reminder of one deferral to one address. */
+    Reminder: {
+      /** @description id; also the webhook-id, and what the Message-ID begins with. */
+      id: string;
+      /** @description id of the item */
+      defect: string;
+      /** @description Its number. */
+      number: string;
+      /** @description What it is. */
+      title: string;
+      /** @description Percent of what is left at which it was due; 0 at the end. */
+      share: number;
+      /** @description What was left. */
+      left: string;
+      /** @description id of the address */
+      address: string;
+      /** @description Where it goes. */
+      to: string;
+      /**
+       * @description Not delivered: tried in vain, and tried again.
+       * @enum {string}
+       */
+      state: 'waiting' | 'sent' | 'not delivered' | 'refused' | 'passed over' | 'dropped';
+      /** @description How it stands, in a sentence. */
+      words: string;
+      /**
+       * Format: date-time
+       * @description When the share was noticed (ISO 8601)
+       */
+      noticedAt: string;
+      /** @description How often it was tried. */
+      attempts: number;
+      triedAt: string | null;
+      nextAt: string | null;
+      sentAt: string | null;
+    };
+    Reminders: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description UTC or the zone of the operator’s days. */
+      base: string;
+      /** @description At which shares of what is left reminders go out. */
+      shares: string[];
+      sends: {
+        /** @description This server knows a mail server. */
+        mail: boolean;
+        /** @description This server sends to endpoints. */
+        endpoints: boolean;
+        /** @description It may reach machines inside. */
+        inside: boolean;
+      };
+      /** @description You may enter addresses of the operator. */
+      mayAddForAll: boolean;
+      /** @description Yours and those of the operator, the newest first. */
+      addresses: components['schemas']['ReminderAddress'][];
+      /** @description To these addresses, the newest first. */
+      reminders: components['schemas']['Reminder'][];
+      /** @description How many of them wait after an attempt in vain, or were refused. */
+      undelivered: number;
+      /** @description There are older ones. */
+      more: boolean;
+    };
+    ReminderAddressEntered: {
+      address: components['schemas']['ReminderAddress'];
+      secret: string | null;
+    };
+    ReminderAddressEnded: {
+      address: components['schemas']['ReminderAddress'];
     };
     /** @description A condition with its answer. */
     ExplainedNode: {
@@ -5394,6 +5587,131 @@ export interface operations {
         };
         content: {
           'text/calendar': string;
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RemindersController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Reminders'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RemindersController_add: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each request. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AddAddressBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ReminderAddressEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RemindersController_end: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each request. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ReminderAddressEnded'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RemindersController_renew: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each request. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ReminderAddressEntered'];
         };
       };
       /** @description A problem; see `/api/problems`. */

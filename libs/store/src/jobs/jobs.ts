@@ -20,8 +20,8 @@ export interface JobAsked<Q extends Queue> {
 /** A job at hand. */
 export interface Job<Q extends Queue> {
   data: JobsOf[Q];
-  /** Counts it as done, in the transaction in which it was done: both stand, or neither does. */
-  done(tx: Transaction): Promise<void>;
+  /** Counts it as done; given the transaction in which it was done, both stand or neither does. */
+  done: (tx?: Transaction) => Promise<void>;
 }
 
 export interface Working {
@@ -123,7 +123,7 @@ export class Jobs {
     try {
       await handle({
         data,
-        done: async (tx) => void (await this.boss.complete(queue, id, {}, { db: through(tx) })),
+        done: async (tx) => void (await this.boss.complete(queue, id, {}, tx ? { db: through(tx) } : {})),
       });
     } catch (error) {
       this.onError(error);

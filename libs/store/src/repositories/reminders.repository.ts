@@ -1,11 +1,10 @@
 import { In, LessThan } from 'typeorm';
-import { newId } from '../ids.js';
 import { ReminderTable, type ReminderRow } from '../rows/reminder.row.js';
 import type { Transaction } from '../transaction.js';
 
 export type NoticedReminder = Pick<
   ReminderRow,
-  'defectId' | 'term' | 'share' | 'addressId' | 'content' | 'noticedAt' | 'state' | 'nextAt' | 'problem'
+  'id' | 'defectId' | 'term' | 'share' | 'addressId' | 'content' | 'noticedAt' | 'state' | 'nextAt' | 'problem'
 >;
 
 /** Reminders of one operator, from the moment they are noticed until they are done with. */
@@ -15,7 +14,6 @@ export class Reminders {
   /** One that was noticed before, by this server or by another, is left as it is. @returns the ids of the new ones */
   async notice(noticed: readonly NoticedReminder[]): Promise<string[]> {
     if (noticed.length === 0) return [];
-    const rows = noticed.map((one) => ({ id: newId(), ...one }));
     const added = await this.tx.query<{ id: string }>(
       `insert into reminder (operator_id, id, defect_id, term, share, address_id, content, noticed_at, state, next_at,
          problem)
@@ -24,7 +22,7 @@ export class Reminders {
        from json_to_recordset($2) as r (id uuid, "defectId" uuid, term integer, share integer, "addressId" uuid,
          content jsonb, "noticedAt" timestamptz, state text, "nextAt" timestamptz, problem text)
        on conflict on constraint reminder_once do nothing returning id`,
-      [this.tx.operatorId, JSON.stringify(rows)],
+      [this.tx.operatorId, JSON.stringify(noticed)],
     );
     return added.map(({ id }) => id);
   }

@@ -1,0 +1,31 @@
+import type { Store } from '#store';
+import type { DeliveryService } from './delivery.service.js';
+import type { NoticingService } from './noticing.service.js';
+import type { WatchOptions } from './watch-options.js';
+
+const TEN_MINUTES = 600;
+const DELIVERIES_AT_ONCE = 4;
+
+/**
+ * Starts what this server does by itself: look at open deferrals every so often, and hand reminders over. However many
+ * servers do so on one database, each look and each reminder is taken by one of them.
+ */
+export function startWatching(
+  store: Store,
+  { jobs, lookEverySeconds = TEN_MINUTES }: WatchOptions,
+  { noticing, delivery }: { noticing: NoticingService; delivery: DeliveryService },
+): void {
+  jobs.work('look', { atOnce: 1, everyMs: 2000 }, async ({ done }) => {
+    for (const { id } of await store.operatorsServed()) {
+      await store.withOperator(id, null, (tx) => jobs.put(tx, 'notice', [{ key: id, data: { operatorId: id } }]));
+    }
+    await done();
+  });
+  jobs.work('notice', { atOnce: 1, everyMs: 2000 }, async ({ data, done }) => {
+    await noticing.look(data.operatorId);
+    await done();
+  });
+  jobs.work('deliver', { atOnce: DELIVERIES_AT_ONCE, everyMs: 1000 }, (job) => delivery.deliver(job));
+  // Asked for oftener than it is due: the queue keeps it to once.
+  jobs.repeat(Math.min(30, lookEverySeconds) * 1000, () => jobs.putEvery('look', {}, lookEverySeconds));
+}
