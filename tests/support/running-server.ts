@@ -3,8 +3,8 @@ import { createServer, type AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { pino, type Logger } from 'pino';
 import type { SecondEvaluator } from '#dispatch';
-import { openStore, startSealer, type Store } from '#store';
-import { startServer } from '../../apps/server/src/index.js';
+import { Jobs, openStore, startSealer, type Store } from '#store';
+import { startServer, type WatchOptions } from '../../apps/server/src/index.js';
 import { demoOf, loadDemo } from '../../seed/load.js';
 import { ApiClient } from './api-client.js';
 import { built } from './built.js';
@@ -33,6 +33,8 @@ export interface RunningOptions {
   logger?: Logger;
   /** What judges beside the rules engine; absent: its own. */
   secondEvaluator?: SecondEvaluator;
+  /** What it does by itself; absent: nothing. */
+  watch?: Omit<WatchOptions, 'jobs'>;
 }
 
 export interface RunningServer {
@@ -58,6 +60,8 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
   if (demo) await loadDemo({ folder: SEED, ownerUrl, store, now: now(), tzdb });
   const sealer = await startSealer(ownerUrl, { everyMs: 20 });
   const { logger = pino({ level: process.env['LOG_LEVEL'] ?? 'error' }), secondEvaluator } = options;
+  const { watch } = options;
+  const jobs = watch ? await Jobs.open(appUrl, { onError: (err) => logger.error({ err }, 'a job failed') }) : null;
   const server = await startServer({
     store,
     logger,
@@ -68,6 +72,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
     requestsPerMinute,
     ...(pages === undefined ? {} : { pages }),
     ...(secondEvaluator === undefined ? {} : { secondEvaluator }),
+    ...(watch && jobs ? { watch: { ...watch, jobs } } : {}),
   });
   const contract = new Contract(server.openApi as unknown as OpenApi, await problemsOf(server.url));
   const visitor = () => new ApiClient(server.url, options.secret ?? demoSecret(), contract);
@@ -104,6 +109,7 @@ export interface ServerProcessOptions {
   /** Absent: a free one. */
   port?: number;
   secret?: string;
+  env?: Record<string, string>;
 }
 
 /** Looked at once for each test file, however many servers it starts. */
@@ -117,6 +123,7 @@ export async function serverProcess(options: ServerProcessOptions): Promise<Serv
   const program = new Program(process.execPath, [main, 'start', '--port', String(port)], {
     DATABASE_URL: databaseUrl,
     REQUESTS_PER_MINUTE: '1000000',
+    ...options.env,
   });
   await program.ready((line) => line.startsWith('Proviso is ready:'));
   const url = `http://127.0.0.1:${port}`;

@@ -15,7 +15,7 @@ export interface ReminderContent {
   basis: string | null;
   /** Percent that the operator asked to be reminded at; 0 is the end. */
   share: number;
-  /** Percent that were really left when it was noticed, rounded down. */
+  /** Percent that were really left when it was noticed, rounded up. */
   leftPercent: number;
   /** What is left, each limit in its own unit. */
   left: string;

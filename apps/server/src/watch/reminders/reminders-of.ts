@@ -52,7 +52,7 @@ export function remindersOf(
     number: defectNumber(aircraft, row),
     title,
     basis: life.deferral === null ? null : basisInWords(life.deferral.basis),
-    leftPercent: Math.floor(left * 100),
+    leftPercent: Math.ceil(left * 100),
     left: stands.left.map(({ sentence }) => sentence).join(' ') || 'its document sets the end.',
     overdue: stands.overdue,
     lastDay: stands.deadline?.lastDay ?? null,

@@ -12,4 +12,6 @@ export interface WatchOptions {
   lookEverySeconds?: number;
   /** The first pause after an attempt in vain; absent: a minute. */
   firstPauseSeconds?: number;
+  /** Pause after nothing was found to do; absent: one second. */
+  everyMs?: number;
 }

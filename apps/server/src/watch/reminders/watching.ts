@@ -12,20 +12,20 @@ const DELIVERIES_AT_ONCE = 4;
  */
 export function startWatching(
   store: Store,
-  { jobs, lookEverySeconds = TEN_MINUTES }: WatchOptions,
+  { jobs, lookEverySeconds = TEN_MINUTES, everyMs = 1000 }: WatchOptions,
   { noticing, delivery }: { noticing: NoticingService; delivery: DeliveryService },
 ): void {
-  jobs.work('look', { atOnce: 1, everyMs: 2000 }, async ({ done }) => {
+  jobs.work('look', { atOnce: 1, everyMs: 2 * everyMs }, async ({ done }) => {
     for (const { id } of await store.operatorsServed()) {
       await store.withOperator(id, null, (tx) => jobs.put(tx, 'notice', [{ key: id, data: { operatorId: id } }]));
     }
     await done();
   });
-  jobs.work('notice', { atOnce: 1, everyMs: 2000 }, async ({ data, done }) => {
+  jobs.work('notice', { atOnce: 1, everyMs: 2 * everyMs }, async ({ data, done }) => {
     await noticing.look(data.operatorId);
     await done();
   });
-  jobs.work('deliver', { atOnce: DELIVERIES_AT_ONCE, everyMs: 1000 }, (job) => delivery.deliver(job));
+  jobs.work('deliver', { atOnce: DELIVERIES_AT_ONCE, everyMs }, (job) => delivery.deliver(job));
   // Asked for oftener than it is due: the queue keeps it to once.
   jobs.repeat(Math.min(30, lookEverySeconds) * 1000, () => jobs.putEvery('look', {}, lookEverySeconds));
 }

@@ -1,0 +1,160 @@
+/** An operator whose engineers are reminded: a mail server, an endpoint, a clock that runs and can be put forward. */
+import type { ApiClient, Shapes } from '../support/api-client.js';
+import { endpoint, type Endpoint } from '../support/endpoint.js';
+import { mailServer, type MailServer } from '../support/mail-server.js';
+import { runningServer, type RunningServer } from '../support/running-server.js';
+import { type Airline, anAirline } from './an-airline.js';
+
+const entry = (number: string, category: string, interval = '') => `
+  - number: ${number}
+    title: Reading light ${number}
+    chapter: '33'
+    words: [light]
+    subEntries:
+      - id: all
+        units: ['1']
+        rows:
+          - id: '1'
+            category: ${category}
+            ${interval}
+            numberInstalled: 1
+            numberRequired: 0
+            remarks: May be inoperative.`;
+export const MEL = (operator: string) => `
+format: proviso-mel/1
+document: Invented list
+operator: ${operator}
+aircraftType: Ambrel
+revision: '1'
+effectiveOn: 2026-01-01
+notice: Invented. Never for flight.
+entries:${entry('33-11-01', 'B')}${entry('33-11-02', 'C')}${entry('33-11-03', 'A', 'interval: 4 flights')}
+`;
+
+export const FROM = 'Proviso <reminders@proviso.example>';
+export const PATIENT = { interval: 30, timeout: 30_000 };
+
+export class RemindersScene {
+  private set = Date.parse('2026-01-26T10:00:00.000Z');
+  private since = Date.now();
+  mail!: MailServer;
+  endpoint!: Endpoint;
+  server!: RunningServer;
+  airline!: Airline;
+  /** Who adds addresses, who defers, who administers. */
+  engineer!: ApiClient;
+  technician!: ApiClient;
+  administrator!: ApiClient;
+
+  now = (): string => new Date(this.set + Date.now() - this.since).toISOString();
+
+  async open(): Promise<void> {
+    this.mail = await mailServer();
+    this.endpoint = await endpoint();
+    this.server = await runningServer({
+      now: this.now,
+      watch: {
+        mail: { url: this.mail.url, from: FROM },
+        endpointsInside: true,
+        lookEverySeconds: 1,
+        firstPauseSeconds: 1,
+        everyMs: 30,
+      },
+    });
+    this.airline = await anAirline(this.server, {
+      code: 'QPR',
+      base: 'UTC',
+      aircraftType: 'Ambrel',
+      settings: { preset: 'easa', combinationNeedsAcceptance: false },
+      people: [
+        { signIn: 'sorra', name: 'Sorra Vey', roles: ['engineer'] },
+        { signIn: 'ullo', name: 'Ullo Fenn', roles: ['administrator', 'mel-engineer', 'quality'] },
+        {
+          signIn: 'yorvin',
+          name: 'Yorvin Tesk',
+          roles: ['technician'],
+          privileges: ['write-up', 'defer', 'sign-procedure', 'release'],
+        },
+      ],
+      aircraft: ['Q-ABA', 'Q-ABB'],
+    });
+    await this.signIn();
+    await this.administrator.post('/api/mel', { file: 'ambrel.yaml', text: MEL('Operator QPR') });
+  }
+
+  async close(): Promise<void> {
+    await this.server.stop();
+    await this.endpoint.stop();
+    await this.mail.stop();
+  }
+
+  /** Puts the clock forward; everybody signs in anew. */
+  async goTo(at: string): Promise<void> {
+    this.set = Date.parse(at);
+    this.since = Date.now();
+    await this.signIn();
+  }
+
+  private async signIn(): Promise<void> {
+    this.engineer = await this.server.signIn('sorra');
+    this.technician = await this.server.signIn('yorvin');
+    this.administrator = await this.server.signIn('ullo');
+  }
+
+  async add(
+    kind: 'email' | 'webhook',
+    address: string,
+    more: object = {},
+    by = this.engineer,
+  ): Promise<Shapes['ReminderAddressEntered']> {
+    const body = { kind, address, label: 'test', ...more };
+    return (await by.post<Shapes['ReminderAddressEntered']>('/api/reminder-addresses', body)).body;
+  }
+
+  view(by = this.engineer): Promise<Shapes['Reminders']> {
+    return by.get('/api/reminders');
+  }
+
+  /** Those of one item, the newest first. */
+  async remindersOf(defect: string, by = this.engineer): Promise<Shapes['Reminder'][]> {
+    return (await this.view(by)).reminders.filter((one) => one.defect === defect);
+  }
+
+  /** Written up now and deferred on row 1 of an entry. */
+  async deferred(mark: string, number: string): Promise<Shapes['DefectLine']> {
+    const { body } = await this.technician.post<Shapes['ActDone']>('/api/defects', {
+      aircraft: this.airline.aircraft[mark],
+      origin: 'crew',
+      description: 'Light does not come on.',
+      recordedAt: this.now(),
+      item: { entry: number, units: ['1'] },
+    });
+    const done = await this.technician.sign(body.defect.id, 'deferral', { act: 'defer', row: '1' }, { row: '1' });
+    return done.defect;
+  }
+
+  /** Planned flights that were flown, an hour each. */
+  async flown(mark: string, ...offBlocks: string[]): Promise<void> {
+    const aircraftId = this.airline.aircraft[mark] ?? '';
+    await this.server.store.withOperator(this.airline.operator, null, async (tx) => {
+      for (const offBlockAt of offBlocks) {
+        const onBlockAt = new Date(Date.parse(offBlockAt) + 3_600_000).toISOString();
+        const between = { fromStation: 'QWA', toStation: 'QWB', offBlockAt, onBlockAt, flightMinutes: 50 };
+        await tx.flights.add({
+          aircraftId,
+          number: `QPR ${offBlockAt.slice(11, 13)}`,
+          ...between,
+          state: 'flown',
+          facts: {},
+        });
+      }
+    });
+  }
+
+  async closed(defect: string): Promise<void> {
+    const work = { workDone: 'Lamp replaced.', reference: 'AMM 33-11', complete: true };
+    const asked = { testAsked: false, inspectionAsked: false };
+    await this.technician.sign(defect, 'rectification', { act: 'rectify' }, { ...work, ...asked });
+    await this.technician.sign(defect, 'release', { act: 'release' });
+  }
+}
