@@ -41,6 +41,15 @@ describe('a proposal', () => {
     expect(verdict.evaluator).toBe('json-rules-engine');
   });
 
+  it('counts work once, though two units taken along owe it', async () => {
+    const mel = melOf(
+      entry('a', [takes('b'), { procedures: M(40) }]),
+      entry('b', [{ procedures: M(30) }], ['1', '2']),
+    );
+    const { rows, verdict } = await propose(mel, situationOf([{ entry: 'a', row: null, signed: false }]));
+    expect([rows[0]?.row, verdict.workMinutes]).toEqual(['1', 30]);
+  });
+
   it('sees a conflict of three that no pair shows', async () => {
     const two = { any: [up('a'), up('b'), up('c')] };
     const mel = melOf(...['a', 'b', 'c'].map((name) => entry(name, [{ provisos: [two] }])));
