@@ -6,6 +6,7 @@ export interface ShortLeg {
   minutes: number;
   block?: number;
   cycles?: number;
+  from?: string;
 }
 
 /** `2026-01-26T09:10Z` -> `260910` */
@@ -18,6 +19,7 @@ export function messagesOf(legs: readonly ShortLeg[], registration = 'QABX'): st
   let [here, there] = ['AAA', 'BBB'];
   return legs
     .map((leg, index) => {
+      here = leg.from ?? here;
       const off = Date.parse(leg.off);
       const airborne = leg.airborne === undefined ? plus(off, 5) : Date.parse(leg.airborne);
       const landed = leg.landed === undefined ? plus(airborne, leg.minutes) : Date.parse(leg.landed);

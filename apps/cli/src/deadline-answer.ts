@@ -1,4 +1,5 @@
 import type { Extension, ExtensionRefused, RectificationClock } from '#intervals';
+import type { Departure } from './deadline/asked-flight.js';
 import type { Remaining } from './remaining.js';
 
 /** The end of a rectification interval, with the arithmetic; `endsAt` is exclusive. */
@@ -7,5 +8,7 @@ export interface Deadline extends Pick<
   'firstDay' | 'lastDay' | 'startsAt' | 'endsAt' | 'lengthHours' | 'base' | 'tzdb' | 'explanation'
 > {
   remaining?: Remaining;
+  /** Whether the interval lets the flight of `--depart` leave. */
+  departure?: Departure;
   extension?: Omit<Extension, 'window'> | ExtensionRefused;
 }

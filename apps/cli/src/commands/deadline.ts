@@ -1,18 +1,19 @@
 import {
-  countingSettings,
-  DEFAULT_PRESET,
-  extend,
   IntervalInputError,
   rectificationWindow,
   type Category,
   type ExtensionAnswer,
   type PresetName,
-  type RectificationClock,
 } from '#intervals';
 import type { Command } from '../command.js';
 import type { Deadline } from '../deadline-answer.js';
+import { EXTENSION_OPTIONS, extensionOf } from '../deadline/asked-extension.js';
+import { departureOf, FLIGHT_OPTIONS } from '../deadline/asked-flight.js';
+import { askedSettings } from '../deadline/asked-settings.js';
+import { askedUse } from '../deadline/asked-use.js';
+import { statedStart } from '../deadline/stated-start.js';
 import { needed, readGiven, type Given } from '../options.js';
-import { remainingOf } from '../remaining.js';
+import { clockAt, remainingOf, usedBefore, useGiven } from '../remaining.js';
 import { UsageError } from '../usage-error.js';
 import { deadlineWords } from '../words/deadline-words.js';
 
@@ -25,13 +26,25 @@ const OPTION_OF: Record<string, string> = {
   preset: '--preset',
   at: '--at',
   grantedAt: '--extend-at',
+  deferredAt: '--deferred',
+  start: '--counts-from',
+  'flight.offBlockAt': '--depart',
+  'flight.onBlockAt': '--arrive',
+  'extension.days': '--extend-days',
 };
+
+const TAKES = [
+  '--category A|B|C|D --recorded 2026-01-26T10:00 --base UTC|ZONE [--interval "3 flights or 6 flight-hours"]',
+  '[--preset easa|faa|tcca-2006|tcca-2022] [--settings "hourClock=block; bases=QVR QHT"]',
+  '[--deferred INSTANT] [--counts-from INSTANT|"410 read 412 at INSTANT"] [--engine POSITION]',
+  '[--movements FILE] [--used "flightMinutes=7116; done=M1"] [--at INSTANT]',
+  '[--depart INSTANT [--arrive INSTANT] [--minutes N] [--block-minutes N] [--from STATION]]',
+  '[--extend-at INSTANT [--extended N] [--extend-days N] [--agreement TEXT] [--procedure none] [--holidays DAYS]]',
+];
 
 export const deadline: Command = {
   name: 'deadline',
-  takes:
-    '--category A|B|C|D --recorded 2026-01-26T10:00 --base UTC|ZONE [--interval "3 flights or 6 flight-hours"] ' +
-    '[--preset easa|faa|tcca-2006|tcca-2022] [--movements FILE] [--at INSTANT] [--extend-at INSTANT]',
+  takes: TAKES.join(' '),
   summary: 'until when a defect must be rectified, what is left of that, and whether it may be extended',
   async run(args) {
     const given = readGiven(args, [
@@ -41,8 +54,15 @@ export const deadline: Command = {
       'interval',
       'movements',
       'preset',
-      'extend-at',
+      'settings',
+      'deferred',
+      'counts-from',
+      'engine',
+      'used',
       'at',
+      'extend-at',
+      ...FLIGHT_OPTIONS,
+      ...EXTENSION_OPTIONS,
     ]);
     const stray = given.files[0];
     if (stray !== undefined) throw new UsageError(`"${stray}" is one word too many; a file goes after --movements`);
@@ -59,36 +79,33 @@ export const deadline: Command = {
 async function answer(given: Given) {
   const { options } = given;
   const preset = options.get('preset') as PresetName | undefined;
-  const interval = options.get('interval');
+  const [interval, deferredAt, engine] = ['interval', 'deferred', 'engine'].map((name) => options.get(name));
+  const stated = statedStart(options.get('counts-from'));
   const clock = rectificationWindow({
     category: needed(given, 'category') as Category,
     recordedAt: needed(given, 'recorded'),
     base: needed(given, 'base'),
     tzdb: process.versions.tz ?? 'unknown',
     ...(interval !== undefined && { interval }),
+    ...(deferredAt !== undefined && { deferredAt }),
+    ...(engine !== undefined && { engine }),
+    ...(stated !== undefined && { stated }),
     ...(preset !== undefined && { preset }),
   });
-  const grantedAt = options.get('extend-at');
-  const extension = grantedAt === undefined ? undefined : extensionOf(clock, grantedAt, preset);
-  const remaining = await remainingOf(clock, extension, {
-    at: options.get('at'),
-    movements: options.get('movements'),
-    settings: countingSettings(preset),
+  const settings = askedSettings(preset, options.get('settings'));
+  const extension = extensionOf(given, clock, preset);
+  const use = await useGiven(options.get('movements'), askedUse(options.get('used')));
+  const remaining = remainingOf(clock, extension, use, { at: options.get('at'), settings });
+  const departure = departureOf(given, (depart) => {
+    const used = usedBefore(clock, use, depart, settings);
+    return { clock: clockAt(clock, extension, depart), used, settings };
   });
   const { firstDay, lastDay, startsAt, endsAt, lengthHours, base, tzdb, explanation } = clock;
   const value: Deadline = { firstDay, lastDay, startsAt, endsAt, lengthHours, base, tzdb, explanation };
   if (remaining) value.remaining = remaining;
+  if (departure) value.departure = departure;
   if (extension) value.extension = withoutWindow(extension);
   return { value, words: deadlineWords(clock, value), exit: 0 as const };
-}
-
-/** Asked as by an operator who holds an approved procedure and has not yet extended this deferral. */
-function extensionOf(
-  clock: RectificationClock,
-  grantedAt: string,
-  preset: PresetName = DEFAULT_PRESET,
-): ExtensionAnswer {
-  return extend({ preset, window: clock, grantedAt, alreadyExtended: 0, procedureHeld: true });
 }
 
 /** The window with its new end is for a further calculation, not for the reader: all it says is in the answer. */

@@ -5,13 +5,14 @@ import { count, sayDay, sayInstant, sayMinutes } from './say-time.js';
 
 /** A deadline as it is read aloud: the day first, then the arithmetic. */
 export function deadlineWords(clock: RectificationClock, deadline: Deadline): string {
-  const { explanation, tzdb, remaining, extension } = deadline;
+  const { explanation, tzdb, remaining, departure, extension } = deadline;
   return [
     endWords(clock),
     'Rectify as soon as practicable; this is the latest, not the plan.',
     `How it is counted: ${explanation}`,
     ...lengthWords(clock),
     ...(remaining === undefined ? [] : remainingWords(remaining)),
+    ...(departure === undefined ? [] : [departureWords(departure)]),
     ...(extension === undefined ? [] : [extensionWords(extension)]),
     `Time-zone data ${tzdb}.`,
   ].join('\n');
@@ -32,14 +33,27 @@ function lengthWords({ startsAt, endsAt, lengthMinutes }: RectificationClock): s
   return [`From ${sayInstant(startsAt)} to ${sayInstant(endsAt)}: ${sayMinutes(lengthMinutes)}.`];
 }
 
-function remainingWords({ at, sentence, isOver, movements }: Remaining): string[] {
+const DEPARTURES = {
+  holds: 'As far as the interval is concerned the flight may leave',
+  fails: 'The flight may not leave',
+  unknown: 'Whether the flight may leave is not known',
+};
+
+function departureWords({ answer, because }: NonNullable<Deadline['departure']>): string {
+  return `${DEPARTURES[answer]}: ${because}`;
+}
+
+function remainingWords({ at, sentence, isOver, steps = [], movements }: Remaining): string[] {
   const over = isOver === true ? ' The interval is over.' : '';
   const left = `Left at ${sayInstant(at)}: ${sentence}${over}`;
-  if (movements === undefined) return isOver === null ? [left, 'Give --movements FILE to have it counted.'] : [left];
+  if (movements === undefined) {
+    return isOver === null ? [left, 'Give --movements FILE or --used to have it counted.'] : [left];
+  }
   const { registration, legs, incomplete, notUsed } = movements;
   const lack = incomplete === 0 ? '' : `; ${incomplete} with a time that is not known`;
   return [
     left,
+    ...(steps.length === 0 ? [] : ['Step by step:', ...steps.map(({ text }) => `  ${text}`)]),
     `Counted from ${count(legs, 'leg')}${registration === null ? '' : ` of ${registration}`}${lack}.`,
     ...(notUsed.length === 0
       ? []
