@@ -7,6 +7,7 @@ import {
   ArrayMinSize,
   ArrayUnique,
   IsArray,
+  IsBoolean,
   IsIn,
   IsObject,
   IsString,
@@ -83,6 +84,8 @@ export const Ids = (most: number, words: Words) =>
     ArrayUnique(),
     IsUUID(undefined, { each: true }),
   );
+
+export const YesNo = (words: Words) => applyDecorators(property(words), IsBoolean());
 
 export const OneOf = (values: readonly string[], words: Words) =>
   applyDecorators(property({ ...words, ...({ enum: values } as object) }), IsIn([...values]));

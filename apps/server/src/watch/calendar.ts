@@ -17,14 +17,14 @@ export interface Deadline {
   title: string | null;
   /** When its last act was entered. */
   changedAt: string;
+  /** Of its operator: the zone of its days, and whether it is a demo. */
+  base: string;
+  invented: boolean;
 }
 
 export interface CalendarOf {
   /** "Deadlines of Q-KEA", "Deadlines of Orrinfell Air". */
   name: string;
-  base: string;
-  /** True for a demo operator. */
-  invented: boolean;
   deadlines: readonly Deadline[];
 }
 
@@ -32,24 +32,23 @@ export interface CalendarOf {
  * RFC 5545. Times are UTC, so that no zone has to be described; how they read at the base is said in the text. A closed
  * deferral stays as cancelled, so that programs take it out.
  */
-export function writeCalendar({ name, base, invented, deadlines }: CalendarOf): string {
+export function writeCalendar({ name, deadlines }: CalendarOf): string {
   const described = 'Deferrals with a fixed end. What is counted in flights or hours alone has no end in a calendar.';
-  const notice = invented ? 'INVENTED for demonstration. Never for flight. ' : '';
   return writeLines([
     ['BEGIN', 'VCALENDAR'],
     ['VERSION', '2.0'],
     ['PRODID', '-//Proviso//Deadlines//EN'],
     ['CALSCALE', 'GREGORIAN'],
     ['X-WR-CALNAME', textValue(name)],
-    ['X-WR-CALDESC', textValue(`${notice}${described}`)],
+    ['X-WR-CALDESC', textValue(`${noticeOf(deadlines.some(({ invented }) => invented))}${described}`)],
     ['REFRESH-INTERVAL;VALUE=DURATION', 'PT30M'],
-    ...deadlines.flatMap((deadline) => event(deadline, base, notice)),
+    ...deadlines.flatMap(event),
     ['END', 'VCALENDAR'],
   ]);
 }
 
 /** The last hour inside the interval: an event at its exclusive end would stand on the day after the last day. */
-function event({ defect, aircraft, title, changedAt }: Deadline, base: string, notice: string): ContentLine[] {
+function event({ defect, aircraft, title, changedAt, base, invented }: Deadline): ContentLine[] {
   const { id, version, endsAt, closedAt } = defect;
   const closed = closedAt !== null;
   const what = `${defectNumber(aircraft, defect)} ${title ?? firstWords(defect.description, 60)}`;
@@ -68,11 +67,15 @@ function event({ defect, aircraft, title, changedAt }: Deadline, base: string, n
     ['DTSTART', instantValue(new Date(Date.parse(endsAt) - HOUR).toISOString())],
     ['DTEND', instantValue(endsAt)],
     ['SUMMARY', textValue(summary)],
-    ['DESCRIPTION', textValue(`${notice}${said.filter((part) => part !== '').join('\n')}`)],
+    ['DESCRIPTION', textValue(`${noticeOf(invented)}${said.filter((part) => part !== '').join('\n')}`)],
     ['STATUS', closed ? 'CANCELLED' : 'CONFIRMED'],
     ['TRANSP', 'TRANSPARENT'],
     ['END', 'VEVENT'],
   ];
+}
+
+function noticeOf(invented: boolean): string {
+  return invented ? 'INVENTED for demonstration. Never for flight. ' : '';
 }
 
 function endWords({ lastDay, endsAt }: Deadline['defect']): string {

@@ -1,4 +1,4 @@
-import { instant, list, object, orNull, ref, type Shape, text } from '../openapi/shape.js';
+import { instant, list, object, orNull, ref, type Shape, text, yesNo } from '../openapi/shape.js';
 
 export const FEED_SHAPES: Record<string, Shape> = {
   CalendarFeed: object(
@@ -7,6 +7,7 @@ export const FEED_SHAPES: Record<string, Shape> = {
       label: text('What its owner calls it.'),
       of: text('Whose it is.'),
       aircraft: orNull(text('Id of the aircraft; null for every aircraft.')),
+      everywhere: yesNo('It follows its person: every operator the person works for.'),
       registration: orNull(text('Mark of the aircraft.')),
       createdAt: instant('When it was made'),
       revokedAt: orNull(instant('When it was revoked')),

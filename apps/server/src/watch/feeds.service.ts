@@ -34,9 +34,13 @@ export class FeedsService {
   }
 
   /** The address is told with the first answer alone: neither the row nor the answer that is kept holds its token. */
-  async make({ session, request, reply }: Calling, { label, aircraft: aircraftId }: MakeFeedBody): Promise<object> {
+  async make(
+    { session, request, reply }: Calling,
+    { label, aircraft: aircraftId, everywhere = false }: MakeFeedBody,
+  ): Promise<object> {
     let address: string | null = null;
     const kept = await once(this.store, session, request, reply, async (tx) => {
+      if (everywhere && aircraftId !== undefined) throw bothAsked();
       const aircraft = aircraftId === undefined ? null : await aircraftOr404(tx, aircraftId);
       await this.admitOneMore(tx, session);
       const token = newFeedToken(session.operatorId);
@@ -45,6 +49,7 @@ export class FeedsService {
         personId: session.personId,
         tokenHash: hashOfToken(token),
         aircraftId: aircraft?.id ?? null,
+        everywhere,
         label,
         createdAt: this.now(),
       });
@@ -75,11 +80,27 @@ export class FeedsService {
   async read(token: string): Promise<string | null> {
     const operatorId = operatorOfToken(token);
     if (operatorId === null) return null;
-    return this.store.withOperator(operatorId, null, async (tx) => {
+    const found = await this.store.withOperator(operatorId, null, async (tx) => {
       const feed = await tx.calendarFeeds.ofToken(hashOfToken(token));
       if (!feed || feed.revokedAt !== null || !(await this.stillWorksHere(tx, feed))) return null;
-      return this.calendar(tx, feed.aircraftId);
+      if (!feed.everywhere) return { feed, calendar: await this.calendar(tx, feed.aircraftId) };
+      return { feed, owner: (await tx.people.get(feed.personId))?.name ?? '(name erased)' };
     });
+    if (found === null || 'calendar' in found) return found?.calendar ?? null;
+    return this.everywhere(found.feed.personId, found.owner);
+  }
+
+  /** One operator at a time, each in a transaction that shows its rows alone. */
+  private async everywhere(personId: string, owner: string): Promise<string> {
+    const now = this.now();
+    const memberships = (await this.store.identity.membershipsOf(personId)).filter(
+      ({ validFrom, validUntil }) => validFrom <= now && (validUntil === null || now < validUntil),
+    );
+    const deadlines: Deadline[] = [];
+    for (const { operatorId } of memberships) {
+      deadlines.push(...(await this.store.withOperator(operatorId, null, (tx) => this.deadlines(tx, null))));
+    }
+    return writeCalendar({ name: `Deadlines of ${owner}`, deadlines });
   }
 
   private async admitOneMore(tx: Tx, { personId }: Session): Promise<void> {
@@ -95,26 +116,25 @@ export class FeedsService {
   }
 
   private async calendar(tx: Tx, aircraftId: string | null): Promise<string> {
+    const { name } = await tx.operators.current();
+    const aircraft = aircraftId === null ? null : await tx.aircraft.get(aircraftId);
+    const whose = aircraft?.registration ?? name;
+    return writeCalendar({ name: `Deadlines of ${whose}`, deadlines: await this.deadlines(tx, aircraftId) });
+  }
+
+  private async deadlines(tx: Tx, aircraftId: string | null): Promise<Deadline[]> {
     const since = new Date(Date.parse(this.now()) - DAYS_CANCELLED * 86_400_000).toISOString();
     const defects = (await tx.defects.withEnd(aircraftId, since)).filter(hasEnd);
     const aircraft = new Map((await tx.aircraft.list()).map((one) => [one.id, one]));
     const changed = await tx.acts.lastAt(defects.map(({ id }) => id));
     const titles = await Titles.of(tx, this.shelf, aircraft.values());
-    const deadlines = defects.flatMap((defect): Deadline[] => {
+    const { base, invented } = await tx.operators.current();
+    return defects.flatMap((defect): Deadline[] => {
       const of = aircraft.get(defect.aircraftId);
       if (!of) return [];
-      return [
-        {
-          defect,
-          aircraft: of,
-          title: titles.entry(of, defect),
-          changedAt: changed.get(defect.id) ?? defect.enteredAt,
-        },
-      ];
+      const changedAt = changed.get(defect.id) ?? defect.enteredAt;
+      return [{ defect, aircraft: of, title: titles.entry(of, defect), changedAt, base, invented }];
     });
-    const { name, base, invented } = await tx.operators.current();
-    const whose = aircraftId === null ? name : (aircraft.get(aircraftId)?.registration ?? name);
-    return writeCalendar({ name: `Deadlines of ${whose}`, base, invented, deadlines });
   }
 
   private async lineOf(tx: Tx, id: string) {
@@ -127,11 +147,12 @@ export class FeedsService {
   private async lines(tx: Tx, rows: readonly CalendarFeedRow[]) {
     const people = await tx.people.known([...new Set(rows.map(({ personId }) => personId))]);
     const aircraft = new Map((await tx.aircraft.list()).map((one) => [one.id, one.registration]));
-    return rows.map(({ id, label, personId, aircraftId, createdAt, revokedAt }) => ({
+    return rows.map(({ id, label, personId, aircraftId, everywhere, createdAt, revokedAt }) => ({
       id,
       label,
       of: people.get(personId)?.name ?? '(name erased)',
       aircraft: aircraftId,
+      everywhere,
       registration: aircraftId === null ? null : (aircraft.get(aircraftId) ?? null),
       createdAt,
       revokedAt,
@@ -155,6 +176,11 @@ export class FeedsService {
       payload: { feed },
     });
   }
+}
+
+function bothAsked(): Problem {
+  const reason = 'a feed of one aircraft follows that aircraft, not you';
+  return new Problem('invalid-input', reason, { errors: [{ pointer: '/everywhere', reason }] });
 }
 
 function hasEnd(defect: DefectRow): defect is Deadline['defect'] {

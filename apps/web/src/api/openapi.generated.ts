@@ -1519,6 +1519,8 @@ export interface components {
       label: string;
       /** @description One aircraft; absent for every aircraft of the operator. */
       aircraft?: string;
+      /** @description Your own feed: every deferral of every operator you work for at the time it is read. */
+      everywhere?: boolean;
     };
     AddAddressBody: {
       /**
@@ -2660,6 +2662,8 @@ export interface components {
       /** @description Whose it is. */
       of: string;
       aircraft: string | null;
+      /** @description It follows its person: every operator the person works for. */
+      everywhere: boolean;
       registration: string | null;
       /**
        * Format: date-time

@@ -11,6 +11,7 @@ import { Movements1795590900000 } from './1795590900000-movements.js';
 import { Extensions1795591000000 } from './1795591000000-extensions.js';
 import { CalendarFeeds1795591100000 } from './1795591100000-calendar-feeds.js';
 import { Reminders1795594000000 } from './1795594000000-reminders.js';
+import { FeedsOfAPerson1795594100000 } from './1795594100000-feeds-of-a-person.js';
 import { AttemptsCountedFirst1795597000000 } from './1795597000000-attempts-counted-first.js';
 import { FormsOfSignature1795597100000 } from './1795597100000-forms-of-signature.js';
 import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
@@ -30,6 +31,7 @@ export const migrations = [
   Extensions1795591000000,
   CalendarFeeds1795591100000,
   Reminders1795594000000,
+  FeedsOfAPerson1795594100000,
   AttemptsCountedFirst1795597000000,
   FormsOfSignature1795597100000,
   SignedHeads1795598000000,

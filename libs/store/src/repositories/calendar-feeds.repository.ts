@@ -5,7 +5,7 @@ import type { Transaction } from '../transaction.js';
 export class CalendarFeeds {
   constructor(private readonly tx: Transaction) {}
 
-  add(feed: Fresh<CalendarFeedRow>): Promise<string> {
+  add(feed: Fresh<CalendarFeedRow, 'everywhere'>): Promise<string> {
     return this.tx.insert(CalendarFeedTable, feed);
   }
 

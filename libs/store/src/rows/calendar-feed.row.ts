@@ -1,5 +1,5 @@
 import { EntitySchema } from 'typeorm';
-import { id, instant, key, nullable, text, version } from './column.js';
+import { id, instant, key, nullable, text, version, yesNo } from './column.js';
 import { toMember, within } from './foreign-key.js';
 
 /**
@@ -14,6 +14,8 @@ export interface CalendarFeedRow {
   tokenHash: string;
   /** Null for every aircraft of the operator. */
   aircraftId: string | null;
+  /** True when it holds the deferrals of every operator that the person works for at that moment. */
+  everywhere: boolean;
   /** What the person calls it. */
   label: string;
   createdAt: string;
@@ -29,6 +31,7 @@ export const CalendarFeedTable = new EntitySchema<CalendarFeedRow>({
     personId: id(),
     tokenHash: text(),
     aircraftId: id(nullable),
+    everywhere: yesNo({ default: false }),
     label: text(),
     createdAt: instant(),
     revokedAt: instant(nullable),
@@ -36,7 +39,10 @@ export const CalendarFeedTable = new EntitySchema<CalendarFeedRow>({
   },
   uniques: [{ name: 'calendar_feed_token', columns: ['operatorId', 'tokenHash'] }],
   indices: [{ name: 'calendar_feed_of_person', columns: ['operatorId', 'personId'] }],
-  checks: [{ name: 'calendar_feed_token_hash', expression: "token_hash ~ '^[0-9a-f]{64}$'" }],
+  checks: [
+    { name: 'calendar_feed_token_hash', expression: "token_hash ~ '^[0-9a-f]{64}$'" },
+    { name: 'calendar_feed_of_one', expression: 'not everywhere or aircraft_id is null' },
+  ],
   foreignKeys: [
     toMember('calendar_feed_person', 'personId'),
     within('calendar_feed_aircraft', 'aircraft', 'aircraftId'),
