@@ -28,6 +28,7 @@ export { CASE_SCHEMA } from './case-file/schema.js';
 export type { CaseError } from './case-file/case-file.js';
 export { nextFlights } from './next-flights/judge-next-flights.js';
 export type * from './next-flights/next-flights.js';
+export { glanceAhead, type GlanceAhead } from './next-flights/glance-ahead.js';
 export { proposeSwap } from './swap/propose-swap.js';
 export { SwapInputError } from './swap/swap-input-error.js';
 export type * from './swap/rotation.js';

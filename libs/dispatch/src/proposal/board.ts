@@ -19,7 +19,7 @@ interface Failed {
 }
 
 export class Board {
-  /** By number of variable; NONE where none is chosen. */
+  /** By number of variable; NONE where none is chosen. Where there is one row only, nothing is left to choose. */
   readonly chosen: Int32Array;
   /** Variables that need a row in this choice, after `update`. */
   readonly active: number[] = [];
@@ -43,7 +43,8 @@ export class Board {
     readonly counts: ((id: string) => boolean) | null = null,
   ) {
     const { units, atoms } = problem;
-    this.chosen = new Int32Array(problem.variables.length).fill(NONE);
+    this.chosen = new Int32Array(problem.variables.length);
+    this.reset();
     this.#worth = problem.variables.map(({ rows }) => new Uint8Array(rows.length));
     this.#readings = readingsOf(problem, variables);
     this.#isFailed = this.#readings.map((failed) => {
@@ -56,8 +57,11 @@ export class Board {
     this.#atoms = new Int16Array(atoms.length);
   }
 
-  /** Finds what is down under the rows chosen so far, and gives the value: an upper bound while rows are missing. */
-  update(): Code {
+  /**
+   * Finds what is down under the rows chosen so far, and gives the value: an upper bound while rows are missing. With
+   * `mayHelp`, nothing more is looked at once the value is no help; no row then counts as looked at.
+   */
+  update(mayHelp: (bound: Code) => boolean = () => true): Code {
     this.#spread();
     this.#atoms.fill(NONE);
     this.active.length = 0;
@@ -71,8 +75,17 @@ export class Board {
       if (rows.length > 0 && this.chosen[variable] === NONE) this.#isWhole = false;
     }
     let code = ALL_TRUE;
-    for (const variable of this.active) code &= this.#valueOf(variable);
+    for (const variable of this.active) {
+      code &= this.#valueOf(variable);
+      if (!mayHelp(code)) break;
+    }
     return code;
+  }
+
+  /** Takes back every row chosen. */
+  reset(): void {
+    for (const [variable, { rows }] of this.problem.variables.entries())
+      this.chosen[variable] = rows.length === 1 ? 0 : NONE;
   }
 
   /** True when no active variable lacks a row; after `update`. */

@@ -23,7 +23,7 @@ export class Budget {
 export interface Visitor {
   /** Can anything worth having follow from here? `bound` is an upper bound of its value. */
   mayHelp(bound: Code): boolean;
-  /** May a row that would be worth at most this be part of it? */
+  /** May a row that would be worth at most this be part of it? What may not, at a bound, can help in no way. */
   mayChoose(worth: Code): boolean;
   /** A whole choice. */
   found(value: Code): void;
@@ -34,7 +34,7 @@ export interface Visitor {
 /** False when the budget ended before everything was seen. The rows chosen are as before. */
 export function explore(board: Board, budget: Budget, visitor: Visitor): boolean {
   if (!budget.take()) return false;
-  const bound = board.update();
+  const bound = board.update(visitor.mayChoose);
   if (!visitor.mayHelp(bound)) return true;
   const next = nextVariable(board, visitor);
   if (next === null) {
@@ -51,7 +51,7 @@ export function explore(board: Board, budget: Budget, visitor: Visitor): boolean
   return true;
 }
 
-/** The first variable by place, but sooner one that has only one row left, or none. Best rows first, signed ones before. */
+/** The variable with the fewest rows left, of these the first by place: what cannot work out then shows soonest. Best rows first, signed ones before. */
 function nextVariable(board: Board, visitor: Visitor): { variable: number; rows: number[] } | null {
   let first: { variable: number; rows: number[] } | null = null;
   for (const variable of board.active) {
@@ -60,7 +60,7 @@ function nextVariable(board: Board, visitor: Visitor): { variable: number; rows:
       visitor.mayChoose(board.worthOf(variable, row)) ? [row] : [],
     );
     if (rows.length === 0) return { variable, rows };
-    if (first === null || (rows.length === 1 && first.rows.length > 1)) first = { variable, rows };
+    if (first === null || rows.length < first.rows.length) first = { variable, rows };
   }
   if (first === null) return null;
   const { variable, rows } = first;

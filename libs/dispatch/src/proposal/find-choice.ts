@@ -10,10 +10,10 @@ import { judgeGates, type JudgedGate } from '../gates.js';
 import type { Situation } from '../situation.js';
 import { unitKey } from '../units/unit.js';
 import type { Choice } from '../choice.js';
-import { Board, NONE } from './board.js';
+import { Board } from './board.js';
 import { buildProblem } from './build-problem.js';
 import { componentsOf } from './components.js';
-import type { RowList } from './cost.js';
+import { listOf, type RowList } from './cost.js';
 import type { Budget } from './explore.js';
 import type { Problem } from './problem.js';
 import { situationUnder, someRows } from './rows-of-defect.js';
@@ -99,13 +99,12 @@ export function choiceOf({ variables, units }: Problem, list: RowList): Choice {
 function valueOf(board: Board, list: RowList): Code {
   for (const { variable, row } of list) board.chosen[variable] = row;
   const value = board.update();
-  board.chosen.fill(NONE);
+  board.reset();
   return value;
 }
 
 /** The signed row where there is one, and the first of all others. */
 function anyChoice(board: Board): RowList {
-  const list: { variable: number; row: number }[] = [];
   for (;;) {
     board.update();
     const variable = board.active.find((one) => board.isOpen(one));
@@ -116,8 +115,8 @@ function anyChoice(board: Board): RowList {
       rows.findIndex(({ isChange }) => !isChange),
     );
     board.chosen[variable] = row;
-    list.push({ variable, row });
   }
-  board.chosen.fill(NONE);
-  return list.sort((a, b) => a.variable - b.variable);
+  const list = listOf(board);
+  board.reset();
+  return list;
 }
