@@ -1,6 +1,6 @@
 /** A defect at the gate, its people, and what a reader of the database sees of their signatures. */
 import type { ApiClient, Shapes } from '../support/api-client.js';
-import { runningServer, type RunningServer } from '../support/running-server.js';
+import { type RunningOptions, runningServer, type RunningServer } from '../support/running-server.js';
 import { withClient } from '../support/with-client.js';
 
 export const BASIS = 'FAA AC 120-78B (2024-12-11); EASA AMC M.A.305(e), AMC M.A.614(a); 145.A.48, 145.A.50';
@@ -21,8 +21,12 @@ export class SignatureScene {
     private readonly now: () => string,
   ) {}
 
-  static async begin(now: () => string, names: readonly string[]): Promise<SignatureScene> {
-    const server = await runningServer({ now, demo: true });
+  static async begin(
+    now: () => string,
+    names: readonly string[],
+    outside: RunningOptions['outside'] = {},
+  ): Promise<SignatureScene> {
+    const server = await runningServer({ now, demo: true, outside });
     const people: Record<string, ApiClient> = {};
     for (const name of names) people[name] = await server.signIn(name);
     return new SignatureScene(server, people, now);

@@ -140,8 +140,17 @@ describe('the guards', () => {
       );
       return rows.map(({ relname }) => relname);
     });
-    // A person, a credential, a session and attempts belong to no operator; `migration` is TypeORM's own list.
-    expect(open).toEqual(['credential', 'migration', 'person', 'session', 'sign_in_attempt']);
+    // A person and what proves one belong to no operator; `migration` is TypeORM's own list.
+    expect(open).toEqual([
+      'challenge',
+      'credential',
+      'migration',
+      'passkey',
+      'person',
+      'session',
+      'sign_in_attempt',
+      'sign_on_identity',
+    ]);
   });
 
   it('start every key of an operator with the operator', async () => {
@@ -176,11 +185,15 @@ describe('the guards', () => {
       'credential_named',
       'credential_of',
       'entries_waiting',
+      'keep_challenge',
       'memberships_of',
       'operators_served',
+      'passkey_named',
+      'person_signed_on',
       'recorded_operators',
       'session_of_token',
       'take_back_attempts',
+      'take_challenge',
     ]);
   });
 });

@@ -1,7 +1,7 @@
 import { withClient } from './with-client.js';
 
 /** Tables that a refused request may touch: somebody who failed to sign is counted, somebody who came in has a session. */
-const OF_SIGNING_IN = ['sign_in_attempt', 'session'];
+const OF_SIGNING_IN = ['challenge', 'sign_in_attempt', 'session'];
 
 /**
  * Every table of the database with its number of rows and a hash over all of them, so that a test can say that nothing

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { pino, type Logger } from 'pino';
 import type { SecondEvaluator } from '#dispatch';
 import { Jobs, openStore, startSealer, type Store } from '#store';
-import { startServer, type WatchOptions } from '../../apps/server/src/index.js';
+import { type ServerOptions, startServer, type WatchOptions } from '../../apps/server/src/index.js';
 import { demoOf, loadDemo } from '../../seed/load.js';
 import { ApiClient } from './api-client.js';
 import { built } from './built.js';
@@ -35,6 +35,8 @@ export interface RunningOptions {
   secondEvaluator?: SecondEvaluator;
   /** What it does by itself; absent: nothing. */
   watch?: Omit<WatchOptions, 'jobs'>;
+  /** Where people open the pages, and by which sign-on of somebody else they may come in. */
+  outside?: Pick<ServerOptions, 'publicUrl' | 'signOn'>;
 }
 
 export interface RunningServer {
@@ -71,6 +73,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
     port: 0,
     requestsPerMinute,
     ...(pages === undefined ? {} : { pages }),
+    ...options.outside,
     ...(secondEvaluator === undefined ? {} : { secondEvaluator }),
     ...(watch && jobs ? { watch: { ...watch, jobs } } : {}),
   });

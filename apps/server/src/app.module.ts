@@ -40,12 +40,18 @@ import { MovementsController } from './movements/movements.controller.js';
 import { StandingsService } from './movements/standings.service.js';
 import { TrayService } from './movements/tray.service.js';
 import { ProblemsController } from './openapi/problems.controller.js';
+import { Challenges } from './people/challenges.js';
 import { MembersController } from './people/members.controller.js';
 import { MembersService } from './people/members.service.js';
+import { PasskeysController } from './people/passkeys.controller.js';
+import { PasskeysService } from './people/passkeys.service.js';
 import { PeopleController } from './people/people.controller.js';
 import { Secrets } from './people/secrets.js';
 import { SignaturesController } from './people/signatures.controller.js';
 import { SignInService } from './people/sign-in.service.js';
+import { SignOnController } from './people/sign-on.controller.js';
+import { SIGN_ON, SignOnService, type SignOnSettings } from './people/sign-on.service.js';
+import { PUBLIC_URL } from './people/site-address.js';
 import { EffectsService } from './settings/effects.service.js';
 import { SettingsController } from './settings/settings.controller.js';
 import { SettingsService } from './settings/settings.service.js';
@@ -74,17 +80,33 @@ export interface Outside {
   secondEvaluator?: SecondEvaluator;
   /** Signs the heads of the record; absent or null where none are signed. */
   heads?: Pick<HeadExport, 'signNow'> | null;
+  /** Where people open the pages; absent: as each request is addressed. */
+  publicUrl?: string | null;
+  /** A sign-on of somebody else that people may come in by; absent: the accounts kept here alone. */
+  signOn?: SignOnSettings | null;
 }
 
 @Module({})
 export class AppModule {
-  static with({ store, logger, now, tzdb, secondEvaluator, heads = null, watch = null }: Outside): DynamicModule {
+  static with({
+    store,
+    logger,
+    now,
+    tzdb,
+    secondEvaluator,
+    heads = null,
+    watch = null,
+    publicUrl = null,
+    signOn = null,
+  }: Outside): DynamicModule {
     return {
       module: AppModule,
       controllers: [
         PeopleController,
         MembersController,
         SignaturesController,
+        PasskeysController,
+        SignOnController,
         FleetController,
         SwapController,
         DefectsController,
@@ -111,6 +133,8 @@ export class AppModule {
         { provide: CLOCK, useValue: now },
         { provide: TZDB, useValue: tzdb },
         { provide: WATCH, useValue: watch },
+        { provide: PUBLIC_URL, useValue: publicUrl },
+        { provide: SIGN_ON, useValue: signOn },
         { provide: SECOND_EVALUATOR, useValue: secondEvaluator ?? null },
         { provide: HEADS, useValue: heads },
         { provide: Secrets, useFactory: () => new Secrets(() => Date.now()) },
@@ -119,6 +143,9 @@ export class AppModule {
         { provide: APP_PIPE, useFactory: inputPipe },
         SignInService,
         MembersService,
+        Challenges,
+        PasskeysService,
+        SignOnService,
         FleetService,
         ActingService,
         DefectsService,

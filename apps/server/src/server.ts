@@ -35,6 +35,7 @@ export interface RunningServer {
 }
 
 const MINUTE_MS = 60_000;
+const SIGNING_IN = ['/api/session', '/api/session/passkey', '/api/session/passkey-challenge', '/api/sign-on'];
 const BODY_BYTES = 64 * 1024;
 const MEL_BODY_BYTES = 6 * 1024 * 1024;
 
@@ -53,7 +54,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   fastify.addHook('onRoute', (route) => {
     if (route.url === '/api/mel') route.bodyLimit = MEL_BODY_BYTES;
     if (route.url === MOVEMENTS_ADDRESS) route.bodyLimit = DELIVERY_BYTES;
-    const signsIn = route.url === '/api/session' && [route.method].flat().includes('POST');
+    const signsIn = SIGNING_IN.includes(route.url) && [route.method].flat().includes('POST');
     if (signsIn) route.config = { ...route.config, rateLimit: { max: signInsPerMinute, timeWindow: MINUTE_MS } };
   });
   // JSON is taken, and text in one place: no form, and no text elsewhere, which another site's page can send without asking.

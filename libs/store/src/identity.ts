@@ -1,5 +1,6 @@
 import type { DataSource } from 'typeorm';
 import type { Role } from '#mel';
+import { asPerson } from './as-person.js';
 import { newId } from './ids.js';
 import { isoText } from './rows/column.js';
 import type { CredentialRow } from './rows/credential.row.js';
@@ -144,12 +145,8 @@ export class Identity {
     }));
   }
 
-  /** One statement in which the database shows the rows of this person alone. */
   private asPerson<Row>(personId: string, sql: string, values: unknown[]): Promise<Row[]> {
-    return this.source.transaction(async (manager) => {
-      await manager.query("select set_config('app.person', $1, true)", [personId]);
-      return manager.query<Row[]>(sql, values);
-    });
+    return asPerson<Row>(this.source, personId, sql, values);
   }
 }
 

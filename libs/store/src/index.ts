@@ -5,6 +5,7 @@ export { startEmbedded, type EmbeddedOptions, type EmbeddedPostgres } from './em
 export { Identity, type MembershipSeen, type SignedIn } from './identity.js';
 export { newId } from './ids.js';
 export { Jobs, type Job, type JobAsked, type JobsOptions } from './jobs/jobs.js';
+export { Means, type Challenge } from './means.js';
 export { migrate, schemaDrift, unmigrate } from './migrate.js';
 export { migrations } from './migrations/index.js';
 export { startHeadExport, type HeadExport, type HeadExportOptions } from './record/head-export.js';
@@ -43,6 +44,7 @@ export type { MembershipRow } from './rows/membership.row.js';
 export type { MovementDeliveryRow, MovementMessageRow, MovementTrayRow } from './rows/movement.row.js';
 export type { OperatorRow } from './rows/operator.row.js';
 export type { OrganisationRow } from './rows/organisation.row.js';
+export type { PasskeyRow } from './rows/passkey.row.js';
 export type { PersonRow } from './rows/person.row.js';
 export type { ReminderAddressRow } from './rows/reminder-address.row.js';
 export type { ReminderRow } from './rows/reminder.row.js';

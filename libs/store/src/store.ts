@@ -1,6 +1,7 @@
 import type { DataSource, EntityManager } from 'typeorm';
 import { dataSource, type PoolOptions } from './data-source.js';
 import { Identity } from './identity.js';
+import { Means } from './means.js';
 import { Acts } from './repositories/acts.repository.js';
 import { Fleet } from './repositories/aircraft.repository.js';
 import { CalendarFeeds } from './repositories/calendar-feeds.repository.js';
@@ -60,10 +61,12 @@ const uuid = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 /** The database as the server sees it. Open one for the whole process. */
 export class Store {
   readonly identity: Identity;
+  readonly means: Means;
   private readonly references = new Map<string, string>();
 
   constructor(private readonly source: DataSource) {
     this.identity = new Identity(source);
+    this.means = new Means(source);
   }
 
   /**

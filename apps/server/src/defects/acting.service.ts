@@ -49,7 +49,7 @@ export class ActingService {
     also: (acted: Acted) => Promise<void> = () => Promise.resolve(),
   ): Promise<object> {
     const { session, request, reply } = calling;
-    const proof = sign === null ? null : await this.signIn.proveAgain(session, sign);
+    const proof = sign === null ? null : await this.signIn.proveAgain(session, sign, request);
     return once(this.store, session, request, reply, async (tx) => {
       const settings = await this.dispatch.settings(tx);
       const scene = await sceneOf(tx, { ...calling, proof }, id, settings, this.now);

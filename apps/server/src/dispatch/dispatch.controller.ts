@@ -100,7 +100,7 @@ export class DispatchController {
   @ApiOkResponse({ schema: ref('JudgementGiven') })
   async judge(@Calling() calling: Called, @Body() body: JudgementBody): Promise<object> {
     const { session, request, reply, id } = calling;
-    const proof = await this.signIn.proveAgain(session, body.sign);
+    const proof = await this.signIn.proveAgain(session, body.sign, request);
     return once(this.store, session, request, reply, async (tx) => ({
       status: 200,
       body: await this.judgements.judge(tx, { session, proof }, id, body),

@@ -112,10 +112,28 @@ export const NestedList = (type: () => new () => object, most: number, words: Wo
     Type(type),
   );
 
-/** What every signed act carries: the signer's own secret, and the statement that was shown. */
+/** Any JSON object, as it is: only what reads it knows its shape. */
+export const JsonObject = (words: Words) =>
+  applyDecorators(property({ ...words, ...({ type: 'object', additionalProperties: true } as object) }), IsObject());
+
+export class PasskeyBody {
+  @Id({ description: 'Id of the challenge that was answered.' })
+  challenge!: string;
+
+  @JsonObject({ description: 'What the browser answered, as JSON (WebAuthn).' })
+  response!: Record<string, unknown>;
+}
+
+/** What every signed act carries: the statement that was shown, and one proof that it is the signer who signs it. */
 export class SignBody {
-  @Text(200, { description: "The signer's own secret, entered again for this signature." })
-  secret!: string;
+  @Text(200, { description: "The signer's own secret, entered again for this signature.", optional: true })
+  secret?: string;
+
+  @Nested(() => PasskeyBody, { description: 'A passkey that signed this statement.', optional: true })
+  passkey?: PasskeyBody;
+
+  @Id({ description: 'A fresh sign-on for this statement.', optional: true })
+  signedOn?: string;
 
   @Text(2000, { description: 'The statement that was shown to the signer, word for word.' })
   statement!: string;

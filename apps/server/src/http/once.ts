@@ -52,9 +52,14 @@ export async function once(
   }
 }
 
-/** Equal requests have equal fingerprints; a secret in the body makes no difference, and is not kept even as a hash. */
+/** What proves the signer: another one each time, and never kept, not even as a hash. */
+const PROOFS = ['secret', 'passkey', 'signedOn'];
+
+/** Equal requests have equal fingerprints; how the signer was proved makes no difference. */
 function fingerprintOf(request: FastifyRequest): string {
-  const body = JSON.stringify(request.body ?? null, (key, value: unknown) => (key === 'secret' ? '' : value));
+  const body = JSON.stringify(request.body ?? null, (key, value: unknown) =>
+    PROOFS.includes(key) ? undefined : value,
+  );
   return createHash('sha256')
     .update([request.method, request.url, request.headers['if-match'] ?? '', body].join('\n'))
     .digest('hex');

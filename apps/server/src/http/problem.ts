@@ -104,6 +104,41 @@ export const PROBLEMS = {
     title: 'The secret is not right, so nothing was signed',
     next: 'Enter your own secret again.',
   },
+  'passkey-wrong': {
+    status: 403,
+    title: 'The passkey is not right, so nothing was done',
+    next: 'Try again with a passkey of your own, or use another way.',
+  },
+  'passkeys-need-a-name': {
+    status: 409,
+    title: 'Passkeys do not work at this address',
+    next: 'Open the pages by the name of the server instead of a number; at this machine itself, by localhost.',
+  },
+  'too-many-passkeys': {
+    status: 409,
+    title: 'You hold as many passkeys as one person may',
+    next: 'Remove one that you no longer use.',
+  },
+  'challenge-over': {
+    status: 403,
+    title: 'This attempt is over, so nothing was done',
+    next: 'Begin again; each attempt is good once, for a few minutes and for one statement.',
+  },
+  'sign-on-failed': {
+    status: 403,
+    title: 'The sign-on does not prove who you are, so nothing was done',
+    next: 'Begin again from this page.',
+  },
+  'sign-on-unlinked': {
+    status: 403,
+    title: 'Nobody here has linked this account',
+    next: 'Sign in with your name and secret, and link it on your own page.',
+  },
+  'sign-on-taken': {
+    status: 409,
+    title: 'This account is linked to somebody already',
+    next: 'Sign on there with your own account.',
+  },
   'statement-not-shown': {
     status: 409,
     title: 'The statement sent back is not the one to be signed',

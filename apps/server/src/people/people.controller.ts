@@ -10,13 +10,19 @@ import { CLOCK, type Clock, STORE, TZDB } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
 import { ChooseOperatorBody, SignInBody } from './bodies.js';
 import { settingsOf } from './operator-settings.js';
+import { PasskeysService } from './passkeys.service.js';
+import { PasskeyBody } from './proof.bodies.js';
+import { setSessionCookie } from './session-cookie.js';
 import { SignInService } from './sign-in.service.js';
+import { namedOriginOf, PUBLIC_URL } from './site-address.js';
 
 @ApiTags('people')
 @Controller('api/session')
 export class PeopleController {
   constructor(
     private readonly signInService: SignInService,
+    private readonly passkeys: PasskeysService,
+    @Inject(PUBLIC_URL) private readonly publicUrl: string | null,
     @Inject(STORE) private readonly store: Store,
     @Inject(TZDB) private readonly tzdb: string,
     @Inject(CLOCK) private readonly now: Clock,
@@ -29,7 +35,30 @@ export class PeopleController {
   async signIn(@Body() body: SignInBody, @Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
     checkBody(request.body);
     const token = await this.signInService.signIn(body.name, body.secret);
-    setCookie(reply, request, token);
+    setSessionCookie(reply, request, token);
+    void reply.status(204).send();
+  }
+
+  @Open()
+  @Post('passkey-challenge')
+  @HttpCode(200)
+  @ApiOperation({ summary: 'What the browser is asked for, to sign in with a passkey.' })
+  @ApiOkResponse({ schema: ref('PasskeyAsked') })
+  passkeyChallenge(@Req() request: FastifyRequest): Promise<object> {
+    return this.passkeys.toSignIn(namedOriginOf(this.publicUrl, request));
+  }
+
+  @Open()
+  @Post('passkey')
+  @HttpCode(204)
+  @ApiOperation({ summary: 'Sign in with a passkey; the session travels in a cookie.' })
+  async signInByPasskey(
+    @Body() body: PasskeyBody,
+    @Req() request: FastifyRequest,
+    @Res() reply: FastifyReply,
+  ): Promise<void> {
+    const personId = await this.passkeys.signIn(body, namedOriginOf(this.publicUrl, request));
+    setSessionCookie(reply, request, await this.signInService.begin(personId));
     void reply.status(204).send();
   }
 
@@ -45,6 +74,7 @@ export class PeopleController {
     return {
       at: this.now(),
       person: { id: person.personId, name: person.name },
+      means: await this.signInService.meansOf(person.personId),
       operators,
       operator: chosen ? await this.operatorView(chosen.id, person.personId) : null,
       roles: chosen?.roles ?? [],
@@ -62,7 +92,7 @@ export class PeopleController {
     @Res() reply: FastifyReply,
   ): Promise<void> {
     const token = await this.signInService.chooseOperator(person.tokenHash, body.operator);
-    setCookie(reply, request, token);
+    setSessionCookie(reply, request, token);
     void reply.status(204).send();
   }
 
@@ -81,13 +111,4 @@ export class PeopleController {
     const { id, code, name, invented, base } = operator;
     return { id, code, name, invented, base, legalOriginal };
   }
-}
-
-function setCookie(reply: FastifyReply, request: FastifyRequest, token: string): void {
-  void reply.setCookie(SESSION_COOKIE, token, {
-    path: '/',
-    httpOnly: true,
-    sameSite: 'strict',
-    secure: request.protocol === 'https',
-  });
 }

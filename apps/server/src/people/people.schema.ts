@@ -1,4 +1,16 @@
-import { instant, list, object, oneOf, orNull, ref, type Shape, text, whole, yesNo } from '../openapi/shape.js';
+import {
+  anything,
+  instant,
+  list,
+  object,
+  oneOf,
+  orNull,
+  ref,
+  type Shape,
+  text,
+  whole,
+  yesNo,
+} from '../openapi/shape.js';
 
 const signatureView = object({
   id: text('id'),
@@ -46,6 +58,26 @@ const member = object({
 });
 
 export const PEOPLE_SHAPES: Record<string, Shape> = {
+  PasskeyAsked: object({
+    challenge: text('Id of the challenge.'),
+    options: anything('What the browser is asked for.'),
+  }),
+  Passkeys: object({
+    statement: text('What is certified when one is added.'),
+    passkeys: list(
+      object({
+        id: text('id'),
+        label: text('What its owner calls it.'),
+        createdAt: instant('Added'),
+        lastUsedAt: orNull(instant('Last used')),
+      }),
+    ),
+  }),
+  SignOn: object({
+    name: orNull(text('What it is called; null where there is none.')),
+    statement: text('What is certified when an account is linked.'),
+  }),
+  SignOnBegun: object({ address: text('Where the browser goes.') }),
   MemberView: member,
   Members: object({ at: instant('When this was read'), people: list(ref('MemberView')) }),
   MemberChanged: object({ person: ref('MemberView') }),
@@ -54,6 +86,14 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
   SessionView: object({
     at: instant('The time on the server'),
     person: object({ id: text('id'), name: text('Name.') }),
+    means: object(
+      {
+        secret: yesNo('With the secret.'),
+        passkey: yesNo('With a passkey.'),
+        signOn: orNull(text('By a fresh sign-on: what it is called.')),
+      },
+      'By which means this person may sign.',
+    ),
     operators: list(
       object({ id: text('id'), code: text('code'), name: text('name'), roles: list(text('role')) }),
       'The operators this person works for.',

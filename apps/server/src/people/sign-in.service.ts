@@ -1,17 +1,31 @@
 import { randomBytes } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
+import type { FastifyRequest } from 'fastify';
 import type { CredentialRow, MembershipSeen, SignedIn as StoredSession, Store } from '#store';
 import type { SignBody } from '../http/fields.js';
 import { Problem } from '../http/problem.js';
-import type { Session } from '../http/session.js';
+import type { SignedIn } from '../http/session.js';
 import { hashToken } from '../http/session.guard.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import type { Proof } from './proof.js';
+import { PasskeysService } from './passkeys.service.js';
 import { Secrets } from './secrets.js';
+import { SignOnService } from './sign-on.service.js';
+import { namedOriginOf, PUBLIC_URL } from './site-address.js';
 
 const SESSION_HOURS = 12;
 const FAILURES_BEFORE_LOCK = 5;
 const LOCK_MINUTES = 5;
+
+/** Who is to be proved. */
+type Signer = Pick<SignedIn, 'personId' | 'sessionId'>;
+/** The request, as far as it says where the pages were opened. */
+type Addressed = Pick<FastifyRequest, 'protocol' | 'host'>;
+
+function oneProof(): Problem {
+  const reason = 'needs exactly one of secret, passkey, signedOn';
+  return new Problem('invalid-input', `The signature ${reason}.`, { errors: [{ pointer: '/sign', reason }] });
+}
 
 function locked(lockedUntil: string): Problem {
   return new Problem('sign-in-locked', `This name is locked until ${lockedUntil}.`, { lockedUntil });
@@ -24,11 +38,18 @@ export class SignInService {
     @Inject(STORE) private readonly store: Store,
     @Inject(CLOCK) private readonly now: Clock,
     private readonly secrets: Secrets,
+    private readonly passkeys: PasskeysService,
+    private readonly signOn: SignOnService,
+    @Inject(PUBLIC_URL) private readonly publicUrl: string | null,
   ) {}
 
   /** @returns the token for the cookie; a person with one operator works for it at once */
   async signIn(name: string, secret: string): Promise<string> {
-    const personId = await this.provenPerson(name, secret);
+    return this.begin(await this.provenPerson(name, secret));
+  }
+
+  /** Begins the session of somebody who was proved to be that person. */
+  async begin(personId: string): Promise<string> {
     const token = randomBytes(32).toString('base64url');
     const now = this.now();
     await this.store.identity.begin({
@@ -56,18 +77,49 @@ export class SignInService {
   }
 
   /**
-   * Proves the secret of the person who acts, for a signature: in a step of its own, before anything is locked, and
-   * before an answer that was kept for the same request is given out again.
+   * Proves that it is the person of the session who acts, for one signature: in a step of its own, before anything is
+   * locked, and before an answer that was kept for the same request is given out again.
+   * @throws Problem
    */
-  async proveAgain({ personId, sessionId }: Session, { secret }: SignBody): Promise<Proof> {
+  async proveAgain(person: Signer, sign: SignBody, request: Addressed): Promise<Proof> {
+    const { secret, passkey, signedOn, statement } = sign;
+    if ([secret, passkey, signedOn].filter((one) => one !== undefined).length !== 1) throw oneProof();
+    const session = `session ${person.sessionId}`;
+    if (passkey !== undefined) {
+      const origin = namedOriginOf(this.publicUrl, request);
+      const { id } = await this.passkeys.sign(person, passkey, statement, origin);
+      return { method: 'passkey', evidence: `${session}, passkey ${id}` };
+    }
+    if (signedOn !== undefined) {
+      const proof = await this.signOn.proof(person, signedOn, statement);
+      return { method: 'single-sign-on', evidence: `${session}, ${proof}` };
+    }
+    await this.proveSecret(person.personId, secret ?? '');
+    return { method: 'password', evidence: session };
+  }
+
+  /** The same, for a statement that is always the same. */
+  proveFor(person: Signer, sign: SignBody, statement: string, request: Addressed): Promise<Proof> {
+    if (sign.statement === statement) return this.proveAgain(person, sign, request);
+    throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });
+  }
+
+  /** By which means this person may sign. */
+  async meansOf(personId: string): Promise<{ secret: boolean; passkey: boolean; signOn: string | null }> {
+    return {
+      secret: (await this.store.identity.credentialOf(personId)) !== null,
+      passkey: (await this.passkeys.list(personId)).length > 0,
+      signOn: await this.signOn.nameFor(personId),
+    };
+  }
+
+  private async proveSecret(personId: string, secret: string): Promise<void> {
     const credential = await this.store.identity.credentialOf(personId);
     if (!credential) throw new Problem('secret-wrong', 'There is no secret for this person.');
     const { signInName, lockedUntil } = credential;
     if (lockedUntil !== null && lockedUntil > this.now()) throw locked(lockedUntil);
-    const remembered = this.secrets.isRemembered(personId, credential.hash, secret);
-    if (remembered || (await this.isRight(signInName, credential, secret))) {
-      return { method: 'password', evidence: `session ${sessionId}` };
-    }
+    if (this.secrets.isRemembered(personId, credential.hash, secret)) return;
+    if (await this.isRight(signInName, credential, secret)) return;
     throw new Problem('secret-wrong', 'The secret entered is not yours, so nothing was signed.');
   }
 

@@ -52,7 +52,7 @@ export class SettingsService {
 
   async change(calling: Calling, { changes, sign }: ChangeSettingsBody): Promise<object> {
     const { session, request, reply } = calling;
-    const proof = sign ? await this.signIn.proveAgain(session, sign) : null;
+    const proof = sign ? await this.signIn.proveAgain(session, sign, request) : null;
     return once(this.store, session, request, reply, async (tx) => {
       const operator = await tx.operators.current();
       const seen = seenVersion(request);

@@ -19,6 +19,40 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/session/passkey-challenge': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** What the browser is asked for, to sign in with a passkey. */
+    post: operations['PeopleController_passkeyChallenge'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/session/passkey': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign in with a passkey; the session travels in a cookie. */
+    post: operations['PeopleController_signInByPasskey'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/session/operator': {
     parameters: {
       query?: never;
@@ -96,6 +130,144 @@ export interface paths {
     };
     /** One signature, verified against the bytes of its record entry. */
     get: operations['SignaturesController_one'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/passkeys': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Your passkeys, and what is certified when one is added. */
+    get: operations['PasskeysController_list'];
+    put?: never;
+    /** Add the passkey that the browser made. */
+    post: operations['PasskeysController_register'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/passkeys/challenge': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Prove yourself, to add a passkey: answers what the browser is asked for. */
+    post: operations['PasskeysController_toRegister'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/passkeys/signature': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** What the browser is asked for, to sign this statement with a passkey. */
+    post: operations['PasskeysController_toSign'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/passkeys/{id}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    post?: never;
+    /** Remove one of your passkeys. What it signed stays signed. */
+    delete: operations['PasskeysController_remove'];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/sign-on': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Which sign-on of somebody else people may come in by. */
+    get: operations['SignOnController_offered'];
+    put?: never;
+    /** Begin to sign in there: answers where the browser goes. */
+    post: operations['SignOnController_begin'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/sign-on/link': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Prove yourself, to link your account there. */
+    post: operations['SignOnController_link'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/sign-on/signature': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Begin to sign on anew, to sign this statement. */
+    post: operations['SignOnController_signature'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/sign-on/callback': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Where the sign-on sends the browser back to. */
+    get: operations['SignOnController_callback'];
     put?: never;
     post?: never;
     delete?: never;
@@ -1192,6 +1364,14 @@ export interface components {
       /** @description Your secret. */
       secret: string;
     };
+    PasskeyBody: {
+      /** @description Id of the challenge that was answered. */
+      challenge: string;
+      /** @description What the browser answered, as JSON (WebAuthn). */
+      response: {
+        [key: string]: unknown;
+      };
+    };
     ChooseOperatorBody: {
       /** @description One of your operators. */
       operator: string;
@@ -1199,6 +1379,26 @@ export interface components {
     LeavingBody: {
       /** @description Why, for the record: no more than is needed. */
       reason: string;
+    };
+    SignBody: {
+      /** @description The signer's own secret, entered again for this signature. */
+      secret?: string;
+      /** @description A passkey that signed this statement. */
+      passkey?: components['schemas']['PasskeyBody'];
+      /** @description A fresh sign-on for this statement. */
+      signedOn?: string;
+      /** @description The statement that was shown to the signer, word for word. */
+      statement: string;
+    };
+    NewPasskeyBody: {
+      /** @description What you call it: the telephone, the key ring. */
+      label: string;
+      /** @description The answer of the browser. */
+      passkey: components['schemas']['PasskeyBody'];
+    };
+    StatementShownBody: {
+      /** @description The statement that was shown, word for word. */
+      statement: string;
     };
     AllowedBody: {
       /** @description A planned flight. */
@@ -1294,12 +1494,6 @@ export interface components {
       interval?: string;
       /** @description Its own last instant (exclusive). */
       until?: string;
-    };
-    SignBody: {
-      /** @description The signer's own secret, entered again for this signature. */
-      secret: string;
-      /** @description The statement that was shown to the signer, word for word. */
-      statement: string;
     };
     DeferBody: {
       /** @description The failed item; needed for an MEL row. */
@@ -1757,6 +1951,37 @@ export interface components {
       /** @description This one occurrence, for the administrator. */
       instance?: string;
     };
+    PasskeyAsked: {
+      /** @description Id of the challenge. */
+      challenge: string;
+      /** @description What the browser is asked for. */
+      options: unknown;
+    };
+    Passkeys: {
+      /** @description What is certified when one is added. */
+      statement: string;
+      passkeys: {
+        /** @description id */
+        id: string;
+        /** @description What its owner calls it. */
+        label: string;
+        /**
+         * Format: date-time
+         * @description Added (ISO 8601)
+         */
+        createdAt: string;
+        lastUsedAt: string | null;
+      }[];
+    };
+    SignOn: {
+      name: string | null;
+      /** @description What is certified when an account is linked. */
+      statement: string;
+    };
+    SignOnBegun: {
+      /** @description Where the browser goes. */
+      address: string;
+    };
     MemberView: {
       /** @description id */
       id: string;
@@ -1863,6 +2088,14 @@ export interface components {
         id: string;
         /** @description Name. */
         name: string;
+      };
+      /** @description By which means this person may sign. */
+      means: {
+        /** @description With the secret. */
+        secret: boolean;
+        /** @description With a passkey. */
+        passkey: boolean;
+        signOn: string | null;
       };
       /** @description The operators this person works for. */
       operators: {
@@ -4117,6 +4350,64 @@ export interface operations {
       };
     };
   };
+  PeopleController_passkeyChallenge: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['PasskeyAsked'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PeopleController_signInByPasskey: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['PasskeyBody'];
+      };
+    };
+    responses: {
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   PeopleController_choose: {
     parameters: {
       query?: never;
@@ -4255,6 +4546,302 @@ export interface operations {
         content: {
           'application/json': components['schemas']['SignatureView'];
         };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PasskeysController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Passkeys'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PasskeysController_register: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['NewPasskeyBody'];
+      };
+    };
+    responses: {
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PasskeysController_toRegister: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['SignBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['PasskeyAsked'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PasskeysController_toSign: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['StatementShownBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['PasskeyAsked'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PasskeysController_remove: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SignOnController_offered: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SignOn'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SignOnController_begin: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SignOnBegun'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SignOnController_link: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['SignBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SignOnBegun'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SignOnController_signature: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['StatementShownBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SignOnBegun'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  SignOnController_callback: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
       };
       /** @description A problem; see `/api/problems`. */
       default: {

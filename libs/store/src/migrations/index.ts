@@ -14,6 +14,7 @@ import { Reminders1795594000000 } from './1795594000000-reminders.js';
 import { FeedsOfAPerson1795594100000 } from './1795594100000-feeds-of-a-person.js';
 import { AttemptsCountedFirst1795597000000 } from './1795597000000-attempts-counted-first.js';
 import { FormsOfSignature1795597100000 } from './1795597100000-forms-of-signature.js';
+import { OtherMeansOfProof1795597200000 } from './1795597200000-other-means-of-proof.js';
 import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
@@ -34,5 +35,6 @@ export const migrations = [
   FeedsOfAPerson1795594100000,
   AttemptsCountedFirst1795597000000,
   FormsOfSignature1795597100000,
+  OtherMeansOfProof1795597200000,
   SignedHeads1795598000000,
 ];

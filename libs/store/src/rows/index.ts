@@ -17,6 +17,7 @@ import { MembershipTable } from './membership.row.js';
 import { MovementDeliveryTable, MovementMessageTable, MovementTrayTable } from './movement.row.js';
 import { OperatorTable } from './operator.row.js';
 import { OrganisationTable } from './organisation.row.js';
+import { PasskeyTable } from './passkey.row.js';
 import { PersonTable } from './person.row.js';
 import { RecordEntryTable, RecordSealedTable, TreeFrontierTable, TreeHeadTable } from './record.row.js';
 import { ReminderAddressTable } from './reminder-address.row.js';
@@ -50,6 +51,7 @@ export const tables = [
   MovementTrayTable,
   OperatorTable,
   OrganisationTable,
+  PasskeyTable,
   PersonTable,
   RecordEntryTable,
   RecordSealedTable,

@@ -1,0 +1,18 @@
+import { isIP } from 'node:net';
+import type { FastifyRequest } from 'fastify';
+import { Problem } from '../http/problem.js';
+
+export const PUBLIC_URL = Symbol('public url');
+
+/** Where people open the pages: as configured, else as this request was addressed. */
+export function originOf(publicUrl: string | null, request: Pick<FastifyRequest, 'protocol' | 'host'>): URL {
+  return new URL(publicUrl ?? `${request.protocol}://${request.host}`);
+}
+
+/** The same for passkeys, which are bound to a name and never to a number. */
+export function namedOriginOf(publicUrl: string | null, request: Pick<FastifyRequest, 'protocol' | 'host'>): URL {
+  const origin = originOf(publicUrl, request);
+  const number = isIP(origin.hostname.replace(/^\[|\]$/g, '')) !== 0;
+  if (number) throw new Problem('passkeys-need-a-name', `${origin.host} is a number; a passkey is bound to a name.`);
+  return origin;
+}
