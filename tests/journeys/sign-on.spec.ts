@@ -42,11 +42,8 @@ type Begun = Shapes['SignOnBegun'];
 /** What the browser does with the answer of the provider. @returns where it ends */
 async function arrive(client: ApiClient, returned: string): Promise<string> {
   const { pathname, search } = new URL(returned);
-  const headers = { cookie: client.cookie };
-  const response = await fetch(`${scene.server.url}${pathname}${search}`, { redirect: 'manual', headers });
+  const response = await client.page(`${pathname}${search}`, {}, 'manual');
   expect(response.status).toBe(303);
-  const session = response.headers.getSetCookie().find((line) => line.startsWith('proviso_session='));
-  if (session) client.cookie = session.split(';')[0] ?? '';
   return response.headers.get('location') ?? '';
 }
 

@@ -52,8 +52,10 @@ export class ApiClient {
   }
 
   /** Reads what is made for people and not for programs: a document to print, the page of the interface. */
-  page(path: string, headers: Record<string, string> = {}): Promise<Response> {
-    return fetch(`${this.url}${path}`, { headers: this.headersOf('GET', { headers }) });
+  async page(path: string, headers: Record<string, string> = {}, redirect: 'follow' | 'manual' = 'follow') {
+    const response = await fetch(`${this.url}${path}`, { headers: this.headersOf('GET', { headers }), redirect });
+    this.keepCookies(response);
+    return response;
   }
 
   async get<Body>(path: string): Promise<Body> {
