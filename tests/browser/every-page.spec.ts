@@ -43,6 +43,7 @@ async function everyAddress(): Promise<string[]> {
     '/defects',
     '/repeats',
     '/operators',
+    '/reminders',
     '/you',
     '/nowhere/at/all',
     ...ofFleet,

@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { build } from 'vite';
 import { launchBrowser } from '../support/browser.js';
-import { demoSecret, runningServer, type RunningServer } from '../support/running-server.js';
+import { demoSecret, type RunningOptions, runningServer, type RunningServer } from '../support/running-server.js';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -39,14 +39,15 @@ export interface Site {
 interface SiteOptions {
   now: () => string;
   demo?: boolean;
+  watch?: RunningOptions['watch'];
 }
 
 /** Builds the pages into a folder of their own: other tests may be building dist at the same moment. */
-export async function aSite({ now, demo = true }: SiteOptions): Promise<Site> {
+export async function aSite({ now, demo = true, watch }: SiteOptions): Promise<Site> {
   const pages = `${ROOT}/.test-output/pages-${randomUUID()}`;
   const configFile = `${ROOT}/apps/web/vite.config.ts`;
   await build({ configFile, logLevel: 'error', build: { outDir: pages, emptyOutDir: true } });
-  const server = await runningServer({ now, demo, pages });
+  const server = await runningServer({ now, demo, pages, ...(watch ? { watch } : {}) });
   const browser: Browser = await launchBrowser();
   const contexts: BrowserContext[] = [];
 

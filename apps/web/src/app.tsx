@@ -19,6 +19,7 @@ import { WriteUpPage } from './gate/write-up-page.js';
 import { ItemPage } from './item/item-page.js';
 import { OpenItemsPage } from './open-items/open-items-page.js';
 import { RepeatsPage } from './repeats/repeats-page.js';
+import { RemindersPage } from './reminders/reminders-page.js';
 import { OperatorPage } from './session/operator-page.js';
 import { SessionContext, type SessionView, type Signed, useSession } from './session/session.js';
 import { SignInPage } from './session/sign-in-page.js';
@@ -80,6 +81,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/operators', ChangeOperator],
   ['/you', YouPage],
   ['/repeats', RepeatsPage],
+  ['/reminders', RemindersPage],
   ['/aircraft', GatePage],
   ['/aircraft/:id', AircraftPage],
   ['/aircraft/:id/write-up', WriteUpPage],

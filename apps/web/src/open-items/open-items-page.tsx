@@ -23,6 +23,9 @@ export function OpenItemsPage() {
       <p>
         <a href="/repeats">Work owed again</a>: repeated procedures and inspections, due and missed.
       </p>
+      <p>
+        <a href="/reminders">Reminders</a>: where they go, what was sent, what could not be delivered.
+      </p>
       <Read of={list}>
         {({ defects }) => (defects.length === 0 ? <p>Nothing is open.</p> : <ItemTable items={defects} />)}
       </Read>
