@@ -75,6 +75,8 @@ export function sha256Of(text: string): string {
 }
 
 function codesIn(set: unknown): Record<string, string> {
+  // Settled through the list of settings they are written QOF=QO.
+  if (Array.isArray(set)) return codesIn(Object.fromEntries(set.map((pair) => String(pair).split('='))));
   if (typeof set !== 'object' || set === null) return {};
   return Object.fromEntries(Object.entries(set).filter(([, code]) => typeof code === 'string')) as Record<
     string,

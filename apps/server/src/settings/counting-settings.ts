@@ -107,14 +107,14 @@ export const COUNTING_SETTINGS: readonly Setting[] = [
     key: 'designatedStations',
     title: 'Designated stations',
     about: 'Where a row ends that says "before the next departure from a designated station".',
-    takes: { kind: 'codes', what: 'stations', pattern: STATION },
+    takes: { kind: 'codes', what: 'stations', example: 'QVR', pattern: STATION },
     valueIn: (preset) => presetNamed(preset).designatedStations,
   },
   {
     key: 'bases',
     title: 'Bases',
     about: 'Where a row ends that says "at the first opportunity at a base".',
-    takes: { kind: 'codes', what: 'stations', pattern: STATION },
+    takes: { kind: 'codes', what: 'stations', example: 'QVR', pattern: STATION },
     valueIn: (preset) => presetNamed(preset).bases,
   },
   {

@@ -8,6 +8,7 @@ export function settingLines(operator: SettlingOperator) {
     key: setting.key,
     title: setting.title,
     about: setting.about,
+    kept: setting.kept ?? null,
     ...inputOf(setting.takes),
     value,
     words: settingInWords(setting, value),

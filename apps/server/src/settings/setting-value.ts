@@ -20,7 +20,7 @@ export function misfitOfSetting({ takes }: Setting, value: unknown): string | nu
     case 'codes':
       return value === null || isCodes(takes.pattern, value)
         ? null
-        : `must be a list of ${takes.what}, each such as "QVR" and at most once`;
+        : `must be a list of ${takes.what}, each such as ${takes.example} and at most once`;
     case 'zone':
       return isZone(value) ? null : 'must be UTC or the name of a time zone such as Europe/Paris';
   }

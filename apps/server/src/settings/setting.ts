@@ -1,6 +1,6 @@
 /**
  * One thing that the operator settles. Each preset has a value for it, with its source and how well that is known; the
- * operator may settle another one with a recorded reason. Only what the program really uses is a setting.
+ * operator may settle another one with a recorded reason. One that changes nothing here says where it acts.
  */
 import type { PresetName, Sourced } from '#intervals';
 
@@ -17,7 +17,7 @@ export type SettingKind =
   | { kind: 'whole'; least: number; most: number; unit: string }
   | { kind: 'text'; most: number; mayBeNone: boolean }
   /** A list of the operator's own, such as its stations; none until it is settled. */
-  | { kind: 'codes'; what: string; pattern: RegExp }
+  | { kind: 'codes'; what: string; example: string; pattern: RegExp }
   | { kind: 'zone' };
 
 export interface Setting {
@@ -27,6 +27,8 @@ export interface Setting {
   /** What it decides, in one sentence. */
   about: string;
   takes: SettingKind;
+  /** Of a setting that the program only keeps for the record: where it acts, in one sentence. */
+  kept?: string;
   valueIn: (preset: PresetChoice) => Sourced<SettingValue>;
 }
 

@@ -9,6 +9,7 @@ const line = object(
     key: text('Which setting.'),
     title: text('What it is called.'),
     about: text('What it decides.'),
+    kept: orNull(text('Of one that this program only keeps for the record: where it acts.')),
     takes: oneOf(['choice', 'some-of', 'yes-no', 'whole', 'text', 'codes', 'zone'], 'What kind of value it takes.'),
     choices: orNull(list(object({ value: text('As sent.'), words: text('In words.') }))),
     range: orNull(object({ least: whole('Least.'), most: whole('Most.'), unit: text('Unit.') })),
@@ -57,7 +58,7 @@ export const SETTINGS_SHAPES: Record<string, Shape> = {
   SettingsView: object({
     at: instant('When this was read'),
     preset: oneOf(PRESET_CHOICES, 'The preset in use.'),
-    settings: list(ref('SettingLine'), 'Only what the program uses.'),
+    settings: list(ref('SettingLine'), 'Everything that the operator settles.'),
   }),
   SettingsPreview: object({
     at: instant('When this was computed'),

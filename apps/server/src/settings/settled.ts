@@ -4,18 +4,24 @@ import type { OperatorRow } from '#store';
 import { COUNTING_SETTINGS } from './counting-settings.js';
 import { DEFERRAL_SETTINGS } from './deferral-settings.js';
 import { EXTENSION_SETTINGS } from './extension-settings.js';
+import { FLIGHT_SETTINGS } from './flight-settings.js';
+import { KEPT_TIMES_SETTINGS } from './kept-times-settings.js';
+import { PEOPLE_SETTINGS } from './people-settings.js';
 import { RECORD_SETTINGS } from './record-settings.js';
 import { REMINDER_SETTINGS } from './reminder-settings.js';
 import { PRESET_CHOICES, type PresetChoice, type Setting, type SettingValue } from './setting.js';
 import { misfitOfSetting } from './setting-value.js';
 
-/** Every setting that the program uses, in the order in which they are shown. */
+/** Everything that an operator settles, in the order in which it is shown. */
 export const SETTINGS: readonly Setting[] = [
   ...COUNTING_SETTINGS,
+  ...FLIGHT_SETTINGS,
   ...EXTENSION_SETTINGS,
   ...DEFERRAL_SETTINGS,
   ...REMINDER_SETTINGS,
   ...RECORD_SETTINGS,
+  ...PEOPLE_SETTINGS,
+  ...KEPT_TIMES_SETTINGS,
 ];
 
 export interface Settled {
@@ -48,8 +54,15 @@ function ownValue(operator: SettlingOperator, setting: Setting, otherwise: Setti
   if (key === 'timeBase') {
     return base === otherwise && !Object.hasOwn(settings, key) ? null : { value: base, reason };
   }
-  if (!Object.hasOwn(settings, key) || misfitOfSetting(setting, settings[key]) !== null) return null;
-  return { value: settings[key] as SettingValue, reason };
+  if (!Object.hasOwn(settings, key)) return null;
+  const stored = setting.takes.kind === 'codes' ? pairsOf(settings[key]) : settings[key];
+  return misfitOfSetting(setting, stored) === null ? { value: stored as SettingValue, reason } : null;
+}
+
+/** Airline codes may be stored as pairs by key; they are shown as they are written. */
+function pairsOf(stored: unknown): unknown {
+  if (typeof stored !== 'object' || stored === null || Array.isArray(stored)) return stored;
+  return Object.entries(stored).map(([one, other]) => `${one}=${String(other)}`);
 }
 
 /** Reasons by key. */

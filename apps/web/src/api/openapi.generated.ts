@@ -2787,6 +2787,7 @@ export interface components {
       title: string;
       /** @description What it decides. */
       about: string;
+      kept: string | null;
       /**
        * @description What kind of value it takes.
        * @enum {string}
@@ -2873,7 +2874,7 @@ export interface components {
        * @enum {string}
        */
       preset: 'easa' | 'faa' | 'tcca-2006' | 'tcca-2022' | 'custom';
-      /** @description Only what the program uses. */
+      /** @description Everything that the operator settles. */
       settings: components['schemas']['SettingLine'][];
     };
     SettingsPreview: {
