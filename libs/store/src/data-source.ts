@@ -24,6 +24,8 @@ export function dataSource(url: string, { connections = 10 }: PoolOptions = {}):
     extra: {
       max: connections,
       connectionTimeoutMillis: 10_000,
+      // Questions that do not wait for each other go out together: what costs is the waiting, not the questions.
+      pipeline: true,
       // A transaction forgotten by a hanging request would hold aircraft, and the sealer behind them, for ever.
       idle_in_transaction_session_timeout: 60_000,
     },

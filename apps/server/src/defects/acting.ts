@@ -44,11 +44,15 @@ export async function sceneOf(
   tx: Tx,
   { session, request, proof = null }: Pick<Calling, 'session' | 'request' | 'proof'>,
   defectId: string,
-  settings: OperatorSettings,
+  asked: OperatorSettings | Promise<OperatorSettings>,
   clock: Clock,
 ): Promise<Scene> {
   const seen = seenVersion(request);
-  const aircraft = await tx.aircraft.lockOfDefect(defectId);
+  const [settings, aircraft] = await Promise.all([
+    asked,
+    tx.aircraft.lockOfDefect(defectId),
+    tx.people.member(session.personId),
+  ]);
   const rows = aircraft ? await tx.defects.open(aircraft.id) : [];
   const row = rows.find(({ id }) => id === defectId) ?? (await tx.defects.get(defectId));
   if (!row || !aircraft) throw new Problem('not-found', `There is no defect ${defectId} here.`);

@@ -48,8 +48,7 @@ export async function writeActs(tx: Tx, written: Written): Promise<DefectRow> {
   const before = life.acts.length - acts.length;
   for (const [index, act] of acts.entries()) await writeAct(tx, written, row, act, before + index + 1);
   const changes = columnsOf(life, now, written);
-  await tx.defects.change(row.id, row.version, changes);
-  await tx.aircraft.touch(aircraft);
+  await Promise.all([tx.defects.change(row.id, row.version, changes), tx.aircraft.touch(aircraft)]);
   return { ...row, ...changes, version: row.version + 1 };
 }
 
@@ -57,7 +56,7 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
   const people = await knownPeople(tx, [act]);
   const by: Actor | Signature = act.by;
   const payload = { number: row.number, act: recordedAct(act, people) };
-  const entry = await tx.record.append({
+  const entry = await tx.record.prepare({
     who: by.person,
     authorisation: authorisationIn(act),
     organisation: by.organisation,
@@ -66,17 +65,20 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
     times: { ...(act.occurredAt ? { occurredAt: act.occurredAt } : {}), recordedAt: act.recordedAt, enteredAt: now },
     payload,
   });
-  await tx.acts.add({
-    id: act.id,
-    defectId: row.id,
-    seq,
-    kind: act.kind,
-    at: now,
-    personId: by.person,
-    payload: storedAct(act),
-    entryId: entry.id,
-  });
-  if (isSignature(by)) await keepSignature(tx, entry, by);
+  await Promise.all([
+    entry.write(),
+    tx.acts.add({
+      id: act.id,
+      defectId: row.id,
+      seq,
+      kind: act.kind,
+      at: now,
+      personId: by.person,
+      payload: storedAct(act),
+      entryId: entry.id,
+    }),
+    isSignature(by) ? keepSignature(tx, entry, by) : null,
+  ]);
   await keepRegister(tx, aircraft, row, act, now);
 }
 

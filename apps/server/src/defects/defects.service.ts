@@ -106,10 +106,11 @@ export class DefectsService {
     return this.act(calling, id, body.sign, async (scene) => {
       const { life, context } = scene;
       if (body.row !== undefined && body.document !== undefined) throw twoBases();
-      const by = await signed(scene, 'defer', 'defer', body.sign, {
-        basis: basisWords(body, life),
-      });
-      const found = body.item ? this.check.itemOf(await this.melOf(scene), scene.aircraft, body.item) : null;
+      const [by, mel] = await Promise.all([
+        signed(scene, 'defer', 'defer', body.sign, { basis: basisWords(body, life) }),
+        this.melOf(scene),
+      ]);
+      const found = body.item ? this.check.itemOf(mel, scene.aircraft, body.item) : null;
       const identified = found ? identify(life, { id: newId(), by, ...found }, context) : [];
       const known = proceed(life, identified);
       const offered = await this.check.offered(scene, known, body);

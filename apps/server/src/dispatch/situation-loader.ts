@@ -37,14 +37,17 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
   const opened = asked.opened ?? (await livesOf(tx, await tx.defects.open(aircraft.id)));
   refuseStrangers(aircraft, opened, [...proposals.flatMap(({ defect }) => defect ?? []), ...fixed]);
   const defects = opened.filter(({ row }) => !fixed.includes(row.id));
-  const left = await tx.register.ofAircraft(aircraft.id);
+  const [left, legs, underGrants, answered, judgements, directives] = await Promise.all([
+    tx.register.ofAircraft(aircraft.id),
+    legsFor(tx, aircraft, defects, proposals, at),
+    flightsUnderGrants(tx, aircraft, defects),
+    tx.facts.current(aircraft.id, flight?.id ?? null),
+    tx.judgements.ofAircraft(aircraft.id),
+    tx.mel.directives(aircraft.type),
+  ]);
   const register = left.filter(({ defectId }) => defectId === null || !fixed.includes(defectId));
-  const legs = await legsFor(tx, aircraft, defects, proposals, at);
-  const underGrants = await flightsUnderGrants(tx, aircraft, defects);
-  const facts = factBook(await tx.facts.current(aircraft.id, flight?.id ?? null));
-  const judgements = await tx.judgements.ofAircraft(aircraft.id);
+  const facts = factBook(answered);
   const judges = await tx.people.known(judgements.map(({ personId }) => personId));
-  const directives = await tx.mel.directives(aircraft.type);
   const situation: Situation = {
     at,
     tzdb: settings.deferral.tzdb,

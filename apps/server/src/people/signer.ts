@@ -28,9 +28,12 @@ export interface Signing {
  * taken, so that the rule that refuses it can say what it does cover.
  */
 export async function signatureOf(tx: Tx, signing: Signing): Promise<Signature> {
-  const actor = await actorOf(tx, signing.personId, signing.role);
+  const [actor, rows] = await Promise.all([
+    actorOf(tx, signing.personId, signing.role),
+    tx.people.authorisationsOf(signing.personId),
+  ]);
   const member = await tx.people.member(signing.personId);
-  const given = (await tx.people.authorisationsOf(signing.personId)).map((row) => authorisationOf(row, signing));
+  const given = rows.map((row) => authorisationOf(row, signing));
   const best = given.toSorted((one, other) => fit(other, signing) - fit(one, signing))[0];
   if (!best) throw new Refusal('signature-missing', { act: signing.privilege, name: actor.name });
   return {

@@ -19,6 +19,14 @@ export interface EntryToAppend {
   payload: object;
 }
 
+/** An entry whose bytes are fixed and that is not written yet. */
+export interface Prepared {
+  id: string;
+  /** The leaf hash, 64 hex digits. */
+  leaf: string;
+  write(): Promise<void>;
+}
+
 /** An entry as its bytes give it. */
 export interface RecordedEntry extends Omit<EntryToAppend, 'payload'> {
   format: 'proviso-record/1';
@@ -63,6 +71,16 @@ export class RecordOfOperator {
    * @throws Unrecordable when the payload has no canonical form
    */
   async append(entry: EntryToAppend): Promise<{ id: string; leaf: string }> {
+    const { id, leaf, write } = await this.prepare(entry);
+    await write();
+    return { id, leaf };
+  }
+
+  /**
+   * The same in two steps, so that what points at the entry can be sent together with it: call `write` first.
+   * @throws Unrecordable when the payload has no canonical form
+   */
+  async prepare(entry: EntryToAppend): Promise<Prepared> {
     const { operatorId } = this.tx;
     const id = newId();
     const who = entry.who === null ? null : await this.referenceOf(entry.who);
@@ -74,12 +92,14 @@ export class RecordOfOperator {
       throw new Error('The record names persons by reference; this entry holds the id of the acting person.');
     }
     const leaf = leafHash(canonical);
-    await this.tx.query(
-      `insert into record_entry (operator_id, id, aircraft_id, who, what, entered_at, canonical, leaf)
-       values ($1, $2, $3, $4, $5, $6, $7, $8)`,
-      [operatorId, id, aircraft?.id ?? null, who, what, times.enteredAt, canonical, leaf],
-    );
-    return { id, leaf: hexOf(leaf) };
+    const write = async (): Promise<void> => {
+      await this.tx.query(
+        `insert into record_entry (operator_id, id, aircraft_id, who, what, entered_at, canonical, leaf)
+         values ($1, $2, $3, $4, $5, $6, $7, $8)`,
+        [operatorId, id, aircraft?.id ?? null, who, what, times.enteredAt, canonical, leaf],
+      );
+    };
+    return { id, leaf: hexOf(leaf), write };
   }
 
   async get(id: string): Promise<Recorded | null> {
