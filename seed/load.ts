@@ -66,6 +66,7 @@ async function loadOperator(options: DemoOptions, seed: Seed, operator: Operator
     const ids: Ids = { operator: id, person: entering.person, organisation: new Map(), aircraft: new Map() };
     await loadOrganisations(tx, seed, operator, ids);
     await loadPeople(tx, seed, operator, ids, entering, options.now);
+    await loadAtStations(tx, seed, operator, ids, options.now);
     await loadFleet(tx, seed, operator, ids, options);
     await loadMelFile(tx, options, operator);
     return ids;
@@ -114,6 +115,14 @@ async function loadPeople(
       validFrom: daysFrom(now, given.fromDay),
       validUntil: daysFrom(now, given.toDay),
     });
+  }
+}
+
+async function loadAtStations(tx: Tx, { people }: Seed, { id }: Operator, ids: Ids, now: string): Promise<void> {
+  for (const { operator, station, person, equipment = [], source } of people.atStations) {
+    if (operator !== id) continue;
+    const personId = person === undefined ? null : idOf(ids.person, person);
+    await tx.stationCovers.add({ station, personId, equipment, source, enteredAt: now });
   }
 }
 

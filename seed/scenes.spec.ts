@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { judge, type OpenDefect, type Situation, type Verdict, type WorkState } from '#dispatch';
+import {
+  atStation,
+  judge,
+  type StationFacts,
+  type OpenDefect,
+  type Situation,
+  type Verdict,
+  type WorkState,
+} from '#dispatch';
 import { loadMel, type Mel } from '#mel';
 import { instantOf, plannedFlights, type SeedFlight } from './planned-flights.js';
 import { readSeed, readSeedFile, type SeedAct } from './seed-files.js';
@@ -105,8 +113,15 @@ const judged = (
   day: number,
   route: string,
   change: (situation: Situation) => Situation = (same) => same,
-): Promise<Verdict> =>
-  judge(mark === 'Q-SBA' ? melOf('mel-sallowby.yaml') : mel, change(before(flightOf(mark, day, route))));
+): Promise<Verdict> => {
+  const own = mark === 'Q-SBA' ? melOf('mel-sallowby.yaml') : mel;
+  return judge(own, atStation(own, change(before(flightOf(mark, day, route))), stationsOf(mark)));
+};
+
+const stationsOf = (mark: string): StationFacts[] =>
+  seed.people.atStations
+    .filter(({ operator }) => operator === (mark === 'Q-SBA' ? 'op-sallowby' : 'op-orrinfell'))
+    .map(({ station, person, source }) => ({ station, maintenance: person !== undefined, source }));
 
 const without =
   (id: string) =>

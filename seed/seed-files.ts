@@ -58,6 +58,8 @@ export interface PeopleFile {
     fromDay: number;
     toDay: number;
   }[];
+  /** Without a person: nobody authorised and equipped is there. */
+  atStations: { operator: string; station: string; person?: string; equipment?: string[]; source: string }[];
 }
 
 export interface FleetFile {

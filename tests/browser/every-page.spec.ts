@@ -40,6 +40,8 @@ async function everyAddress(): Promise<string[]> {
   return [
     '/aircraft',
     '/control',
+    '/control/swap',
+    '/control/stations',
     '/defects',
     '/repeats',
     '/operators',

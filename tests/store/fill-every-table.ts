@@ -10,6 +10,7 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
     const aircraft = await tx.aircraft.lock(of.aircraft);
     if (!aircraft) throw new Error('no aircraft');
     await tx.operators.addStation({ code: 'QQA', name: 'Somewhere', zone: 'UTC' });
+    await tx.stationCovers.add({ station: 'QQA', personId: of.person, source: 'roster', enteredAt: someInstant });
     const flightId = await tx.flights.add({
       aircraftId: of.aircraft,
       number: '100',

@@ -22,6 +22,8 @@ import { JudgementsService } from './dispatch/judgements.service.js';
 import { NextFlightsService } from './dispatch/next-flights.service.js';
 import { FleetController } from './fleet/fleet.controller.js';
 import { FleetService } from './fleet/fleet.service.js';
+import { StationsController } from './fleet/stations.controller.js';
+import { StationsService } from './fleet/stations.service.js';
 import { SwapController } from './fleet/swap.controller.js';
 import { SwapService } from './fleet/swap.service.js';
 import { inputPipe } from './http/input.pipe.js';
@@ -108,6 +110,7 @@ export class AppModule {
         PasskeysController,
         SignOnController,
         FleetController,
+        StationsController,
         SwapController,
         DefectsController,
         RepeatsController,
@@ -166,6 +169,7 @@ export class AppModule {
         BothJudges,
         DispatchService,
         NextFlightsService,
+        StationsService,
         SwapService,
         FactsService,
         JudgementsService,

@@ -3,6 +3,7 @@ import { LocationProvider, Route, Router, useLocation } from 'preact-iso';
 import { useEffect } from 'preact/hooks';
 import { useRead } from './api/use-read.js';
 import { ControlPage } from './control/control-page.js';
+import { StationsPage } from './control/stations-page.js';
 import { SwapPage } from './control/swap-page.js';
 import { DayPage } from './day/day-page.js';
 import { AnswerPage } from './answer/answer-page.js';
@@ -90,6 +91,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/aircraft/:id/flights/:flight', AnswerPage],
   ['/control', ControlPage],
   ['/control/swap', SwapPage],
+  ['/control/stations', StationsPage],
   ['/defects', OpenItemsPage],
   ['/defects/:id', ItemPage],
   ['/defects/:id/entries', FindEntryPage],

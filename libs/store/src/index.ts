@@ -51,6 +51,7 @@ export type { ReminderRow } from './rows/reminder.row.js';
 export type { SignedHeadRow } from './rows/signed-head.row.js';
 export type { SignatureRow } from './rows/signature.row.js';
 export type { StationRow } from './rows/station.row.js';
+export type { StationCoverRow } from './rows/station-cover.row.js';
 export type { VerdictRow } from './rows/verdict.row.js';
 export { StaleVersion } from './stale-version.js';
 export { lockAircraft, openStore, Store, Tx } from './store.js';

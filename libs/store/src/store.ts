@@ -22,6 +22,7 @@ import { Register } from './repositories/register.repository.js';
 import { ReminderAddresses } from './repositories/reminder-addresses.repository.js';
 import { Reminders } from './repositories/reminders.repository.js';
 import { Signatures } from './repositories/signatures.repository.js';
+import { StationCovers } from './repositories/station-covers.repository.js';
 import { Verdicts } from './repositories/verdicts.repository.js';
 import type { AircraftRow } from './rows/aircraft.row.js';
 import { Transaction } from './transaction.js';
@@ -45,6 +46,7 @@ export class Tx extends Transaction {
   readonly register = new Register(this);
   readonly judgements = new Judgements(this);
   readonly signatures = new Signatures(this);
+  readonly stationCovers = new StationCovers(this);
   readonly verdicts = new Verdicts(this);
   readonly idempotency = new Idempotency(this);
   readonly proofs = new RecordProofs(this);

@@ -1,4 +1,5 @@
 import {
+  atStation,
   judgeOrPropose,
   nextFlights,
   planQuestions,
@@ -33,7 +34,9 @@ export const judge: Command = {
       const told = await calculated(caseFile, () => nextFlights(mel, situation, flights, { stations }));
       return { value: told, words: nextFlightsWords(told, situation.aircraft.registration, notice), exit: 0 };
     }
-    const { verdict, helps, plan } = await calculated(caseFile, () => wholeAnswer(mel, situation));
+    const { verdict, helps, plan } = await calculated(caseFile, () =>
+      wholeAnswer(mel, atStation(mel, situation, stations)),
+    );
     const more = [...whatHelpsWords(helps, mel, situation), questionPlanWords(plan)];
     const value = { ...verdict, ...helps, questionPlan: plan };
     return { value, words: verdictWords(verdict, situation, { notice, more }), exit: 0 };

@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { planQuestions, propose, type QuestionPlan, type Verdict } from '#dispatch';
+import { atStation, planQuestions, propose, type QuestionPlan, type Verdict } from '#dispatch';
 import type { Mel } from '#mel';
 import type { AircraftRow, FlightRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
@@ -11,6 +11,7 @@ import { BothJudges } from './both-judges.js';
 import { changed, NO_CHANGES, type Changes } from './changes.js';
 import type { Proposal } from './readable-gates.js';
 import { loadSituation } from './situation-loader.js';
+import { stationFacts } from './station-book.js';
 
 export interface Question {
   aircraftId: string;
@@ -50,7 +51,7 @@ export class DispatchService {
     const fixed = changes.fix;
     const asked = { aircraft, flight, at, settings, proposals, fixed, ...(opened ? { opened } : {}) };
     const { situation } = await loadSituation(tx, asked);
-    const tried = changed(situation, changes, mel);
+    const tried = atStation(mel, changed(situation, changes, mel), await stationFacts(tx, aircraft.type));
     // What is tried without a row is judged under the best one there is.
     const lacksRow = changes.broken.some(({ row }) => row === undefined);
     return lacksRow ? (await propose(mel, tried)).verdict : this.judges.judge(mel, tried);
@@ -62,7 +63,7 @@ export class DispatchService {
     const flight = flightId === null ? null : await flightOr404(tx, aircraft, flightId);
     const [mel, settings] = [await this.melFor(tx, aircraft), await this.settings(tx)];
     const { situation } = await loadSituation(tx, { aircraft, flight, at: this.now(), settings, proposals: [] });
-    return planQuestions(mel, situation);
+    return planQuestions(mel, atStation(mel, situation, await stationFacts(tx, aircraft.type)));
   }
 
   /** @throws Problem when no MEL is in force for the type */

@@ -4,6 +4,7 @@ import type { Tx } from '#store';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { loadDay } from './day-plan.js';
 import { aircraftOr404, DispatchService } from './dispatch.service.js';
+import { stationFacts } from './station-book.js';
 
 /** As many as a page shows; also what counts as a rotation that may change hands. */
 export const FLIGHTS_AHEAD = 8;
@@ -26,6 +27,8 @@ export class NextFlightsService {
     const settings = await this.dispatch.settings(tx);
     const mel = await this.dispatch.melFor(tx, aircraft);
     const { situation, flights } = await loadDay(tx, { aircraft, at, settings, proposals: [] }, planned);
-    return { at, aircraft: id, registration: aircraft.registration, ...(await nextFlights(mel, situation, flights)) };
+    const stations = await stationFacts(tx, aircraft.type);
+    const told = await nextFlights(mel, situation, flights, { stations });
+    return { at, aircraft: id, registration: aircraft.registration, ...told };
   }
 }

@@ -14,6 +14,7 @@ import type { AircraftRow, FlightRow, Tx } from '#store';
 import { loadDay } from '../dispatch/day-plan.js';
 import { aircraftOr404, DispatchService } from '../dispatch/dispatch.service.js';
 import { factBook } from '../dispatch/fact-book.js';
+import { stationFacts } from '../dispatch/station-book.js';
 import { FLIGHTS_AHEAD } from '../dispatch/next-flights.service.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
@@ -74,7 +75,8 @@ export class SwapService {
     const { situation, flights } = await loadDay(tx, asked, rotation.flights, (flight) =>
       routeFacts(tx, rotation.aircraft, flight),
     );
-    const ahead = await nextFlights(mel, situation, flights, { savingBudget: 0 });
+    const stations = await stationFacts(tx, aircraft.type);
+    const ahead = await nextFlights(mel, situation, flights, { savingBudget: 0, stations });
     return ahead.flights.map(({ verdict }, index) => ({
       aircraft: aircraft.registration,
       flight: labelOf(rotation.flights[index]!),

@@ -6,6 +6,7 @@ import { NEXT_FLIGHTS_SHAPES } from '../dispatch/next-flights.schema.js';
 import { QUESTION_PLAN_SHAPES } from '../dispatch/question-plan.schema.js';
 import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
+import { STATION_SHAPES } from '../fleet/stations.schema.js';
 import { SWAP_SHAPES } from '../fleet/swap.schema.js';
 import { MEL_SHAPES } from '../mel/mel.schema.js';
 import { MOVEMENT_SHAPES } from '../movements/movements.schema.js';
@@ -68,6 +69,7 @@ export const SHAPES: Record<string, Shape> = {
   ...VERDICT_SHAPES,
   ...NEXT_FLIGHTS_SHAPES,
   ...QUESTION_PLAN_SHAPES,
+  ...STATION_SHAPES,
   ...SWAP_SHAPES,
   ...MEL_SHAPES,
   ...MOVEMENT_SHAPES,

@@ -344,6 +344,57 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/stations': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Every station, and who is known to be authorised and equipped there. */
+    get: operations['StationsController_list'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/stations/{code}/people': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Enter who is at a station and when, or that nobody is. */
+    post: operations['StationsController_enter'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/stations/people/{id}/ended': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** It holds no longer. */
+    post: operations['StationsController_end'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/fleet/swap': {
     parameters: {
       query?: never;
@@ -1399,6 +1450,18 @@ export interface components {
     StatementShownBody: {
       /** @description The statement that was shown, word for word. */
       statement: string;
+    };
+    StationCoverBody: {
+      /** @description Who is there; absent: nobody authorised and equipped is. */
+      person?: string;
+      /** @description What the person has there. */
+      equipment: string[];
+      /** @description From when; absent: already there. */
+      from?: string;
+      /** @description Until when, exclusive; absent: standing. */
+      until?: string;
+      /** @description Where this is known from, such as a roster with its day. */
+      source: string;
     };
     AllowedBody: {
       /** @description A planned flight. */
@@ -3507,6 +3570,53 @@ export interface components {
       }[];
       tree: components['schemas']['QuestionNode'] | null;
     };
+    Stations: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      stations: {
+        /** @description Station. */
+        code: string;
+        /** @description Its name. */
+        name: string;
+        /** @description IANA zone of its clocks. */
+        zone: string;
+        /** @description Empty: nobody has said who is there, so it is not known. */
+        people: {
+          /** @description id */
+          id: string;
+          person: string | null;
+          equipment: string[];
+          from: string | null;
+          fromLocal: string | null;
+          until: string | null;
+          untilLocal: string | null;
+          /** @description Where this is known from. */
+          source: string;
+          enteredBy: string | null;
+          /**
+           * Format: date-time
+           * @description When it was entered here (ISO 8601)
+           */
+          enteredAt: string;
+          /** @description Version, for If-Match. */
+          version: number;
+        }[];
+      }[];
+      /** @description Members who may be named. */
+      maintain: {
+        /** @description id */
+        id: string;
+        /** @description name */
+        name: string;
+      }[];
+    };
+    StationCoverEntered: {
+      /** @description id */
+      id: string;
+    };
     /** @description A proposal to exchange rotations. Operations decide; the answer for each aircraft is then asked anew. */
     SwapProposal: {
       /**
@@ -4966,6 +5076,102 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['QuestionPlan'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  StationsController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Stations'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  StationsController_enter: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path: {
+        code: string;
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['StationCoverBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['StationCoverEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  StationsController_end: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description Version of the line as it was read. */
+        'If-Match': string;
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['StationCoverEntered'];
         };
       };
       /** @description A problem; see `/api/problems`. */

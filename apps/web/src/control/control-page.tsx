@@ -34,6 +34,9 @@ export function ControlPage() {
       <p>
         <a href="/control/swap">Exchange rotations between aircraft</a>
       </p>
+      <p>
+        <a href="/control/stations">People at stations</a>
+      </p>
     </Page>
   );
 }

@@ -24,9 +24,10 @@ export function caseFindings(read: CaseFile, mel: Mel, tzdb: string): Finding[] 
       'defects',
     ),
     ...twice(
-      stations.map(({ station }) => station),
+      stations.flatMap(({ station, from, until }) => (from === undefined && until === undefined ? station : [])),
       'stations',
     ),
+    ...stations.flatMap(({ from, until }, at) => times({ from, until }, ['stations', at])),
     ...work.flatMap((one, at) => workFindings(one, mel, ['work', at])),
     ...judgements.flatMap((one, at) => judgementFindings(one, mel, ['judgements', at])),
     ...directives.flatMap((one, at) => entryFindings(one.entry, one.units, mel, ['directives', at])),

@@ -135,7 +135,15 @@ export const CASE_SCHEMA: Readonly<Record<string, unknown>> = Object.freeze({
     defects: list(defect),
     flight: { ...flight, type: ['object', 'null'] },
     flights: list(flight, 200, 1),
-    stations: list(closed(['station', 'maintenance'], { station: name, maintenance: { type: ['boolean', 'null'] } })),
+    stations: list(
+      closed(['station', 'maintenance'], {
+        station: name,
+        maintenance: { type: ['boolean', 'null'] },
+        from: name,
+        until: name,
+        source: sentence,
+      }),
+    ),
     facts,
     work: list(work, 500),
     judgements: list(judgement),

@@ -5,6 +5,7 @@
  * flight, one that names none about the first stop; afterwards it is asked anew.
  */
 import type { Mel } from '#mel';
+import { millisOf } from '../frame/moment.js';
 import { Fitted } from '../units/fitted.js';
 import type { PlannedFlight, Situation, WorkState } from '../situation.js';
 import type { StationFacts } from './next-flights.js';
@@ -15,18 +16,25 @@ export const PERSON = 'flight.authorisedPersonAtStation';
 export interface Stops {
   mel: Mel;
   fitted: Fitted;
-  stations: ReadonlyMap<string, StationFacts>;
+  stations: readonly StationFacts[];
 }
 
 export function stopsOf(mel: Mel, { aircraft }: Situation, stations: readonly StationFacts[]): Stops {
-  return { mel, fitted: new Fitted(mel, aircraft), stations: new Map(stations.map((one) => [one.station, one])) };
+  return { mel, fitted: new Fitted(mel, aircraft), stations };
+}
+
+/** The situation of one flight with what is known of the station it leaves from. */
+export function atStation(mel: Mel, situation: Situation, stations: readonly StationFacts[]): Situation {
+  const { flight } = situation;
+  return flight === null ? situation : atStop(stopsOf(mel, situation, stations), situation, flight, true);
 }
 
 export function atStop(stops: Stops, flown: Situation, flight: PlannedFlight, isFirst: boolean): Situation {
   const work = flown.work.filter((record) => isAboutStop(record, flight, isFirst));
   const maintenance = maintenanceAt(stops, flown, flight);
   if (maintenance === undefined) return { ...flown, flight, work };
-  const person = { [PERSON]: { value: maintenance, source: `what is known of ${flight.from}` } };
+  const { source = `what is known of ${flight.from}`, until } = coverAt(stops, flight) ?? {};
+  const person = { [PERSON]: { value: maintenance, source, ...(until === undefined ? {} : { validUntil: until }) } };
   const facts = PERSON in flown.facts ? { ...flight.facts } : { ...person, ...flight.facts };
   return {
     ...flown,
@@ -35,15 +43,34 @@ export function atStop(stops: Stops, flown: Situation, flight: PlannedFlight, is
   };
 }
 
-/** True, false, or null when nobody knows; undefined when nothing is said of the station. A person sent there counts. */
-export function maintenanceAt(
-  { stations }: Stops,
-  { facts }: Situation,
-  flight: PlannedFlight,
-): boolean | null | undefined {
+/**
+ * True, false, or null when nobody knows; undefined when nothing is said of the station. A person sent there counts, and
+ * so does what somebody answered about this one departure.
+ */
+export function maintenanceAt(stops: Stops, { facts }: Situation, flight: PlannedFlight): boolean | null | undefined {
   const given = flight.facts?.[PERSON] ?? facts[PERSON];
   const sent = typeof given === 'object' && given !== null ? given.value : given;
-  return sent === true ? true : stations.get(flight.from)?.maintenance;
+  return sent === true ? true : coverAt(stops, flight)?.maintenance;
+}
+
+/** What holds at the departure: somebody there the longest first, then nobody there, then not known. */
+function coverAt({ stations }: Stops, { from, offBlockAt }: PlannedFlight): StationFacts | undefined {
+  const leaves = millisOf('offBlockAt', offBlockAt);
+  const holding = stations.filter(
+    (one) =>
+      one.station === from &&
+      (one.from === undefined || millisOf('station.from', one.from) <= leaves) &&
+      (one.until === undefined || leaves < millisOf('station.until', one.until)),
+  );
+  return holding.toSorted((a, b) => rank(b) - rank(a) || lasts(b) - lasts(a))[0];
+}
+
+function rank({ maintenance }: StationFacts): number {
+  return maintenance === true ? 2 : maintenance === false ? 1 : 0;
+}
+
+function lasts({ until }: StationFacts): number {
+  return until === undefined ? Number.MAX_SAFE_INTEGER : millisOf('station.until', until);
 }
 
 function isAboutStop({ doneAt, forFlight }: WorkState, flight: PlannedFlight, isFirst: boolean): boolean {

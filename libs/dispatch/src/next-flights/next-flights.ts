@@ -7,11 +7,20 @@
 import type { PlannedFlight } from '../situation.js';
 import type { Truth, Verdict, VerdictCode } from '../verdict.js';
 
-/** What is known of a station in the plan. A station that is not named has what the facts of each flight say. */
+/**
+ * What is known of a station in the plan, always or between two instants. A station that is not named has what the facts
+ * of each flight say. Where several hold at a departure, somebody who is there counts before nobody.
+ */
 export interface StationFacts {
   station: string;
   /** Whether somebody authorised and equipped is there to do and sign maintenance; null when nobody knows. */
   maintenance: boolean | null;
+  /** ISO 8601; absent: since ever. */
+  from?: string;
+  /** Exclusive; absent: standing. */
+  until?: string;
+  /** Where this is known from: "Wick Straddock, roster of day 3". */
+  source?: string;
 }
 
 export interface NextFlightsOptions {

@@ -10,6 +10,7 @@ import { Idempotency1795590800000 } from './1795590800000-idempotency.js';
 import { Movements1795590900000 } from './1795590900000-movements.js';
 import { Extensions1795591000000 } from './1795591000000-extensions.js';
 import { CalendarFeeds1795591100000 } from './1795591100000-calendar-feeds.js';
+import { PeopleAtStations1795592000000 } from './1795592000000-people-at-stations.js';
 import { Reminders1795594000000 } from './1795594000000-reminders.js';
 import { FeedsOfAPerson1795594100000 } from './1795594100000-feeds-of-a-person.js';
 import { AttemptsCountedFirst1795597000000 } from './1795597000000-attempts-counted-first.js';
@@ -31,6 +32,7 @@ export const migrations = [
   Movements1795590900000,
   Extensions1795591000000,
   CalendarFeeds1795591100000,
+  PeopleAtStations1795592000000,
   Reminders1795594000000,
   FeedsOfAPerson1795594100000,
   AttemptsCountedFirst1795597000000,

@@ -25,6 +25,7 @@ import { ReminderTable } from './reminder.row.js';
 import { SessionTable } from './session.row.js';
 import { SignedHeadTable } from './signed-head.row.js';
 import { SignatureTable } from './signature.row.js';
+import { StationCoverTable } from './station-cover.row.js';
 import { StationTable } from './station.row.js';
 import { VerdictTable } from './verdict.row.js';
 
@@ -60,6 +61,7 @@ export const tables = [
   SessionTable,
   SignatureTable,
   SignedHeadTable,
+  StationCoverTable,
   StationTable,
   TreeFrontierTable,
   TreeHeadTable,
