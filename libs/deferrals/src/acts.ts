@@ -5,36 +5,18 @@
  * act of its own that points at the one it corrects, which stays readable. The life of a defect is the list of its acts
  * and nothing else.
  */
+import type { Aircraft, CorrectableField, FailedItem, Part } from './act-base.js';
 import type { ActBase, LeftItem } from './act-parts.js';
 import type { Basis } from './basis.js';
 import type { CardAct } from './cards/card-acts.js';
 import type { Actor, Signature } from './people.js';
 import type { SignedLimit } from './signed-limit.js';
+import type { CorrectionAsked, GenerallyVerified, GivenOver, Joined, TakenOver } from './acts-of-things.js';
 
-export type { LeftItem, Times } from './act-parts.js';
 export type * from './cards/card-acts.js';
-
-export interface Aircraft {
-  registration: string;
-  type: string;
-  operator: string;
-}
-
-/** A part fitted or removed, with the certificate it came with. */
-export interface Part {
-  partNumber: string;
-  serialOn?: string;
-  serialOff?: string;
-  certificate?: string;
-}
-
-/** What failed. `units` names one unit, or several when it is one of these and nobody knows which. */
-export interface FailedItem {
-  /** MEL entry number and sub-entry; null when the MEL lists no such item. */
-  entry: string | null;
-  subEntry: string | null;
-  units: string[];
-}
+export type { LeftItem, Times } from './act-parts.js';
+export type { Aircraft, CorrectableField, DocumentOwner, FailedItem, Owner, Part } from './act-base.js';
+export type { CorrectionAsked, GenerallyVerified, GivenOver, Joined, TakenOver } from './acts-of-things.js';
 
 export interface WrittenUp extends ActBase<'written-up', Actor | Signature> {
   aircraft: Aircraft;
@@ -145,6 +127,8 @@ export interface Transferred extends ActBase<'transferred'> {
   toUnit: string;
   parts: Part[];
   reason: string;
+  /** Where each thing that is left for it stands now: placards, breakers and pins go with the part. */
+  moved: { item: string; where: string }[];
 }
 
 /** The same defect written on another sheet or another check. */
@@ -178,6 +162,8 @@ export interface Tested extends ActBase<'tested'> {
 
 export interface Inspected extends ActBase<'inspected'> {
   findings: string;
+  /** Why one of those who did the work inspected it: an unforeseen case, recorded. Absent when somebody else did. */
+  unforeseen?: string;
 }
 
 /** The system is back in its normal configuration: everything altered for the deferral is undone. */
@@ -210,9 +196,6 @@ export interface ResetAndWatch extends ActBase<'reset-and-watch'> {
   result: 'good' | 'not-good';
   watch: string;
 }
-
-/** What a correction may put right. Everything else is put right by doing and signing the right thing. */
-export type CorrectableField = 'description' | 'sheet' | 'system' | 'faultMessage' | 'recordedAt' | 'where' | 'tag';
 
 export interface Corrected extends ActBase<'corrected'> {
   /** Id of the act it corrects. */
@@ -253,7 +236,12 @@ export type Act =
   | RaisedInError
   | ResetAndWatch
   | Corrected
-  | CardAct;
+  | CardAct
+  | CorrectionAsked
+  | TakenOver
+  | GivenOver
+  | GenerallyVerified
+  | Joined;
 
 export type ActKind = Act['kind'];
 export type ActOf<Kind extends ActKind> = Extract<Act, { kind: Kind }>;

@@ -1,7 +1,7 @@
 /** What a decision is given besides the history and the command. All of it comes in from outside: no clock is read. */
 import type { CountingSettings, Preset, PresetName, Used } from '#intervals';
 import type { BroughtRow, Entry, Row, SubEntry } from '#mel';
-import type { Times } from './acts.js';
+import type { LeftItem, Owner, Times } from './acts.js';
 import type { DefectLife } from './defect-life.js';
 import type { Actor, Signature } from './people.js';
 import { needLateReason } from './writing-up/admit-times.js';
@@ -23,6 +23,10 @@ export interface DeferralSettings {
   pairDayZero: 'last-record' | 'first-record';
   /** Reference of the approved procedure for extensions; null when the operator holds none. */
   extensionProcedure: string | null;
+  /** Systems (ATA chapter, two digits) and MEL entries whose work a second person inspects. */
+  inspectionList: readonly string[];
+  /** May one of those who did the work inspect it in an unforeseen case, with the reason recorded? */
+  ownInspection: 'when-unforeseen' | 'never';
 }
 
 /** Settings to start from: the stricter one wherever there is a choice. */
@@ -33,12 +37,23 @@ export const DEFAULT_SETTINGS: Omit<DeferralSettings, 'base' | 'tzdb'> = {
   changeOfRow: 'keep-earliest',
   pairDayZero: 'last-record',
   extensionProcedure: null,
+  inspectionList: [],
+  ownInspection: 'never',
 };
+
+/** Something left on the same aircraft, and what it belongs to there. */
+export interface LeftElsewhere {
+  item: LeftItem;
+  /** Null when nobody knows. */
+  owner: Owner | null;
+}
 
 export interface Context {
   /** The instant of entry, ISO 8601 with offset. Take it from one clock for all servers. */
   now: string;
   settings: DeferralSettings;
+  /** What is left on the same aircraft under other owners than the one that acts. */
+  elsewhere: readonly LeftElsewhere[];
 }
 
 /** A row looked up in the revision of the MEL that is in force for this aircraft. */

@@ -13,8 +13,10 @@ import type {
   Act,
   Aircraft,
   AuthorityGranted,
+  CorrectionAsked,
   Extended,
   FailedItem,
+  GenerallyVerified,
   Inspected,
   LeftItem,
   ProcedureSigned,
@@ -46,10 +48,12 @@ export interface OpenWork {
   tested: Tested | null;
   inspected: Inspected | null;
   restored: Restored | null;
+  /** The look over the aircraft for tools, panels and everything in the register. */
+  verified: GenerallyVerified | null;
 }
 
 export interface Closing {
-  how: 'rectified and released' | 'no fault found' | 'raised in error' | 'reset and watched';
+  how: 'rectified and released' | 'no fault found' | 'raised in error' | 'reset and watched' | 'joined to another';
   at: string;
   by: Signature;
 }
@@ -82,6 +86,8 @@ export interface DefectLife {
   left: readonly LeftItem[];
   /** True once anything was altered on the aircraft for it: then somebody must sign that all is back to normal. */
   altered: boolean;
+  /** Corrections that wait for a second person to look at the aircraft. */
+  asked: readonly CorrectionAsked[];
   work: OpenWork | null;
   /** Who answers for it now: a shift, a station, an organisation. */
   heldBy: string | null;

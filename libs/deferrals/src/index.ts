@@ -8,6 +8,7 @@ export {
   type Command,
   type Context,
   type DeferralSettings,
+  type LeftElsewhere,
   type RowOffered,
 } from './context.js';
 export type { Closing, DefectLife, ProcedureDone, Deferral, OpenWork } from './defect-life.js';
@@ -53,6 +54,26 @@ export { offerExtension, type ExtensionOffer } from './extending/extension-offer
 export { admitAsking, type ExtensionAsking } from './extending/admit-request.js';
 export type { GrantAsked } from './extending/extend-limits.js';
 export { enterGrant, type EnterGrant } from './extending/enter-grant.js';
+export { moveThings, type Holder, type Moved, type MoveThings } from './leaving/move-things.js';
+export { ownerInWords } from './leaving/owner-in-words.js';
+export { thingsLeftBy } from './leaving/things-left-by.js';
+export { thingInWords } from './leaving/left-items.js';
+export type * from './register/acts.js';
+export {
+  EMPTY_REGISTER,
+  type RegisteredThing,
+  type RegisterLife,
+  type UnseenRemoval,
+} from './register/register-life.js';
+export { replayRegister } from './register/replay-register.js';
+export { fitUnderDocument, type FitUnderDocument } from './register/fit-under-document.js';
+export { findOnAircraft, type FindOnAircraft } from './register/find-on-aircraft.js';
+export { removeFromAircraft, seeRemoval, type OnItems } from './register/remove-from-aircraft.js';
+export { endDocument, type EndDocument } from './register/change-owner.js';
+export { askThingCorrection, correctThing, type AskThingCorrection } from './register/correct-thing.js';
+export { giveShift, takeShift, type GiveShift, type ShiftList, type TakeShift } from './register/hand-over-shift.js';
+export { join, type Join } from './answering/join.js';
+export { openDeferralOf } from './deferring/not-down-already.js';
 export { fitPlacard, type FitPlacard } from './leaving/fit-placard.js';
 export { removePlacard, type RemovePlacard } from './leaving/remove-placard.js';
 export { leaveOnAircraft, type LeaveOnAircraft } from './leaving/leave.js';
@@ -60,6 +81,8 @@ export { undoLeft, type UndoLeft } from './leaving/undo.js';
 export { rectify, type Rectify } from './rectifying/rectify.js';
 export { recordTest, type RecordTest } from './rectifying/record-test.js';
 export { inspect, type Inspect } from './rectifying/inspect.js';
+export { verifyGenerally, type VerifyGenerally } from './rectifying/verify-generally.js';
+export { listAsksInspection } from './rectifying/inspection-asked.js';
 export { restore, type Restore } from './rectifying/restore.js';
 export { release, type Release } from './rectifying/release.js';
 export { remindersDue, type RemindersDue } from './watching/reminders-due.js';
@@ -75,4 +98,5 @@ export { lastingOf, type Lasting } from './cards/lasting.js';
 export { limitsInWords } from './cards/measured.js';
 export { confirms, newerRevision } from './cards/newer-revision.js';
 export { accountsOf, missingOf, type AccountStands } from './cards/what-is-missing.js';
+export { askCorrection, lookAndCorrect, type AskCorrection } from './correcting/ask-correction.js';
 export { correct, type Correct } from './correcting/correct.js';

@@ -7,6 +7,7 @@ import { defer, type Defer } from './deferring/defer.js';
 import type { Actor, Authorisation, Privilege, Signature } from './people.js';
 import { Refusal } from './refusal.js';
 import type { RefusalCode } from './refusals.js';
+import { verifyGenerally } from './rectifying/verify-generally.js';
 import { proceed, replay } from './replay.js';
 import { identify } from './writing-up/identify.js';
 import { writeUp, type WriteUp } from './writing-up/write-up.js';
@@ -95,6 +96,7 @@ export const context = (now: string, { settings: own, ...over }: ContextAsked = 
   offered: offer(),
   others: [],
   used: {},
+  elsewhere: [],
   ...over,
 });
 
@@ -139,6 +141,13 @@ export const deferredAs = (
     ...command,
   };
   return proceed(life, defer(life, asked, context(at, { offered, ...(set === undefined ? {} : { settings: set }) })));
+};
+
+/** Work that is open, gone over for tools, panels and the register. */
+export const goneOver = (life: DefectLife, by: Signature, at: string): DefectLife => {
+  const said = { toolsAccounted: true, panelsClosed: true, registerChecked: true };
+  const id = `verified-${life.acts.length}`;
+  return proceed(life, verifyGenerally(life, { id, by, ...said }, context(at)));
 };
 
 /** The refusal that this runs into. Anything else is an error, so that no test mistakes a success for a refusal. */

@@ -7,7 +7,7 @@ import type { DefectLife } from './defect-life.js';
 import { extendInterval } from './extending/extend.js';
 import { aircraftGates } from './flying/aircraft-gates.js';
 import { mayDispatch } from './flying/may-dispatch.js';
-import { actor, AIRCRAFT, context, offer, refusalOf, signed } from './invented.fixture.js';
+import { actor, AIRCRAFT, context, offer, refusalOf, signed, goneOver } from './invented.fixture.js';
 import { fitPlacard } from './leaving/fit-placard.js';
 import { removePlacard } from './leaving/remove-placard.js';
 import { undoLeft } from './leaving/undo.js';
@@ -42,7 +42,7 @@ describe('the life of a defect', () => {
   };
   const leaving = (offBlockAt: string): string[] =>
     mayDispatch(life, { id: 'QX 118', offBlockAt }).because.map(({ code }) => code);
-  const gates = () => aircraftGates([life], [], []);
+  const gates = () => aircraftGates([life], [], [], '2026-10-25T05:00+01:00');
 
   it('begins on a paper sheet late in the evening, and is typed in after midnight, in the second 02:20', () => {
     const command = {
@@ -148,6 +148,8 @@ describe('the life of a defect', () => {
     next(removePlacard(life, { id: '11', by, item: 'p9' }, given));
     expect(refusalOf(out).code).toBe('not-restored');
     next(restore(life, { id: '12', by, reference: 'AMM 22-11 rev 7' }, given));
+    expect(refusalOf(out, 'not-generally-verified').message).toContain('tools accounted for');
+    life = goneOver(life, by, at);
     expect(refusalOf(out).code).toBe('inspection-not-done');
     expect(refusalOf(() => inspect(life, { id: '13', by, findings: 'no findings' }, given)).code).toBe(
       'same-person-inspecting',

@@ -6,6 +6,7 @@ import { DEFERRING_REFUSALS } from './refusals/deferring.js';
 import type { RefusalEntry } from './refusals/entry.js';
 import { EXTENDING_REFUSALS } from './refusals/extending.js';
 import { INPUT_REFUSALS } from './refusals/input.js';
+import { LEAVING_REFUSALS } from './refusals/leaving.js';
 import { RELEASING_REFUSALS } from './refusals/releasing.js';
 import { REPEATING_REFUSALS } from './refusals/repeating.js';
 import { SIGNING_REFUSALS } from './refusals/signing.js';
@@ -18,6 +19,7 @@ const CATALOGUE = {
   ...DEFERRING_REFUSALS,
   ...EXTENDING_REFUSALS,
   ...SIGNING_REFUSALS,
+  ...LEAVING_REFUSALS,
   ...RELEASING_REFUSALS,
   ...REPEATING_REFUSALS,
   ...WORKING_REFUSALS,

@@ -7,6 +7,7 @@
 import type { Act, ActKind, ActOf } from './acts.js';
 import { follow, type ActRule } from './act-rule.js';
 import { noFaultFound } from './answering/find-no-fault.js';
+import { joined } from './answering/join.js';
 import { raisedInError } from './answering/raise-in-error.js';
 import { resetAndWatched } from './answering/reset-and-watch.js';
 import { cardStepped } from './cards/do-step.js';
@@ -14,6 +15,7 @@ import { cardInspected } from './cards/inspect-step.js';
 import { cardSigned } from './cards/sign-card.js';
 import { cardStarted } from './cards/start-card.js';
 import { cardStopped } from './cards/stop-card.js';
+import { correctionAsked } from './correcting/ask-correction.js';
 import { corrected } from './correcting/correct.js';
 import type { DefectLife } from './defect-life.js';
 import { rowChanged } from './deferring/change-row.js';
@@ -24,14 +26,17 @@ import { authorityGranted } from './extending/enter-grant.js';
 import { extended } from './extending/extend.js';
 import { before } from './instant.js';
 import { placardFitted } from './leaving/fit-placard.js';
+import { givenOver } from './leaving/give-over.js';
 import { leftOnTheAircraft } from './leaving/leave.js';
 import { placardRemoved } from './leaving/remove-placard.js';
+import { takenOver } from './leaving/take-over.js';
 import { undone } from './leaving/undo.js';
 import { inspected } from './rectifying/inspect.js';
 import { tested } from './rectifying/record-test.js';
 import { rectification } from './rectifying/rectify.js';
 import { released } from './rectifying/release.js';
 import { restored } from './rectifying/restore.js';
+import { generallyVerified } from './rectifying/verify-generally.js';
 import { Refusal } from './refusal.js';
 import { handedOver } from './writing-up/hand-over.js';
 import { identified } from './writing-up/identify.js';
@@ -68,6 +73,11 @@ const RULES: { [Kind in LaterKind]: ActRule<Kind> } = {
   'card-inspected': cardInspected,
   'card-signed': cardSigned,
   'card-stopped': cardStopped,
+  'correction-asked': correctionAsked,
+  'taken-over': takenOver,
+  'given-over': givenOver,
+  'generally-verified': generallyVerified,
+  joined,
 };
 
 /** The life that these acts make, in the order in which they were entered. Throws Refusal for an impossible history. */

@@ -35,7 +35,7 @@ describe('a card done as it stands', () => {
 
   it('keeps the aircraft on the ground from its start until it is signed', () => {
     const on = started();
-    expect(aircraftGates([on.life], [], []).openWork).toEqual([
+    expect(aircraftGates([on.life], [], [], on.now).openWork).toEqual([
       'D1: Autopilot 1 disconnects by itself. (work card not signed: Change of the case-drain filter)',
     ]);
   });
@@ -85,7 +85,7 @@ describe('what is counted out', () => {
     const on = started();
     const life = proceed(on.life, stop(on)());
     expect(life.cards[0]?.ended?.kind).toBe('card-stopped');
-    expect(aircraftGates([life], [], []).openWork).toEqual([]);
+    expect(aircraftGates([life], [], [], on.now).openWork).toEqual([]);
   });
 
   it('is not counted in when somebody undid it elsewhere meanwhile', () => {

@@ -8,6 +8,7 @@ import { decided, type ActRule } from '../act-rule.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { leave, undo } from '../leaving/left-items.js';
+import { notFittedElsewhere, notNeededElsewhere } from '../leaving/not-fitted-elsewhere.js';
 import type { Actor, Authorisation } from '../people.js';
 import { Refusal } from '../refusal.js';
 import { admitAuthorisation } from '../signing/admit-signature.js';
@@ -105,8 +106,11 @@ export interface DoStep extends Command<Actor> {
 
 export function doStep(life: DefectLife, command: DoStep, context: Context): CardStepped[] {
   const { work, step, on } = command;
+  const result = resultOf(life, command);
+  if (result.kind === 'out' && result.item !== null) notFittedElsewhere([result.item], context);
+  if (result.kind === 'in' && result.item !== null) notNeededElsewhere([result.item], context);
   const head = { kind: 'card-stepped' as const, ...headOf(command, context), defect: life.defect };
-  return decided(cardStepped, life, { ...head, work, step, on, result: resultOf(life, command) });
+  return decided(cardStepped, life, { ...head, work, step, on, result });
 }
 
 function resultOf(life: DefectLife, { id, work: workId, step: stepId, result }: DoStep): StepResult {

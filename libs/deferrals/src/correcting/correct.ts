@@ -38,7 +38,8 @@ export const corrected: ActRule<'corrected'> = {
   },
   changes(life, { field, item, now, limits }) {
     if (field === 'where' || field === 'tag') {
-      return { left: life.left.map((one) => (one.id === item ? { ...one, [field]: now } : one)) };
+      const asked = life.asked.filter((one) => one.item !== item);
+      return { asked, left: life.left.map((one) => (one.id === item ? { ...one, [field]: now } : one)) };
     }
     return field === 'recordedAt' && limits !== null ? { recordedAt: now, limits } : { [field]: now };
   },

@@ -1,7 +1,16 @@
 /** The second autopilot (story 2, rows P-01 and P-02 of T1, DERIVED): a pair's row, and what is good when one is fixed. */
 import { describe, expect, it } from 'vitest';
 import type { DefectLife } from '../defect-life.js';
-import { context, deferredAs, identifiedAs, offer, refusalOf, signed, writtenUp } from '../invented.fixture.js';
+import {
+  context,
+  deferredAs,
+  identifiedAs,
+  offer,
+  refusalOf,
+  signed,
+  writtenUp,
+  goneOver,
+} from '../invented.fixture.js';
 import { proceed } from '../replay.js';
 import { rectify } from '../rectifying/rectify.js';
 import { release } from '../rectifying/release.js';
@@ -32,7 +41,7 @@ function deferPair(pairDayZero: 'last-record' | 'first-record', at = '2026-03-05
 function fixed(life: DefectLife, at: string): DefectLife {
   const by = signed('tech', at);
   const done = { id: `${life.defect}-work`, by, workDone: 'replaced', reference: 'AMM 22-10 rev 4', complete: true };
-  const worked = proceed(life, rectify(life, done, context(at)));
+  const worked = goneOver(proceed(life, rectify(life, done, context(at))), by, at);
   return proceed(worked, release(worked, { id: `${life.defect}-out`, by, outcome: 'closed' }, context(at)));
 }
 

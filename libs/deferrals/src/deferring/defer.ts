@@ -12,10 +12,12 @@ import type { Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
 import { earliestEnd, isOver } from '../signed-limit.js';
 import { givenAt } from '../signing/given-at.js';
+import { admitRemoval } from '../leaving/admit-removal.js';
 import { admitBasis } from './admit-basis.js';
 import { admitConcurrence } from './admit-concurrence.js';
 import { admitLimits } from './admit-limits.js';
 import { chooseBasis, type BasisAsked } from './choose-basis.js';
+import { notDownAlready } from './not-down-already.js';
 import { signLimits } from './sign-limits.js';
 
 export const deferred: ActRule<'deferred'> = {
@@ -28,6 +30,7 @@ export const deferred: ActRule<'deferred'> = {
     }
     admitBasis(defect, act.basis, act.item);
     admitLimits(life, act.limits);
+    admitRemoval(defect, act.basis, life.left);
     admitConcurrence(act.concurrence, act.by, { aircraft, enteredAt: act.enteredAt, act: 'concurrence' });
     if (isOver(act.limits, givenAt(act.by, act.enteredAt))) {
       throw new Refusal('interval-over', { defect, endedAt: earliestEnd(act.limits) ?? '' });
@@ -55,6 +58,7 @@ export function defer(life: DefectLife, command: Defer, context: BasisContext): 
   const basis = chooseBasis(defect, command.basis, life.item, context.offered);
   const item = life.item ?? NOT_LISTED;
   const head = headOf(command, context);
+  notDownAlready(defect, life.item, context.others);
   return decided(deferred, life, {
     kind: 'deferred',
     ...head,

@@ -80,6 +80,8 @@ describe('swapping the failed part to another position', () => {
     toUnit: '2',
     parts: [],
     reason: 'to keep autopilot 1',
+    moved: [],
+    others: [],
     installed: ['1', '2'],
   };
   const moved = proceed(life, transfer(life, swap, context(at)));
@@ -92,6 +94,23 @@ describe('swapping the failed part to another position', () => {
       life.left,
       life.recordedAt,
     ]);
+  });
+
+  it('moves what is left for it too, and says of each where it is now', () => {
+    const left = proceed(life, signProcedure(life, command(), context(at)));
+    const stays = refusalOf(() => transfer(left, swap, context(at)), 'swap-leaves-behind');
+    expect(stays.facts['things']).toEqual(left.left.map(({ kind, where, tag }) => `${kind} at ${where} (${tag})`));
+    const places = left.left.map(({ id }) => ({ item: id, where: `right side, ${id}` }));
+    const after = proceed(left, transfer(left, { ...swap, moved: places }, context(at)));
+    expect(after.left.map(({ id, where }) => ({ item: id, where }))).toEqual(places);
+    expect([after.item?.units, after.limits]).toEqual([['2'], left.limits]);
+  });
+
+  it('is refused to a unit that is open under deferral itself', () => {
+    const other = { ...life, defect: 'D2', item: { entry: '22-10-01', subEntry: 'all', units: ['2'] } };
+    expect(refusalOf(() => transfer(life, { ...swap, others: [other] }, context(at))).code).toBe(
+      'unit-deferred-already',
+    );
   });
 
   it('is refused from a unit that is not failed and to one that is not installed', () => {

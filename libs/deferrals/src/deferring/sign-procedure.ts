@@ -8,7 +8,9 @@ import { basisInWords } from '../basis.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { admitLateWork } from '../repeating/admit-late-work.js';
+import { admitRemoval } from '../leaving/admit-removal.js';
 import { admitLeft, leave } from '../leaving/left-items.js';
+import { notFittedElsewhere } from '../leaving/not-fitted-elsewhere.js';
 import { Refusal } from '../refusal.js';
 import { before } from '../instant.js';
 import { procedureFor, proceduresOf } from './procedures-owed.js';
@@ -28,9 +30,10 @@ export const procedureSigned: ActRule<'procedure-signed'> = {
     if (procedure.card !== undefined) throw new Refusal('procedure-has-card', { work, card: procedure.card });
     if (before(enteredAt, doneAt)) throw new Refusal('recorded-in-the-future', { recordedAt: doneAt, enteredAt });
     admitLeft(life, leaves);
+    admitRemoval(defect, deferral.basis, leaves);
     const named = [...left, ...leaves];
     const missing = (procedure.leaves ?? []).filter(
-      ({ kind, where }) => !named.some((item) => item.kind === kind && item.where === where),
+      ({ kind, where }) => !named.some((item) => item.kind === kind && isAt(item.where, where)),
     );
     if (missing.length > 0) {
       const things = missing.map(({ kind, where }) => `${kind} at ${where}`);
@@ -54,6 +57,7 @@ export interface SignProcedure extends Command {
 export function signProcedure(life: DefectLife, command: SignProcedure, context: Context): ProcedureSigned[] {
   const { work, doneAt, validUntil, forFlight, leaves } = command;
   admitLateWork(command);
+  notFittedElsewhere(leaves ?? [], context);
   return decided(procedureSigned, life, {
     kind: 'procedure-signed',
     ...headOf(command, context),
@@ -64,4 +68,9 @@ export function signProcedure(life: DefectLife, command: SignProcedure, context:
     forFlight: forFlight ?? null,
     leaves: leaves ?? [],
   });
+}
+
+/** The place as the procedure names it, or that with more said: "panel P6, C14 or C15" and "panel P6, C14 or C15, C14". */
+function isAt(where: string, named: string): boolean {
+  return where === named || where.startsWith(`${named}, `);
 }

@@ -5,7 +5,7 @@ import type { DefectLife } from '../defect-life.js';
 import { defer } from '../deferring/defer.js';
 import { signProcedure, type SignProcedure } from '../deferring/sign-procedure.js';
 import { transfer } from '../deferring/transfer.js';
-import { context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
+import { context, deferredAs, refusalOf, signed, writtenUp, goneOver } from '../invented.fixture.js';
 import { fitPlacard } from '../leaving/fit-placard.js';
 import { removePlacard } from '../leaving/remove-placard.js';
 import { undoLeft } from '../leaving/undo.js';
@@ -90,13 +90,24 @@ describe('what else keeps a flight from leaving', () => {
     const work = { id: 'w', by, workDone: 'opened', reference: 'AMM', complete: true };
     const open = proceed(life, rectify(life, work, context(at)));
     expect(codes(open)).toEqual(['open-work']);
-    const closed = proceed(open, release(open, { id: 'r', by, outcome: 'closed' }, context(at)));
+    const seen = goneOver(open, by, at);
+    const closed = proceed(seen, release(seen, { id: 'r', by, outcome: 'closed' }, context(at)));
     expect(codes(closed, leaving('2030-01-01T00:00Z'))).toEqual([]);
   });
 
   it('is a row that does not name the unit that is failed after a swap', () => {
     const life = deferredAs({ covers: ['1'] }, RECORDED);
-    const swap = { id: 't', by, fromUnit: '1', toUnit: '2', parts: [], reason: 'x', installed: ['1', '2'] };
+    const swap = {
+      id: 't',
+      by,
+      fromUnit: '1',
+      toUnit: '2',
+      parts: [],
+      reason: 'x',
+      moved: [],
+      others: [],
+      installed: ['1', '2'],
+    };
     expect(codes(proceed(life, transfer(life, swap, context(at))))).toEqual(['row-not-for-this-unit']);
   });
 });

@@ -85,4 +85,10 @@ export function given(model: Model, real: RealAircraft, index: number, row: RowN
   });
 }
 
-export const breaker = (id: string): LeftItem => ({ id, kind: 'breaker', where: 'P11-C4', tag: id, undo: 'push in' });
+export const breaker = (id: string): LeftItem => ({
+  id,
+  kind: 'breaker',
+  where: `P11-${id}`,
+  tag: id,
+  undo: 'push in',
+});

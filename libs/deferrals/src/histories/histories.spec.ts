@@ -35,7 +35,7 @@ function commandsWatchedBy(watch: Watch): fc.Arbitrary<Command>[] {
   const defect = fc.nat(2);
   const minutes = fc.oneof(fc.integer({ min: 1, max: 120 }), fc.integer({ min: 1, max: 3 * DAY }));
   const late = fc.oneof(fc.integer({ min: -5, max: 90 }), fc.integer({ min: 0, max: 5 * DAY }));
-  const looks = fc.constantFrom<p.Look>('test', 'test', 'bad test', 'inspect', 'restore', 'restore');
+  const looks = fc.constantFrom<p.Look>('test', 'test', 'bad test', 'inspect', 'restore', 'restore', 'go over');
   const one = <Args extends unknown[]>(
     name: string,
     plan: (...args: Args) => Plan,
@@ -126,7 +126,7 @@ describe('random histories of an aircraft', () => {
       histories((model, real) => {
         const names = (wanted: (defect: ModelDefect) => boolean) =>
           model.defects.flatMap((defect, index) => (wanted(defect) ? [`D${index}: it fails`] : []));
-        expect(aircraftGates(real.lives, [], [])).toEqual({
+        expect(aircraftGates(real.lives, [], [], iso(model.minute))).toEqual({
           unanswered: names(({ closed, row, work }) => !closed && row === null && work === null),
           openWork: names(({ closed, work }) => !closed && work !== null),
           orphans: [],

@@ -37,6 +37,7 @@ export interface ModelWork {
   inspectionAsked: boolean;
   inspected: boolean;
   restored: boolean;
+  goneOver: boolean;
 }
 
 export interface ModelDefect {
@@ -86,9 +87,14 @@ export function limitOf(model: Model, defect: ModelDefect, row: RowName): ModelL
   return { row, lastDay: days === null ? null : dayOf(from) + days, flights };
 }
 
+/** One unit is deferred once. */
+export const deferredElsewhere = (model: Model, defect: ModelDefect, unit: ModelDefect['unit']): boolean =>
+  model.defects.some((other) => other !== defect && !other.closed && other.row !== null && other.unit === unit);
+
 export function againstDeferring(model: Model, defect: ModelDefect, row: RowName | null): RefusalCode[] {
   if (row === null) return whatever(defect.row !== null && 'write-up-already-answered', 'no-basis');
   return whatever(
+    deferredElsewhere(model, defect, defect.unit) && 'unit-deferred-already',
     defect.row !== null && 'write-up-already-answered',
     row === 'unit 2 only' && defect.unit === '1' && 'row-not-for-this-unit',
     isOver([limitOf(model, defect, row)], model.minute) && 'interval-over',
@@ -146,6 +152,7 @@ export function againstReleasing({ work, left, altered }: ModelDefect, who: Who,
     closes && left.length > 0 && 'still-left-on-the-aircraft',
     closes && altered && !work.restored && 'not-restored',
     work.inspectionAsked && !work.inspected && 'inspection-not-done',
+    !work.goneOver && 'not-generally-verified',
     who === 'mechanic' && [...work.performers].some((performer) => performer !== who) && 'only-own-work',
   );
 }

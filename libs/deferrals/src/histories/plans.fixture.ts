@@ -14,6 +14,7 @@ import { recordTest } from '../rectifying/record-test.js';
 import { rectify } from '../rectifying/rectify.js';
 import { release } from '../rectifying/release.js';
 import { restore } from '../rectifying/restore.js';
+import { verifyGenerally } from '../rectifying/verify-generally.js';
 import { handOver } from '../writing-up/hand-over.js';
 import { reEnter } from '../writing-up/re-enter.js';
 import { writeUp } from '../writing-up/write-up.js';
@@ -111,7 +112,7 @@ export const leave =
       then: () => {
         defect.left.push(id);
         defect.altered = true;
-        if (defect.work !== null) defect.work.restored = false;
+        if (defect.work !== null) Object.assign(defect.work, { restored: false, goneOver: false });
       },
     };
   };
@@ -124,7 +125,10 @@ export const undo =
       const items = [defect.left[0] ?? 'nothing'];
       return undoLeft(life, { id: real.id(), by: sign(who, model.minute), items }, given(model, real, index));
     },
-    then: () => defect.left.shift(),
+    then: () => {
+      defect.left.shift();
+      if (defect.work !== null) defect.work.goneOver = false;
+    },
   });
 
 export const work =
@@ -144,11 +148,12 @@ export const work =
         inspectionAsked: inspectionAsked || (defect.work?.inspectionAsked ?? false),
         inspected: false,
         restored: false,
+        goneOver: false,
       };
     },
   });
 
-export type Look = 'test' | 'bad test' | 'inspect' | 'restore';
+export type Look = 'test' | 'bad test' | 'inspect' | 'restore' | 'go over';
 export const look =
   (what: Look, who: Who): Plan =>
   (model, real, { work: open, left }, index) => ({
@@ -161,6 +166,8 @@ export const look =
     act: (life) => {
       const said = { id: real.id(), by: sign(who, model.minute) };
       const now = given(model, real, index);
+      const all = { toolsAccounted: true, panelsClosed: true, registerChecked: true };
+      if (what === 'go over') return verifyGenerally(life, { ...said, ...all }, now);
       if (what === 'inspect') return inspect(life, { ...said, findings: 'none' }, now);
       if (what === 'restore') return restore(life, { ...said, reference: 'AMM 22' }, now);
       return recordTest(life, { ...said, test: 'AP test', result: what === 'test' ? 'good' : 'not-good' }, now);
@@ -169,6 +176,7 @@ export const look =
       if (open === null) return;
       if (what === 'inspect') open.inspected = true;
       else if (what === 'restore') open.restored = true;
+      else if (what === 'go over') open.goneOver = true;
       else open.tested = what === 'test';
     },
   });
@@ -204,21 +212,25 @@ export const answer =
     },
   });
 
+const otherUnit = ({ unit }: ModelDefect): ModelDefect['unit'] => (unit === '1' ? '2' : '1');
+
 export const carry =
   (how: 're-enter' | 'hand over' | 'swap'): Plan =>
   (model, real, defect, index) => ({
-    against: [],
+    against: how === 'swap' && m.deferredElsewhere(model, defect, otherUnit(defect)) ? ['unit-deferred-already'] : [],
     act: (life) => {
       const id = real.id();
       const now = given(model, real, index);
-      const toUnit = defect.unit === '1' ? '2' : '1';
+      const toUnit = otherUnit(defect);
       if (how === 're-enter') return reEnter(life, { id, by: actor('crew'), sheet: id, reason: 'new book' }, now);
       if (how === 'hand over') return handOver(life, { id, by: actor('crew'), to: 'night shift', note: '' }, now);
       const parts = { fromUnit: defect.unit, toUnit, parts: [], reason: 'x', installed: ['1', '2'] };
-      return transfer(life, { id, by: sign('first', model.minute), ...parts }, now);
+      const moved = life.left.map(({ id: item, where }) => ({ item, where }));
+      const others = real.lives.filter((_, other) => other !== index);
+      return transfer(life, { id, by: sign('first', model.minute), ...parts, moved, others }, now);
     },
     then: () => {
-      if (how === 'swap') defect.unit = defect.unit === '1' ? '2' : '1';
+      if (how === 'swap') defect.unit = otherUnit(defect);
     },
   });
 
@@ -249,5 +261,6 @@ function nextStep({ left, work: open, altered }: ModelDefect): Plan {
   if (open.tested === false || (open.testAsked && open.tested === null)) return look('test', 'first');
   if (open.inspectionAsked && !open.inspected)
     return look('inspect', open.performers.has('second') ? 'control' : 'second');
-  return altered && !open.restored ? look('restore', 'first') : out('second', true);
+  if (altered && !open.restored) return look('restore', 'first');
+  return open.goneOver ? out('second', true) : look('go over', 'first');
 }

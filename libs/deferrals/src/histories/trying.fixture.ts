@@ -118,7 +118,7 @@ export const write = (late: number, reason: boolean, unit: '1' | '2', watch: Wat
 export const fly = (watch: Watch): Command => ({
   check: () => true,
   run(model, real) {
-    const { unanswered, openWork, orphans } = aircraftGates(real.lives, [], []);
+    const { unanswered, openWork, orphans } = aircraftGates(real.lives, [], [], iso(model.minute));
     const flight = { id: 'F', offBlockAt: iso(model.minute), onBlockAt: iso(model.minute + 90) };
     const each = real.lives.map((life, index) =>
       mayDispatch(life, flight, { used: { flights: model.defects[index]?.flights ?? 0 } }),

@@ -6,6 +6,7 @@ import type { DefectLife } from '../defect-life.js';
 import type { Actor, Signature } from '../people.js';
 import { needText } from '../writing-up/need-text.js';
 import { admitLeft, leave } from './left-items.js';
+import { notFittedElsewhere } from './not-fitted-elsewhere.js';
 
 export const placardFitted: ActRule<'placard-fitted'> = {
   kind: 'placard-fitted',
@@ -28,6 +29,7 @@ export function fitPlacard(life: DefectLife, command: FitPlacard, context: Conte
   const { id, text, position, tag } = command;
   const item: LeftItem = { id, kind: 'placard', where: position, tag, undo: 'remove the placard' };
   const head = headOf(command, context);
+  notFittedElsewhere([item], context);
   return decided(placardFitted, life, { kind: 'placard-fitted', ...head, defect: life.defect, text, item });
 }
 

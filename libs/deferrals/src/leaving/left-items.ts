@@ -1,19 +1,24 @@
-/** Counting out what is left on the aircraft under a defect, and counting it in again. 145.A.48; 145.A.50(a). */
+/** Counting out what is left on the aircraft, and counting it in again. 145.A.48; 145.A.50(a). */
 import type { LeftItem } from '../acts.js';
 import type { DefectLife } from '../defect-life.js';
 import { Refusal } from '../refusal.js';
 import { needText } from '../writing-up/need-text.js';
+import { isSameThing } from './same-thing.js';
 
-/** Throws Refusal `text-missing` or `left-item-known`. */
-export function admitLeft({ left }: DefectLife, items: readonly LeftItem[]): void {
-  const known = new Set(left.map(({ id }) => id));
-  for (const { id, where, tag, undo } of items) {
+/** Throws Refusal `text-missing`, `left-item-known` or `fitted-already`. */
+export function admitLeft({ left, defect }: Pick<DefectLife, 'left' | 'defect'>, items: readonly LeftItem[]): void {
+  const there = [...left];
+  for (const item of items) {
+    const { id, where, tag, undo } = item;
     needText('the number of what is left on the aircraft', id);
     needText('where it is left', where);
     needText('its tag, collar or label', tag);
     needText('how it is undone', undo);
-    if (known.has(id)) throw new Refusal('left-item-known', { item: id });
-    known.add(id);
+    if (there.some((one) => one.id === id)) throw new Refusal('left-item-known', { item: id });
+    const same = there.find((one) => isSameThing(one, item));
+    if (same)
+      throw new Refusal('fitted-already', { thing: thingInWords(item), as: thingInWords(same), owner: defect });
+    there.push(item);
   }
 }
 
@@ -28,12 +33,19 @@ export function admitUndone({ left, defect }: Pick<DefectLife, 'left' | 'defect'
 /** A new alteration takes back the word that all is back to normal. */
 export function leave(life: DefectLife, items: readonly LeftItem[]): Pick<DefectLife, 'left' | 'altered' | 'work'> {
   if (items.length === 0) return { left: life.left, altered: life.altered, work: life.work };
-  const work = life.work === null ? null : { ...life.work, restored: null };
-  return { left: [...life.left, ...items], altered: true, work };
+  return { left: [...life.left, ...items], altered: true, work: lookedAtNoMore(life.work) };
 }
 
-export function undo({ left }: DefectLife, ids: readonly string[]): Pick<DefectLife, 'left'> {
-  return { left: left.filter(({ id }) => !ids.includes(id)) };
+function lookedAtNoMore(work: DefectLife['work']): DefectLife['work'] {
+  return work === null ? null : { ...work, restored: null, verified: null };
+}
+
+/** Something was touched, so the last look over the aircraft no longer counts. */
+export function undo({ left, work }: DefectLife, ids: readonly string[]): Pick<DefectLife, 'left' | 'work'> {
+  return {
+    left: left.filter(({ id }) => !ids.includes(id)),
+    work: work === null ? null : { ...work, verified: null },
+  };
 }
 
 /** Throws Refusal `still-left-on-the-aircraft`, naming each thing. */
@@ -41,6 +53,10 @@ export function nothingLeft({ defect, left }: DefectLife): void {
   if (left.length > 0) throw new Refusal('still-left-on-the-aircraft', { defect, things: thingsInWords(left) });
 }
 
+export function thingInWords({ kind, where, tag }: Pick<LeftItem, 'kind' | 'where' | 'tag'>): string {
+  return `${kind} at ${where} (${tag})`;
+}
+
 export function thingsInWords(items: readonly LeftItem[]): string[] {
-  return items.length === 0 ? ['nothing'] : items.map(({ kind, where, tag }) => `${kind} at ${where} (${tag})`);
+  return items.length === 0 ? ['nothing'] : items.map(thingInWords);
 }

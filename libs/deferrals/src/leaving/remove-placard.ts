@@ -4,6 +4,7 @@ import { decided, type ActRule } from '../act-rule.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { admitUndone, undo } from './left-items.js';
+import { notNeededElsewhere } from './not-fitted-elsewhere.js';
 
 export const placardRemoved: ActRule<'placard-removed'> = {
   kind: 'placard-removed',
@@ -23,5 +24,6 @@ export interface RemovePlacard extends Command {
 export function removePlacard(life: DefectLife, command: RemovePlacard, context: Context): PlacardRemoved[] {
   const { item } = command;
   const head = headOf(command, context);
+  notNeededElsewhere([item], context);
   return decided(placardRemoved, life, { kind: 'placard-removed', ...head, defect: life.defect, item });
 }

@@ -4,6 +4,7 @@ import { decided, type ActRule } from '../act-rule.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { admitUndone, undo } from './left-items.js';
+import { notNeededElsewhere } from './not-fitted-elsewhere.js';
 
 export const undone: ActRule<'undone'> = {
   kind: 'undone',
@@ -21,5 +22,6 @@ export interface UndoLeft extends Command {
 
 export function undoLeft(life: DefectLife, command: UndoLeft, context: Context): Undone[] {
   const { items } = command;
+  notNeededElsewhere(items, context);
   return decided(undone, life, { kind: 'undone', ...headOf(command, context), defect: life.defect, items });
 }

@@ -7,6 +7,7 @@ import { decided, type ActRule } from '../act-rule.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { needText } from '../writing-up/need-text.js';
+import { listAsksInspection } from './inspection-asked.js';
 
 export const rectification: ActRule<'rectification'> = {
   kind: 'rectification',
@@ -22,6 +23,7 @@ export const rectification: ActRule<'rectification'> = {
       tested: null,
       inspected: null,
       restored: null,
+      verified: null,
     },
   }),
 };
@@ -46,6 +48,6 @@ export function rectify(life: DefectLife, command: Rectify, context: Context): R
     reference,
     complete,
     testAsked: testAsked ?? false,
-    inspectionAsked: inspectionAsked ?? false,
+    inspectionAsked: (inspectionAsked ?? false) || listAsksInspection(life, context.settings) !== null,
   });
 }

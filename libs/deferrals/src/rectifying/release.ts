@@ -12,6 +12,8 @@ import { Refusal } from '../refusal.js';
 import { givenAt } from '../signing/given-at.js';
 import { admitClosingWork } from './admit-closing-work.js';
 import { admitOwnWork } from './admit-own-work.js';
+import { admitRemoval } from '../leaving/admit-removal.js';
+import { listAsksInspection } from './inspection-asked.js';
 import { needWork } from './open-work.js';
 
 export const released: ActRule<'released'> = {
@@ -22,7 +24,8 @@ export const released: ActRule<'released'> = {
     const work = needWork(life);
     noCardOpen(life);
     if (act.outcome === 'closed') admitClosingWork(life, work);
-    else if (act.staysOpen.length === 0) throw new Refusal('stays-open-not-said', { defect });
+    else admitOpenWork(life, act);
+    if (work.verified === null) throw new Refusal('not-generally-verified', { defect, missing: NOT_LOOKED });
     if (work.done.some(({ inspectionAsked }) => inspectionAsked) && work.inspected === null) {
       throw new Refusal('inspection-not-done', { defect });
     }
@@ -34,6 +37,14 @@ export const released: ActRule<'released'> = {
   }),
 };
 
+const NOT_LOOKED = ['tools accounted for', 'panels and cowls closed', 'the register checked against the aircraft'];
+
+/** What stays open is said, and what the work removed is put back unless the row lets it be missing. 145.A.50(e). */
+function admitOpenWork({ defect, deferral, left }: DefectLife, { staysOpen }: Released): void {
+  if (staysOpen.every((line) => line.trim() === '')) throw new Refusal('stays-open-not-said', { defect });
+  admitRemoval(defect, deferral?.basis ?? null, left);
+}
+
 export interface Release extends Command {
   outcome: Released['outcome'];
   staysOpen?: string[];
@@ -43,6 +54,10 @@ export interface Release extends Command {
 /** Throws Refusal; see RELEASING_REFUSALS and SIGNING_REFUSALS. */
 export function release(life: DefectLife, command: Release, context: Context): Released[] {
   const { outcome, staysOpen, asMinorTask } = command;
+  const line = listAsksInspection(life, context.settings);
+  if (line !== null && life.work !== null && life.work.inspected === null) {
+    throw new Refusal('inspection-on-the-list', { defect: life.defect, line });
+  }
   return decided(released, life, {
     kind: 'released',
     ...headOf(command, context),

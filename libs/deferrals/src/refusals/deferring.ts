@@ -27,6 +27,26 @@ export const DEFERRING_REFUSALS = {
     next: 'Ask somebody else of maintenance control to concur.',
     paragraph: 'common practice, no source',
   },
+  'unit-deferred-already': {
+    sentence: '{item} of write-up {defect} is open under deferral already, as {other}.',
+    next: 'Add this write-up to {other} as another entry: its clock stays. If it is another unit, name that one.',
+    paragraph: '14 CFR 121.563; M.A.403(c)',
+  },
+  'unit-may-be-deferred-already': {
+    sentence: '{item} of write-up {defect} may be the one that is open under deferral already, as {other}.',
+    next: 'Find out which unit failed and name it on both; or add this write-up to {other}, whose clock stays.',
+    paragraph: '14 CFR 121.563; M.A.403(c)',
+  },
+  'not-the-same-unit': {
+    sentence: 'Write-up {defect} is not of a unit that is open under deferral as {other}.',
+    next: 'Answer it on its own.',
+    paragraph: '14 CFR 121.563',
+  },
+  'joined-was-earlier': {
+    sentence: 'Write-up {defect} was recorded at {recordedAt}, before {other}, which counts from {counts}.',
+    next: 'Correct the log time of {other} to the earlier one first, so that no day is lost.',
+    paragraph: 'M.A.403(c); 14 CFR 121.563',
+  },
   'not-deferred': {
     sentence: 'Defect {defect} is not deferred.',
     next: 'Defer it first, or rectify it.',

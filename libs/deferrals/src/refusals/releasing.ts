@@ -38,6 +38,28 @@ export const RELEASING_REFUSALS = {
     next: 'Ask a second qualified person to inspect and sign.',
     paragraph: '145.A.48; 14 CFR 121.371(c)',
   },
+  'inspection-on-the-list': {
+    sentence:
+      'The operator has {line} on its list for independent inspection, and none follows the work on defect {defect}.',
+    next: 'Ask a second qualified person to inspect and sign.',
+    paragraph: '145.A.48; 14 CFR 121.371; operator setting',
+  },
+  'own-inspection-never': {
+    sentence:
+      '{name} did the work on defect {defect} and under the rules in force never inspects it, whatever the reason.',
+    next: 'Ask a second qualified person to inspect and sign.',
+    paragraph: '14 CFR 121.371(c); operator setting',
+  },
+  'not-generally-verified': {
+    sentence: 'After the last work on defect {defect} nobody has signed: {missing}.',
+    next: 'Go over the aircraft, then sign the general verification.',
+    paragraph: '145.A.48(a)',
+  },
+  'tools-not-returned': {
+    sentence: 'Tools issued for defect {defect} are not returned: {tools}.',
+    next: 'Find each, and sign it as undone.',
+    paragraph: '145.A.48(a)',
+  },
   'same-person-inspecting': {
     sentence: '{name} did the work on defect {defect} and cannot inspect it.',
     next: 'Ask a second qualified person to inspect and sign.',

@@ -70,6 +70,7 @@ export function begin(act: WrittenUp): DefectLife {
     cards: [],
     left: [],
     altered: false,
+    asked: [],
     work: null,
     heldBy: null,
     closed: null,
