@@ -55,6 +55,15 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       fittedAt: someInstant,
     });
     const { entryId } = defect;
+    await tx.register.addAct({
+      aircraftId: of.aircraft,
+      seq: 1,
+      id: newId(),
+      kind: 'found',
+      at: someInstant,
+      payload: {},
+      entryId,
+    });
     await tx.signatures.add({
       personId: of.person,
       statement: 'I certify',

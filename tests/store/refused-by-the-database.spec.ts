@@ -10,6 +10,7 @@ const keptForEver = [
   'record_sealed',
   'tree_head',
   'defect_act',
+  'register_act',
   'signature',
   'judgement',
   'verdict',

@@ -49,6 +49,7 @@ export type { PersonRow } from './rows/person.row.js';
 export type { ReminderAddressRow } from './rows/reminder-address.row.js';
 export type { ReminderRow } from './rows/reminder.row.js';
 export type { SignedHeadRow } from './rows/signed-head.row.js';
+export type { RegisterActRow } from './rows/register-act.row.js';
 export type { SignatureRow } from './rows/signature.row.js';
 export type { StationRow } from './rows/station.row.js';
 export type { StationCoverRow } from './rows/station-cover.row.js';

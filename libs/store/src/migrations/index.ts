@@ -13,6 +13,7 @@ import { CalendarFeeds1795591100000 } from './1795591100000-calendar-feeds.js';
 import { PeopleAtStations1795592000000 } from './1795592000000-people-at-stations.js';
 import { Reminders1795594000000 } from './1795594000000-reminders.js';
 import { FeedsOfAPerson1795594100000 } from './1795594100000-feeds-of-a-person.js';
+import { RegisterOfAircraft1795596000000 } from './1795596000000-register-of-aircraft.js';
 import { AttemptsCountedFirst1795597000000 } from './1795597000000-attempts-counted-first.js';
 import { FormsOfSignature1795597100000 } from './1795597100000-forms-of-signature.js';
 import { OtherMeansOfProof1795597200000 } from './1795597200000-other-means-of-proof.js';
@@ -35,6 +36,7 @@ export const migrations = [
   PeopleAtStations1795592000000,
   Reminders1795594000000,
   FeedsOfAPerson1795594100000,
+  RegisterOfAircraft1795596000000,
   AttemptsCountedFirst1795597000000,
   FormsOfSignature1795597100000,
   OtherMeansOfProof1795597200000,

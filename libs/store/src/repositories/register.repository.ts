@@ -1,6 +1,7 @@
 import { IsNull } from 'typeorm';
 import type { Fresh } from '../rows/fresh.js';
 import { LeftItemTable, type LeftItemRow } from '../rows/left-item.row.js';
+import { RegisterActTable, type RegisterActRow } from '../rows/register-act.row.js';
 import type { Transaction } from '../transaction.js';
 
 /** What is left altered on each aircraft. */
@@ -13,6 +14,17 @@ export class Register {
 
   get(id: string): Promise<LeftItemRow | null> {
     return this.tx.manager.findOneBy(LeftItemTable, { operatorId: this.tx.operatorId, id });
+  }
+
+  /** Lock the aircraft first: the next place in its register is taken by one act only. */
+  async addAct(act: Fresh<RegisterActRow>): Promise<void> {
+    await this.tx.insert(RegisterActTable, act);
+  }
+
+  /** The acts on the register of an aircraft, in order. */
+  acts(aircraftId: string): Promise<RegisterActRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(RegisterActTable, { where: { operatorId, aircraftId }, order: { seq: 'ASC' } });
   }
 
   /** What is fitted now, or with `removed` everything that ever was. */

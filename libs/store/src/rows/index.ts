@@ -22,6 +22,7 @@ import { PersonTable } from './person.row.js';
 import { RecordEntryTable, RecordSealedTable, TreeFrontierTable, TreeHeadTable } from './record.row.js';
 import { ReminderAddressTable } from './reminder-address.row.js';
 import { ReminderTable } from './reminder.row.js';
+import { RegisterActTable } from './register-act.row.js';
 import { SessionTable } from './session.row.js';
 import { SignedHeadTable } from './signed-head.row.js';
 import { SignatureTable } from './signature.row.js';
@@ -58,6 +59,7 @@ export const tables = [
   RecordSealedTable,
   ReminderAddressTable,
   ReminderTable,
+  RegisterActTable,
   SessionTable,
   SignatureTable,
   SignedHeadTable,

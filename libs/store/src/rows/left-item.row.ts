@@ -14,13 +14,20 @@ export interface LeftItemRow {
   /** The number on its collar, streamer, placard or label. */
   tag: string | null;
   undo: string;
-  /** The modification, directive or permit that owns it, where no defect does. Neither: an orphan. */
+  /** The number of the modification, directive or permit that owns it, where no defect does. Neither: an orphan. */
   ownedBy: string | null;
+  /** `modification`, `directive` or `permit`; null where none of them owns it. */
+  ownerKind: string | null;
+  /** The last instant of that document (exclusive); null when it has no end. */
+  ownerUntil: string | null;
+  /** The procedure or card it was left by, where there was one. */
+  under: string | null;
   fittedBy: string;
   fittedAt: string;
   removedBy: string | null;
   removedAt: string | null;
   verifiedBy: string | null;
+  verifiedAt: string | null;
   version: number;
 }
 
@@ -36,13 +43,24 @@ export const LeftItemTable = new EntitySchema<LeftItemRow>({
     tag: text(nullable),
     undo: text(),
     ownedBy: text(nullable),
+    ownerKind: text(nullable),
+    ownerUntil: instant(nullable),
+    under: text(nullable),
     fittedBy: id(),
     fittedAt: instant(),
     removedBy: id(nullable),
     removedAt: instant(nullable),
     verifiedBy: id(nullable),
+    verifiedAt: instant(nullable),
     version: version(),
   },
+  checks: [
+    {
+      name: 'left_item_owned_once',
+      expression:
+        '(owned_by is null) = (owner_kind is null) and (owner_until is null or owned_by is not null) and (defect_id is null or owned_by is null)',
+    },
+  ],
   indices: [{ name: 'left_item_of_aircraft', columns: ['operatorId', 'aircraftId'] }],
   foreignKeys: [
     within('left_item_aircraft', 'aircraft', 'aircraftId'),
