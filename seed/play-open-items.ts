@@ -18,6 +18,7 @@ import {
   type RowOffered,
   type Signature,
   signProcedure,
+  verifyGenerally,
   writeUp,
 } from '#deferrals';
 import { type Mel, readMel, rowsBrought, workKey } from '#mel';
@@ -75,7 +76,7 @@ async function play(stage: Stage, { row, life }: Played, told: SeedAct): Promise
   const { tx, seed, dayZero, aircraft, tzdb } = stage;
   const now = instantOf(told.at, dayZero, seed);
   const settings = settingsOf(await tx.operators.current(), tzdb).deferral;
-  const acts = await decide(stage, life, told, { now, settings });
+  const acts = await decide(stage, life, told, { now, settings, elsewhere: [] });
   const after = life === null ? proceed(replay(acts.slice(0, 1)), acts.slice(1)) : proceed(life, acts);
   const melRevisionId = (await tx.mel.inForce(aircraft.type))?.id ?? null;
   const written = await writeActs(tx, { aircraft, row, acts, life: after, now, melRevisionId });
@@ -122,7 +123,10 @@ async function decide(stage: Stage, life: DefectLife | null, told: SeedAct, cont
     case 'released': {
       const { releaseWording } = settingsOf(await stage.tx.operators.current(), stage.tzdb);
       const by = await signer(stage, told.by, 'release', context, releaseWording);
-      return release(life, { id, by, outcome: told.outcome }, context);
+      const goneOver = await signer(stage, told.by, 'sign-procedure', context, 'I went over the aircraft.');
+      const all = { toolsAccounted: true, panelsClosed: true, registerChecked: true };
+      const verified = verifyGenerally(life, { id: newId(), by: goneOver, ...all }, context);
+      return [...verified, ...release(proceed(life, verified), { id, by, outcome: told.outcome }, context)];
     }
   }
 }

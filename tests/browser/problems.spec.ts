@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Shapes } from '../support/api-client.js';
-import { aSite, clockFrom, faults, missing, NARROW, PATIENT, said, secret, sign, type Site } from './site.js';
+import { aSite, clockFrom, faults, missing, NARROW, PATIENT, said, secret, sign, type Site, goOver } from './site.js';
 
 let site: Site;
 let page: Page;
@@ -62,6 +62,7 @@ it('a release is refused while something is left on the aircraft, and leads to w
   await said(page).waitFor();
   await page.getByRole('link', { name: 'Release', exact: true }).click();
   expect(await missing(page, 'Still left on the aircraft for this item:', 'Connector capped, K-0077')).toEqual([]);
+  await goOver(page);
   await sign(page, 'Sign: release to service');
   const problem = page.getByRole('alert');
   expect(await missing(problem, /K-0077/)).toEqual([]);

@@ -95,6 +95,13 @@ export async function sign(page: Page, button: string | RegExp): Promise<void> {
   await page.getByRole('button', { name: button }).click();
 }
 
+/** Ticks off that somebody went over the aircraft after the work. */
+export async function goOver(page: Page): Promise<void> {
+  for (const seen of ['Every tool is accounted for', 'Every panel and cowl is closed', /is what its register says/]) {
+    await page.getByLabel(seen).check();
+  }
+}
+
 /** Waits for each of these texts. @returns those that did not appear */
 export async function missing(within: Page | Locator, ...texts: (string | RegExp)[]): Promise<(string | RegExp)[]> {
   const absent: (string | RegExp)[] = [];

@@ -4,7 +4,7 @@
  */
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { aSite, clockFrom, DESK, faults, missing, PATIENT, said, secret, sign, type Site } from './site.js';
+import { aSite, clockFrom, DESK, faults, missing, PATIENT, said, secret, sign, type Site, goOver } from './site.js';
 
 let site: Site;
 let gate: Page;
@@ -211,6 +211,7 @@ it('the release closes it under the release statement', async () => {
   await gate.getByRole('link', { name: 'Release', exact: true }).click();
   await gate.getByText('considered ready for release to service').waitFor();
   expect(await faults(gate)).toEqual([]);
+  await goOver(gate);
   await sign(gate, 'Sign: release to service');
   expect(await missing(said(gate), 'Released to service. The item is closed.')).toEqual([]);
   expect(await missing(gate, 'closed')).toEqual([]);

@@ -197,7 +197,12 @@ describe('the event of a deferral', () => {
     );
     const [before] = eventsIn(await calendar('one'));
     expect(before).toMatchObject({ uid: id, sequence: done.defect.version, status: 'CONFIRMED' });
-    const closed = await person('yorvin').sign(id, 'release', { act: 'release' });
+    const closed = await person('yorvin').sign(
+      id,
+      'release',
+      { act: 'release' },
+      { verified: { toolsAccounted: true, panelsClosed: true, registerChecked: true } },
+    );
     expect(closed.defect.state).toBe('closed');
     const [after] = eventsIn(await calendar('one'));
     expect(after).toMatchObject({

@@ -145,7 +145,12 @@ export class PublishedRowsScene {
   async fixed(defect: string): Promise<void> {
     const done = { workDone: 'Replaced.', reference: 'AMM, revision 4', complete: true, testAsked: false };
     await this.technician.sign(defect, 'rectification', { act: 'rectify' }, { ...done, inspectionAsked: false });
-    await this.technician.sign(defect, 'release', { act: 'release' });
+    await this.technician.sign(
+      defect,
+      'release',
+      { act: 'release' },
+      { verified: { toolsAccounted: true, panelsClosed: true, registerChecked: true } },
+    );
   }
 
   async ask(mark: string, flight: string, more: object = {}): Promise<Shapes['Verdict']> {

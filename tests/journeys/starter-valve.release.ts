@@ -66,6 +66,11 @@ export function toldUntilItIsReleased(): void {
     expect(early.code).toBe('not-restored');
     const reference = 'K-AMM 80-12-11 task 7, revision 12';
     await technician().sign(story.defect, 'restoration', { act: 'restore' }, { reference });
+    const unseen = await technician().signRefused(story.defect, 'release', { act: 'release' });
+    expect(unseen).toMatchObject({ code: 'not-generally-verified', paragraph: '145.A.48(a)' });
+    expect(unseen.detail).toContain('tools accounted for; panels and cowls closed');
+    const all = { toolsAccounted: true, panelsClosed: true, registerChecked: true };
+    await technician().sign(story.defect, 'verification', { act: 'verify' }, all);
     const done = await technician().sign(story.defect, 'release', { act: 'release' });
     expect(done.defect.state).toBe('closed');
     expect(done.signed?.statement).toContain('Part-145');
@@ -105,6 +110,7 @@ export function toldUntilItIsReleased(): void {
       'tested by Odrin Vask',
       'undone by Odrin Vask',
       'restored by Odrin Vask',
+      'generally-verified by Odrin Vask',
       'released by Odrin Vask',
     ]);
     expect(history[0]).toMatchObject({

@@ -10,6 +10,8 @@ import { ActsController, DefectsController } from './defects/defects.controller.
 import { RepeatsController } from './defects/repeats.controller.js';
 import { DefectsService } from './defects/defects.service.js';
 import { RowChangesService } from './defects/row-changes.service.js';
+import { LeavingService } from './defects/leaving.service.js';
+import { ReleasingService } from './defects/releasing.service.js';
 import { AuthorityDocumentsService } from './deferrals/authority-documents.service.js';
 import { ExtendingController, ExtensionsController } from './deferrals/extensions.controller.js';
 import { ExtensionsService } from './deferrals/extensions.service.js';
@@ -54,6 +56,9 @@ import { SignInService } from './people/sign-in.service.js';
 import { SignOnController } from './people/sign-on.controller.js';
 import { SIGN_ON, SignOnService, type SignOnSettings } from './people/sign-on.service.js';
 import { PUBLIC_URL } from './people/site-address.js';
+import { RegisterController } from './register/register.controller.js';
+import { RegisterService } from './register/register.service.js';
+import { RegisterViews } from './register/register-views.service.js';
 import { EffectsService } from './settings/effects.service.js';
 import { SettingsController } from './settings/settings.controller.js';
 import { SettingsService } from './settings/settings.service.js';
@@ -115,6 +120,7 @@ export class AppModule {
         DefectsController,
         RepeatsController,
         ActsController,
+        RegisterController,
         ExtendingController,
         ExtensionsController,
         SettingsController,
@@ -153,6 +159,10 @@ export class AppModule {
         ActingService,
         DefectsService,
         RowChangesService,
+        LeavingService,
+        RegisterService,
+        RegisterViews,
+        ReleasingService,
         DefectViews,
         ExtensionsService,
         NoticesService,

@@ -10,6 +10,7 @@ import type { Clock } from '../http/tokens.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
 import type { Proof } from '../people/proof.js';
 import { signatureOf } from '../people/signer.js';
+import { leftElsewhere } from '../register/left-elsewhere.js';
 import { livesOf, type OpenedDefect } from './defect-book.js';
 import { type SignedAct, type StatementFacts, statementOf } from './statements.js';
 import { defectNumber, signerOf } from './views.js';
@@ -68,6 +69,7 @@ export async function sceneOf(
   const opened = await livesOf(tx, rows.some(({ id }) => id === row.id) ? rows : [...rows, row]);
   const own = opened.find(({ row: one }) => one.id === row.id);
   if (!own) throw new Error(`Defect ${row.id} has no life.`);
+  const others = opened.filter((one) => one !== own);
   return {
     tx,
     session,
@@ -76,9 +78,17 @@ export async function sceneOf(
     row,
     life: own.life,
     opened,
-    others: opened.filter((one) => one !== own),
+    others,
     settings,
-    context: { now: nowAfter(own.life, clock()), settings: settings.deferral },
+    context: {
+      now: nowAfter(own.life, clock()),
+      settings: settings.deferral,
+      elsewhere: await leftElsewhere(
+        tx,
+        aircraft,
+        others.map(({ life }) => life),
+      ),
+    },
   };
 }
 

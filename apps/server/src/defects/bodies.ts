@@ -64,6 +64,9 @@ export class IdentifyBody extends ItemBody {}
 
 /** Something left altered on the aircraft. */
 export class LeftBody {
+  @Id({ description: 'The thing, where it is on the aircraft already for another open item.', optional: true })
+  id?: string;
+
   @OneOf(LEFT_KINDS, { description: 'What kind of thing it is.' })
   kind!: (typeof LEFT_KINDS)[number];
 
@@ -216,24 +219,11 @@ export class TestBody {
   sign!: SignBody;
 }
 
-export class InspectBody {
-  @Text(1000, { description: 'What the second person looked at and found.' })
-  findings!: string;
-
-  @Nested(() => SignBody, { description: 'The signature.' })
-  sign!: SignBody;
-}
-
 export class RestoreBody {
   @Text(200, { description: 'Manual reference with its revision.' })
   reference!: string;
 
   @Nested(() => SignBody, { description: 'The signature.' })
-  sign!: SignBody;
-}
-
-export class ReleaseBody {
-  @Nested(() => SignBody, { description: 'The signature under the release statement.' })
   sign!: SignBody;
 }
 

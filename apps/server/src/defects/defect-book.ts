@@ -2,6 +2,7 @@
 import { type Act, type Actor, type DefectLife, isSignature, replay, type Signature, standing } from '#deferrals';
 import type { AircraftRow, DefectRow, Tx } from '#store';
 import { keepSignature } from '../people/kept-signature.js';
+import { keepRegister } from '../register/keep-register.js';
 import { type KnownPerson, peopleIn, readAct, recordedAct, storedAct } from './people-in-acts.js';
 
 /** A defect with its row and its life. */
@@ -26,7 +27,7 @@ export async function livesOf(tx: Tx, rows: readonly DefectRow[]): Promise<Opene
   return rows.map((row) => ({ row, life: replay(acts.get(row.id) ?? []) }));
 }
 
-async function knownPeople(tx: Tx, acts: readonly object[]): Promise<Map<string, KnownPerson>> {
+export async function knownPeople(tx: Tx, acts: readonly object[]): Promise<Map<string, KnownPerson>> {
   const ids = [...new Set(acts.flatMap(peopleIn))];
   return tx.people.known(ids);
 }
@@ -86,41 +87,6 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
 function authorisationIn(act: Act): string | null {
   if ('on' in act) return act.on.number;
   return isSignature(act.by) ? act.by.authorisation.number : null;
-}
-
-/** The register follows the acts: what an act leaves is added, what it undoes is marked removed. */
-async function keepRegister(tx: Tx, aircraft: AircraftRow, row: DefectRow, act: Act, now: string): Promise<void> {
-  const left = leftBy(act);
-  for (const { id, kind, where, tag, undo } of left) {
-    await tx.register.add({
-      id,
-      aircraftId: aircraft.id,
-      defectId: row.id,
-      kind,
-      place: where,
-      tag,
-      undo,
-      fittedBy: act.by.person,
-      fittedAt: now,
-    });
-  }
-  for (const id of undoneBy(act)) {
-    const item = await tx.register.get(id);
-    if (item) await tx.register.change(id, item.version, { removedBy: act.by.person, removedAt: now });
-  }
-}
-
-function leftBy(act: Act) {
-  if (act.kind === 'procedure-signed') return act.leaves;
-  if (act.kind === 'left-on-the-aircraft') return act.items;
-  if (act.kind === 'card-stepped') return act.result.kind === 'out' && act.result.item ? [act.result.item] : [];
-  return act.kind === 'placard-fitted' ? [act.item] : [];
-}
-
-function undoneBy(act: Act): string[] {
-  if (act.kind === 'undone') return act.items;
-  if (act.kind === 'card-stepped') return act.result.kind === 'in' && act.result.item ? [act.result.item] : [];
-  return act.kind === 'placard-removed' ? [act.item] : [];
 }
 
 async function addRow(tx: Tx, { aircraft, life, now }: Written): Promise<DefectRow> {

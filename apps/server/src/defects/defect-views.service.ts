@@ -85,13 +85,14 @@ export class DefectViews {
     const [opened] = await livesOf(tx, [row]);
     if (!opened) throw new Error(`Defect ${id} has no life.`);
     const settings = await this.dispatch.settings(tx);
-    const { act, entry, row: melRow, document, work } = query;
+    const { act, entry, row: melRow, document, work, staysOpen } = query;
     const item = entry === undefined ? undefined : { entry, units: [] };
     const basis =
       document ?? basisWords({ ...(melRow ? { row: melRow } : {}), ...(item ? { item } : {}) }, opened.life);
     const facts = { registration: aircraft.registration, number: defectNumber(aircraft, row), basis };
     const more = {
       ...(work ? { work } : {}),
+      ...(staysOpen ? { staysOpen } : {}),
       ...(act === 'extend'
         ? {
             extension: await readably(aircraft, [opened], () =>

@@ -110,6 +110,8 @@ const openWork = object(
     inspected: yesNo('Inspected since the last piece of work.'),
     restorationOwed: yesNo('Something was altered, so somebody signs that all is back to normal.'),
     restored: yesNo('Signed since the last piece of work.'),
+    verified: yesNo('Somebody went over the aircraft since anything was touched.'),
+    performers: list(text('name'), 'Who did the work.'),
   },
   'Work begun and not yet released.',
 );

@@ -9,9 +9,13 @@ import { CurrentSession, type Session } from '../http/session.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
 import * as Bodies from './bodies.js';
+import * as Leaving from './leaving-bodies.js';
+import * as Releasing from './releasing-bodies.js';
 import { DefectViews } from './defect-views.service.js';
 import { DefectsService } from './defects.service.js';
 import { RowChangesService } from './row-changes.service.js';
+import { LeavingService } from './leaving.service.js';
+import { ReleasingService } from './releasing.service.js';
 import { StatementQuery } from './statements.js';
 
 const KEY = ApiHeader({ name: 'Idempotency-Key', required: true, description: 'A fresh UUID for each act.' });
@@ -83,6 +87,8 @@ export class ActsController {
   constructor(
     private readonly defects: DefectsService,
     private readonly rows: RowChangesService,
+    private readonly releasing: ReleasingService,
+    private readonly leaving: LeavingService,
   ) {}
 
   @Post('identification')
@@ -171,8 +177,8 @@ export class ActsController {
   @SEEN
   @DONE
   @ApiOperation({ summary: 'Sign an independent inspection, by another person than the one who did the work.' })
-  inspect(@Calling() calling: Called, @Body() body: Bodies.InspectBody): Promise<object> {
-    return this.defects.inspect(calling, calling.id, body);
+  inspect(@Calling() calling: Called, @Body() body: Releasing.InspectBody): Promise<object> {
+    return this.releasing.inspect(calling, calling.id, body);
   }
 
   @Post('restoration')
@@ -191,8 +197,48 @@ export class ActsController {
   @SEEN
   @DONE
   @ApiOperation({ summary: 'Release to service; closes the defect.' })
-  release(@Calling() calling: Called, @Body() body: Bodies.ReleaseBody): Promise<object> {
-    return this.defects.release(calling, calling.id, body);
+  release(@Calling() calling: Called, @Body() body: Releasing.ReleaseBody): Promise<object> {
+    return this.releasing.release(calling, calling.id, body);
+  }
+
+  @Post('verification')
+  @HttpCode(200)
+  @KEY
+  @SEEN
+  @DONE
+  @ApiOperation({ summary: 'Sign the general verification: tools accounted for, panels closed, register checked.' })
+  verify(@Calling() calling: Called, @Body() body: Releasing.VerificationBody): Promise<object> {
+    return this.releasing.verify(calling, calling.id, body);
+  }
+
+  @Post('left')
+  @HttpCode(200)
+  @KEY
+  @SEEN
+  @DONE
+  @ApiOperation({ summary: 'Sign that things are left altered on the aircraft for this defect.' })
+  leave(@Calling() calling: Called, @Body() body: Leaving.LeftAlteredBody): Promise<object> {
+    return this.leaving.leave(calling, calling.id, body);
+  }
+
+  @Post('swap')
+  @HttpCode(200)
+  @KEY
+  @SEEN
+  @DONE
+  @ApiOperation({ summary: 'Sign that the failed part was swapped to another position. The clock runs on.' })
+  swapUnit(@Calling() calling: Called, @Body() body: Leaving.SwapUnitBody): Promise<object> {
+    return this.leaving.swapUnit(calling, calling.id, body);
+  }
+
+  @Post('joining')
+  @HttpCode(200)
+  @KEY
+  @SEEN
+  @DONE
+  @ApiOperation({ summary: 'Answer the write-up: another entry of an item that is open under deferral already.' })
+  join(@Calling() calling: Called, @Body() body: Leaving.JoinBody): Promise<object> {
+    return this.leaving.join(calling, calling.id, body);
   }
 
   @Post('no-fault-found')

@@ -5,13 +5,10 @@ import {
   findNoFault,
   fitPlacard,
   identify,
-  inspect,
-  type LeftItem,
   proceed,
   raiseInError,
   recordTest,
   rectify,
-  release,
   replay,
   restore,
   signProcedure,
@@ -32,6 +29,7 @@ import type * as Bodies from './bodies.js';
 import { writeActs } from './defect-book.js';
 import { basisAsked, basisWords, DeferralCheck } from './deferral-check.js';
 import { leftBetween } from './repeats.js';
+import { thingOf } from './thing-of.js';
 import { defectLine } from './views.js';
 
 /** The acts on a defect, from write-up to release. Each one is a rule of libs/deferrals; here they are only carried out. */
@@ -52,7 +50,7 @@ export class DefectsService {
       const aircraft = await lockAircraft(tx, body.aircraft);
       if (!aircraft) throw new Problem('not-found', `There is no aircraft ${body.aircraft} here.`);
       const settings = await this.dispatch.settings(tx);
-      const context = { now: this.now(), settings: settings.deferral };
+      const context = { now: this.now(), settings: settings.deferral, elsewhere: [] };
       const operator = await tx.operators.current();
       const by = await actorOf(tx, session.personId, session.roles[0] ?? 'technician');
       const defect = newId();
@@ -126,7 +124,7 @@ export class DefectsService {
     return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'procedure', 'sign-procedure', body.sign, { work: body.work });
       if (body.forFlight !== undefined) await flightOr404(scene.tx, scene.aircraft, body.forFlight);
-      const leaves: LeftItem[] = body.leaves.map((left) => ({ id: newId(), ...left }));
+      const leaves = body.leaves.map(thingOf);
       const more = optional(body, ['forFlight', 'lateReason']);
       const leftMeanwhileAt = await leftBetween(scene, body.doneAt);
       return signProcedure(
@@ -169,24 +167,10 @@ export class DefectsService {
     });
   }
 
-  inspect(calling: Calling, id: string, body: Bodies.InspectBody): Promise<object> {
-    return this.act(calling, id, body.sign, async (scene) => {
-      const by = await signed(scene, 'inspect', 'inspect', body.sign);
-      return inspect(scene.life, { id: newId(), by, findings: body.findings }, scene.context);
-    });
-  }
-
   restore(calling: Calling, id: string, body: Bodies.RestoreBody): Promise<object> {
     return this.act(calling, id, body.sign, async (scene) => {
       const by = await signed(scene, 'restore', 'sign-procedure', body.sign);
       return restore(scene.life, { id: newId(), by, reference: body.reference }, scene.context);
-    });
-  }
-
-  release(calling: Calling, id: string, body: Bodies.ReleaseBody): Promise<object> {
-    return this.act(calling, id, body.sign, async (scene) => {
-      const by = await signed(scene, 'release', 'release', body.sign);
-      return release(scene.life, { id: newId(), by, outcome: 'closed' }, scene.context);
     });
   }
 

@@ -14,6 +14,10 @@ export interface KnownPerson {
 
 /** As stored: no names, no licence numbers. */
 export function storedAct(act: Act): object {
+  return storedPeople(act);
+}
+
+export function storedPeople(act: object): object {
   return walk(act, (person) => {
     const { name: _name, licence: _licence, ...rest } = person;
     return rest;
@@ -22,7 +26,11 @@ export function storedAct(act: Act): object {
 
 /** As recorded: no names, no licence numbers, and references instead of ids. */
 export function recordedAct(act: Act, people: ReadonlyMap<string, KnownPerson>): object {
-  return walk(storedAct(act), (person) => ({
+  return recordedPeople(act, people);
+}
+
+export function recordedPeople(act: object, people: ReadonlyMap<string, KnownPerson>): object {
+  return walk(storedPeople(act), (person) => ({
     ...person,
     person: people.get(String(person['person']))?.reference ?? 'unknown',
   })) as object;
@@ -30,12 +38,16 @@ export function recordedAct(act: Act, people: ReadonlyMap<string, KnownPerson>):
 
 /** Names and licence numbers put back; a person whose data were erased is called so. */
 export function readAct(stored: object, people: ReadonlyMap<string, KnownPerson>): Act {
+  return readPeople<Act>(stored, people);
+}
+
+export function readPeople<T>(stored: object, people: ReadonlyMap<string, KnownPerson>): T {
   return walk(stored, (person) => {
     const known = people.get(String(person['person']));
     const name = known?.name ?? '(name erased)';
     const signed = 'authorisation' in person;
     return { ...person, name, ...(signed ? { licence: known?.licenceNumber ?? '(erased)' } : {}) };
-  }) as Act;
+  }) as T;
 }
 
 /** Ids of all people in an act. */

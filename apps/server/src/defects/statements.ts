@@ -19,6 +19,10 @@ export const SIGNED_ACTS = [
   'raised-in-error',
   'extend',
   'enter-document',
+  'leave',
+  'swap-unit',
+  'join',
+  'verify',
 ] as const;
 
 export type SignedAct = (typeof SIGNED_ACTS)[number];
@@ -33,6 +37,8 @@ export interface StatementFacts {
   work?: string;
   /** What is granted, in words; only for `extend`. */
   extension?: string;
+  /** Incomplete work, in words; only for `release`. */
+  staysOpen?: string;
 }
 
 export class StatementQuery {
@@ -50,6 +56,9 @@ export class StatementQuery {
 
   @Text(120, { description: 'Which work, for `procedure`.', optional: true })
   work?: string;
+
+  @Text(2000, { description: 'What stays open, for `release`; several joined by "; ".', optional: true })
+  staysOpen?: string;
 }
 
 /** The default wording of a release is that of 145.A.50; an operator's own setting replaces it. */
@@ -82,8 +91,16 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
       return `I grant the extension of the interval of ${what}${facts.extension ? `: ${facts.extension}` : ''}. I have read why it was not rectified in time, that the reason lies outside the operator's control, and the plan.`;
     case 'enter-document':
       return `I entered for ${what} what the document of the authority says: its number, its limit, its times, its flights. It moves no deadline.`;
+    case 'leave':
+      return `I left the things named altered on ${facts.registration} for defect ${facts.number}, as the approved manual says, and each is listed with its place, its number and how it is undone.`;
+    case 'swap-unit':
+      return `I swapped the failed part of ${what} to the position named. The placard and everything left on the aircraft for it are where I say they are now. Its clock runs on.`;
+    case 'join':
+      return `Write-up ${facts.number} on ${facts.registration} is of the same failed unit as the open item named, and goes on as another entry of it. The clock of that item stays.`;
+    case 'verify':
+      return `I went over ${facts.registration} after the work on defect ${facts.number}: all tools are accounted for, all panels and cowls opened are closed, and what is left on the aircraft is what its register says.`;
     case 'release':
-      return `${releaseWording} (${what})`;
+      return `${releaseWording} (${what})${facts.staysOpen ? ` Not complete, and stays open: ${facts.staysOpen}.` : ''}`;
   }
 }
 

@@ -155,6 +155,8 @@ export function openWorkView({ work, altered }: DefectLife) {
     inspected: work.inspected !== null,
     restorationOwed: altered,
     restored: work.restored !== null,
+    verified: work.verified !== null,
+    performers: [...new Set(work.done.map(({ by }) => by.name))],
   };
 }
 

@@ -1,4 +1,13 @@
-import { type Act, basisInWords, deadlineOf, itemInWords, type LeftItem, type SignedLimit } from '#deferrals';
+import {
+  type Act,
+  basisInWords,
+  deadlineOf,
+  itemInWords,
+  type LeftItem,
+  type Owner,
+  ownerInWords,
+  type SignedLimit,
+} from '#deferrals';
 import { sayDay } from '../deferrals/say-time.js';
 import { wordsOfCardAct } from './words-of-card-act.js';
 
@@ -38,7 +47,9 @@ export function wordsOfAct(act: Act): string {
     case 'tested':
       return `Test ${act.result === 'good' ? 'good' : 'not good'}: ${act.test}`;
     case 'inspected':
-      return `Inspected independently: ${act.findings}`;
+      return act.unforeseen === undefined
+        ? `Inspected independently: ${act.findings}`
+        : `Inspected again by one who did the work, in an unforeseen case (${act.unforeseen}): ${act.findings}`;
     case 'restored':
       return `Normal configuration restored (${act.reference})`;
     case 'released':
@@ -51,6 +62,16 @@ export function wordsOfAct(act: Act): string {
       return `Raised in error: ${act.reason}`;
     case 'reset-and-watch':
       return `Reset (${act.reference}), test ${act.result === 'good' ? 'good' : 'not good'}: ${act.watch}`;
+    case 'generally-verified':
+      return `Gone over: tools accounted for, panels closed, register checked${act.remarks === '' ? '' : `; ${act.remarks}`}`;
+    case 'taken-over':
+      return `Belongs to this one${act.together ? ' as well' : ''}: ${thingWords(act.items)}: ${act.reason}`;
+    case 'given-over':
+      return `Given over to ${givenTo(act.to)}, ${act.items.length} thing(s) that stay on the aircraft: ${act.reason}`;
+    case 'joined':
+      return `Goes on as an entry of another open item: ${act.reason}`;
+    case 'correction-asked':
+      return `To be corrected once a second person looked: ${act.field} "${act.was ?? 'nothing'}" should read "${act.now}": ${act.reason}`;
     case 'corrected':
       return `Corrected ${act.field} from "${act.was ?? 'nothing'}" to "${act.now}": ${act.reason}`;
     case 'card-started':
@@ -65,6 +86,11 @@ export function wordsOfAct(act: Act): string {
 function endWords(limits: readonly SignedLimit[]): string {
   const { lastDay } = deadlineOf(limits);
   return lastDay === null ? '' : ` to the end of ${sayDay(lastDay)}`;
+}
+
+/** A defect by its id would tell nobody anything; the register shows which one. */
+function givenTo(owner: Owner): string {
+  return owner.kind === 'defect' ? 'another open item' : ownerInWords(owner);
 }
 
 function leavingWords(items: readonly LeftItem[]): string {

@@ -5,6 +5,7 @@ import type { AircraftRow, LeftItemRow } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
 import { firstWords } from '../defects/short-text.js';
 import { defectNumber } from '../defects/views.js';
+import { ownerOfRow } from '../register/owner-of-row.js';
 
 /** A row that is tried, for an open defect or for one that is not written up. */
 export interface Proposal {
@@ -20,10 +21,11 @@ export function readableGates(
   defects: readonly OpenedDefect[],
   register: readonly LeftItemRow[],
   proposals: readonly Proposal[],
+  at: string,
 ): Situation['gates'] {
   const tried = new Set(proposals.flatMap(({ defect }) => defect ?? []));
   const lives = defects.map(({ life }) => life);
-  const gates = aircraftGates(lives, register.map(registerEntry), []);
+  const gates = aircraftGates(lives, register.map(registerEntry), [], at);
   const ownerOf = (text: string) => defects.find(({ row }) => text.startsWith(row.id));
   const readable = (text: string): string => {
     const found = ownerOf(text);
@@ -43,12 +45,7 @@ function registerEntry(item: LeftItemRow): RegisterEntry {
     where: item.place,
     tag: item.tag ?? '',
     undo: item.undo,
-    owner:
-      item.defectId !== null
-        ? { kind: 'defect', defect: item.defectId }
-        : item.ownedBy === null
-          ? null
-          : { kind: 'modification', reference: item.ownedBy },
+    owner: ownerOfRow(item),
     undone: item.removedAt !== null,
   };
 }

@@ -63,10 +63,15 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
     work: defects.flatMap(({ life }) => workDone(life, legs, settings.deferral)),
     judgements: latestJudgements(judgements, flight, defects.map(coveredItem), judges),
     directives: directives.map(({ number, entry, units }) => ({ number, entry, ...(units ? { units } : {}) })),
-    gates: readableGates(aircraft, defects, register, proposals),
+    gates: readableGates(aircraft, defects, register, proposals, laterOf(at, flight)),
     settings: settings.judge,
   };
   return { situation, defects, opened };
+}
+
+/** What is left under a document that is over when the flight leaves belongs to nobody then. */
+function laterOf(at: string, flight: FlightRow | null): string {
+  return flight !== null && Date.parse(flight.offBlockAt) > Date.parse(at) ? flight.offBlockAt : at;
 }
 
 /** What counts for every open defect alike. */

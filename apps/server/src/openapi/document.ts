@@ -7,6 +7,7 @@ import { QUESTION_PLAN_SHAPES } from '../dispatch/question-plan.schema.js';
 import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
 import { STATION_SHAPES } from '../fleet/stations.schema.js';
+import { REGISTER_SHAPES } from '../register/register.schema.js';
 import { SWAP_SHAPES } from '../fleet/swap.schema.js';
 import { MEL_SHAPES } from '../mel/mel.schema.js';
 import { MOVEMENT_SHAPES } from '../movements/movements.schema.js';
@@ -61,6 +62,7 @@ export const SHAPES: Record<string, Shape> = {
   ...ABOUT_SHAPES,
   ...PEOPLE_SHAPES,
   ...FLEET_SHAPES,
+  ...REGISTER_SHAPES,
   ...DEFECT_SHAPES,
   ...EXTENSION_SHAPES,
   ...SETTINGS_SHAPES,

@@ -12,6 +12,7 @@ export interface OperatorSettings {
   deferral: DeferralSettings & { counting: CountingSettings };
   judge: JudgeSettings;
   releaseWording: string;
+  releaseName: string;
   /** Which record is the legal original: said on every page. */
   legalOriginal: 'paper' | 'electronic';
   /** Percent of what is left at which reminders go out; 0 is the end. */
@@ -38,6 +39,8 @@ export function settingsOf(operator: Pick<OperatorRow, 'settings' | 'base'>, tzd
       changeOfRow: value('changeOfRow'),
       pairDayZero,
       extensionProcedure: value('extensionProcedure'),
+      inspectionList: value<readonly string[] | null>('inspectionList') ?? [],
+      ownInspection: value('ownInspection'),
     },
     judge: {
       base,
@@ -49,6 +52,7 @@ export function settingsOf(operator: Pick<OperatorRow, 'settings' | 'base'>, tzd
       budget: value('budget'),
     },
     releaseWording: value('releaseWording'),
+    releaseName: value('releaseName'),
     legalOriginal: value('legalOriginal'),
     reminderShares: value<string[]>('reminderShares').map(percentOf),
   };

@@ -26,6 +26,44 @@ const RELEASES: Record<PresetChoice, Sourced<string>> = {
   custom: PART_145,
 };
 
+const CERTIFICATE: Sourced<string> = {
+  value: 'Certificate of release to service',
+  source: '145.A.50(a)',
+  mark: 'FROM MEMORY',
+};
+const MAINTENANCE_RELEASE: Sourced<string> = {
+  value: 'Maintenance release',
+  source: 'Canadian Aviation Regulations 571.10',
+  mark: 'FROM MEMORY',
+};
+
+const RELEASE_NAMES: Record<PresetChoice, Sourced<string>> = {
+  easa: CERTIFICATE,
+  faa: { value: 'Airworthiness release', source: '14 CFR 121.709', mark: 'FROM MEMORY' },
+  'tcca-2006': MAINTENANCE_RELEASE,
+  'tcca-2022': MAINTENANCE_RELEASE,
+  custom: CERTIFICATE,
+};
+
+const NEVER_OWN: Sourced<string> = {
+  value: 'never',
+  source: '14 CFR 121.371(c): nobody inspects their own work; no text of this preset allows it',
+  mark: 'DERIVED',
+};
+const WHEN_UNFORESEEN: Sourced<string> = {
+  value: 'when-unforeseen',
+  source: 'AMC4 145.A.48: reinspection by the same person only in unforeseen circumstances, recorded',
+  mark: 'FROM MEMORY',
+};
+
+const OWN_INSPECTION: Record<PresetChoice, Sourced<string>> = {
+  easa: WHEN_UNFORESEEN,
+  faa: NEVER_OWN,
+  'tcca-2006': NEVER_OWN,
+  'tcca-2022': NEVER_OWN,
+  custom: NEVER_OWN,
+};
+
 /** What is signed, and what counts as the original. */
 export const RECORD_SETTINGS: readonly Setting[] = [
   {
@@ -34,6 +72,38 @@ export const RECORD_SETTINGS: readonly Setting[] = [
     about: 'What the person certifies who releases the aircraft to service.',
     takes: { kind: 'text', most: 1200, mayBeNone: false },
     valueIn: (preset) => RELEASES[preset],
+  },
+  {
+    key: 'releaseName',
+    title: 'Name of the release',
+    about: 'What the release is called on pages and on paper.',
+    takes: { kind: 'text', most: 80, mayBeNone: false },
+    valueIn: (preset) => RELEASE_NAMES[preset],
+  },
+  {
+    key: 'inspectionList',
+    title: 'Independent inspection',
+    about:
+      'Systems (ATA chapter, two digits) and MEL entries whose work a second qualified person inspects. A card may ask for more.',
+    takes: { kind: 'codes', what: 'systems and MEL entries', example: '27', pattern: /^\d{2}(-\d{2}-\d{2})?$/ },
+    valueIn: everywhere({
+      value: null,
+      source: '145.A.48 and 14 CFR 121.371(b): the operator lists them; no text gives the list',
+      mark: 'DERIVED',
+    }),
+  },
+  {
+    key: 'ownInspection',
+    title: 'Inspecting own work',
+    about: 'Whether one who did the work may inspect it again when nobody else can, with the reason recorded.',
+    takes: {
+      kind: 'choice',
+      choices: [
+        { value: 'never', words: 'never' },
+        { value: 'when-unforeseen', words: 'only in an unforeseen case that is recorded' },
+      ],
+    },
+    valueIn: (preset) => OWN_INSPECTION[preset],
   },
   {
     key: 'legalOriginal',

@@ -14,6 +14,7 @@ import { ReleaseForm } from './release-form.js';
 import { RestoreForm } from './restore-form.js';
 import { TestForm } from './test-form.js';
 import { UndoForm } from './undo-form.js';
+import { VerifyForm } from './verify-form.js';
 import { UnitForm } from './unit-form.js';
 
 interface ActKind {
@@ -30,6 +31,7 @@ const ACTS: Record<string, ActKind> = {
   undone: { title: 'Undo what is left', form: UndoForm },
   restoration: { title: 'Restore', form: RestoreForm },
   inspection: { title: 'Independent inspection', form: InspectForm },
+  verification: { title: 'Go over the aircraft', form: VerifyForm },
   release: { title: 'Release to service', form: ReleaseForm },
   'no-fault-found': { title: 'No fault found', form: NoFaultFound },
   'raised-in-error': { title: 'Raised in error', form: RaisedInError },

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { useSession } from '../session/session.js';
 import { Field } from '../shell/fields.js';
 import type { ActFormProps } from './act-form-props.js';
 import { SignedAct } from './signed-act.js';
@@ -6,12 +7,15 @@ import { SignedAct } from './signed-act.js';
 /** A second person, who did none of the work, looked at it. */
 export function InspectForm(props: ActFormProps) {
   const [findings, setFindings] = useState('');
+  const [unforeseen, setUnforeseen] = useState('');
+  const { person } = useSession();
+  const own = props.view.openWork?.performers.includes(person.name) === true;
   return (
     <SignedAct
       {...props}
       address="inspection"
       act="inspect"
-      body={() => ({ findings })}
+      body={() => ({ findings, ...(own && unforeseen.trim() !== '' ? { unforeseen } : {}) })}
       button="Sign: inspected"
       said="The independent inspection is signed."
     >
@@ -24,6 +28,17 @@ export function InspectForm(props: ActFormProps) {
         pointer="/findings"
         required
       />
+      {own && (
+        <Field
+          label="Why nobody else can inspect it"
+          hint="You did some of the work. Only in an unforeseen case, and only where the operator's rules know one."
+          lines={2}
+          most={1000}
+          value={unforeseen}
+          onValue={setUnforeseen}
+          pointer="/unforeseen"
+        />
+      )}
     </SignedAct>
   );
 }

@@ -668,6 +668,74 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/verification': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign the general verification: tools accounted for, panels closed, register checked. */
+    post: operations['ActsController_verify'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/left': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that things are left altered on the aircraft for this defect. */
+    post: operations['ActsController_leave'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/swap': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that the failed part was swapped to another position. The clock runs on. */
+    post: operations['ActsController_swapUnit'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/joining': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Answer the write-up: another entry of an item that is open under deferral already. */
+    post: operations['ActsController_join'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/no-fault-found': {
     parameters: {
       query?: never;
@@ -696,6 +764,210 @@ export interface paths {
     put?: never;
     /** Answer the write-up: it was raised in error. */
     post: operations['ActsController_raiseInError'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Everything left on the aircraft, what it belongs to, and what was undone last. */
+    get: operations['RegisterController_view'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The statement that a signature would certify. Show it; send it back word for word. */
+    get: operations['RegisterController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/found': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Say that a thing was found on the aircraft that nobody owns. It may not fly with it. */
+    post: operations['RegisterController_find'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/fitted': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that things are left altered under a modification, a directive or a permit. */
+    post: operations['RegisterController_fit'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/removed': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that things which no open item owns are undone. */
+    post: operations['RegisterController_remove'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/seen': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign, as another person, that things are seen to be undone. */
+    post: operations['RegisterController_see'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/moves': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that things belong to another owner from now on, or to another one as well. */
+    post: operations['RegisterController_move'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/ended-documents': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that a document is no longer in force: what is under it has no owner. */
+    post: operations['RegisterController_end'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/corrections': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that a place or number is mistyped. It stands until a second person has looked. */
+    post: operations['RegisterController_correct'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/second-looks': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign, as another person who looked at the aircraft, that a correction is right. */
+    post: operations['RegisterController_look'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/hand-overs': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Hand the aircraft over to the next shift: the list, signed by who gives. */
+    post: operations['RegisterController_give'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/left/hand-overs-taken': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Take over a hand-over: the same list, signed by who takes. */
+    post: operations['RegisterController_take'];
     delete?: never;
     options?: never;
     head?: never;
@@ -1579,6 +1851,8 @@ export interface components {
       sign: components['schemas']['SignBody'];
     };
     LeftBody: {
+      /** @description The thing, where it is on the aircraft already for another open item. */
+      id?: string;
       /**
        * @description What kind of thing it is.
        * @enum {string}
@@ -1666,6 +1940,8 @@ export interface components {
     InspectBody: {
       /** @description What the second person looked at and found. */
       findings: string;
+      /** @description Why one of those who did the work inspects it: an unforeseen case. */
+      unforeseen?: string;
       /** @description The signature. */
       sign: components['schemas']['SignBody'];
     };
@@ -1675,8 +1951,75 @@ export interface components {
       /** @description The signature. */
       sign: components['schemas']['SignBody'];
     };
+    VerifiedBody: {
+      /** @description Every tool is accounted for. */
+      toolsAccounted: boolean;
+      /** @description Every panel and cowl is closed. */
+      panelsClosed: boolean;
+      /** @description What is left on the aircraft is what the register says. */
+      registerChecked: boolean;
+      /** @description Remarks. */
+      remarks?: string;
+    };
     ReleaseBody: {
+      /**
+       * @description Whether the defect is closed, or the work is released and the defect stays open.
+       * @enum {string}
+       */
+      outcome?: 'closed' | 'stays-open';
+      /** @description What stays open: incomplete work is stated in the release. */
+      staysOpen?: string[];
+      /** @description True when a B2 holder releases a minor task of their own. */
+      asMinorTask?: boolean;
+      /** @description The general verification, where it is signed together with the release. */
+      verified?: components['schemas']['VerifiedBody'];
       /** @description The signature under the release statement. */
+      sign: components['schemas']['SignBody'];
+    };
+    VerificationBody: {
+      /** @description Every tool is accounted for. */
+      toolsAccounted: boolean;
+      /** @description Every panel and cowl is closed. */
+      panelsClosed: boolean;
+      /** @description What is left on the aircraft is what the register says. */
+      registerChecked: boolean;
+      /** @description Remarks. */
+      remarks?: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    LeftAlteredBody: {
+      /** @description What is left altered. */
+      items: components['schemas']['LeftBody'][];
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    MovedBody: {
+      /** @description The thing left on the aircraft. */
+      item: string;
+      /** @description Where it is now. */
+      where: string;
+    };
+    SwapUnitBody: {
+      /** @description The unit that was failed. */
+      fromUnit: string;
+      /** @description The unit that is failed now. */
+      toUnit: string;
+      /** @description Why it was swapped. */
+      reason: string;
+      /** @description Serial number of the failed part. */
+      serial?: string;
+      /** @description Where each thing left for it is now. */
+      moved: components['schemas']['MovedBody'][];
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    JoinBody: {
+      /** @description The open item that it is another entry of. */
+      other: string;
+      /** @description Why it is the same defect. */
+      reason: string;
+      /** @description The signature. */
       sign: components['schemas']['SignBody'];
     };
     AnswerBody: {
@@ -1685,6 +2028,99 @@ export interface components {
       /** @description Manual reference with its revision, where a check was made. */
       reference?: string;
       /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    FoundBody: {
+      /** @description What was found on the aircraft. */
+      items: components['schemas']['LeftBody'][];
+      /** @description How it was found. */
+      remarks?: string;
+    };
+    OwnerDocumentBody: {
+      /**
+       * @description What kind of document.
+       * @enum {string}
+       */
+      kind: 'modification' | 'directive' | 'permit';
+      /**
+       * @description Its number, with revision.
+       * @example MOD 27-114 revision 2
+       */
+      reference: string;
+      /** @description Its last instant (exclusive); absent when it has no end. */
+      until?: string;
+    };
+    FittedBody: {
+      /** @description What is left altered. */
+      items: components['schemas']['LeftBody'][];
+      /** @description What it belongs to. */
+      owner: components['schemas']['OwnerDocumentBody'];
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    ThingsBody: {
+      /** @description Ids of the things. */
+      items: string[];
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    MoveBody: {
+      /** @description Ids of the things; all of one owner. */
+      items: string[];
+      /** @description The open item they belong to from now on. */
+      defect?: string;
+      /** @description Or the document they belong to from now on. */
+      document?: components['schemas']['OwnerDocumentBody'];
+      /** @description True when the open item that has them keeps them too. */
+      together: boolean;
+      /** @description Why. */
+      reason: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    EndedBody: {
+      /** @description The document that ended or was withdrawn. */
+      document: components['schemas']['OwnerDocumentBody'];
+      /** @description Why. */
+      reason: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    CorrectionBody: {
+      /** @description The thing that was mistyped. */
+      item: string;
+      /**
+       * @description Its place, or the number on it.
+       * @enum {string}
+       */
+      field: 'where' | 'tag';
+      /** @description What should stand there. */
+      now: string;
+      /** @description Why. */
+      reason: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    SecondLookBody: {
+      /** @description The correction that was asked for. */
+      asked: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    HandOverBody: {
+      /** @description Who takes over: a shift, a person, a station. */
+      to: string;
+      /** @description What the next shift should know. */
+      note?: string;
+      /** @description The signature of who gives. */
+      sign: components['schemas']['SignBody'];
+    };
+    TakeOverBody: {
+      /** @description The hand-over that is taken. */
+      given: string;
+      /** @description Remarks of who takes. */
+      remarks?: string;
+      /** @description The signature of who takes. */
       sign: components['schemas']['SignBody'];
     };
     AskExtensionBody: {
@@ -2322,6 +2758,128 @@ export interface components {
       left: components['schemas']['LeftLine'][];
       flights: components['schemas']['FlightLine'][];
     };
+    /** @description A line of the register. */
+    RegisterLine: {
+      /** @description id */
+      id: string;
+      /** @description What kind of thing. */
+      kind: string;
+      /** @description Where it is. */
+      where: string;
+      /** @description Number on its collar, streamer, placard or label. */
+      tag: string;
+      /** @description How it is undone. */
+      undo: string;
+      /** @description What it belongs to, in words; "nobody" for an orphan. */
+      owner: string;
+      ownerKind: ('defect' | 'modification' | 'directive' | 'permit') | null;
+      ownerUntil: string | null;
+      defect: string | null;
+      /** @description Other open items that need it too. */
+      alsoFor: {
+        /** @description id */
+        defect: string;
+        /** @description Number. */
+        number: string;
+      }[];
+      under: string | null;
+      /** @description Name. */
+      fittedBy: string;
+      /**
+       * Format: date-time
+       * @description When it was entered as fitted (ISO 8601)
+       */
+      fittedAt: string;
+      removedBy: string | null;
+      removedAt: string | null;
+      verifiedBy: string | null;
+      verifiedAt: string | null;
+    };
+    RegisterView: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description id */
+      aircraft: string;
+      /** @description Mark. */
+      registration: string;
+      /** @description Version of the aircraft; the ETag. */
+      version: number;
+      left: components['schemas']['RegisterLine'][];
+      orphans: string[];
+      openWork: string[];
+      open: string[];
+      /** @description What was undone last. */
+      undone: components['schemas']['RegisterLine'][];
+      /** @description Corrections that wait for a second person to look. */
+      corrections: {
+        /** @description id */
+        id: string;
+        /** @description The thing. */
+        item: string;
+        /** @description What is wrong. */
+        field: string;
+        /** @description What stands there. */
+        was: string;
+        /** @description What should stand there. */
+        now: string;
+        /** @description Why. */
+        reason: string;
+        /** @description Who asks. */
+        by: string;
+      }[];
+      offered: {
+        /** @description id */
+        id: string;
+        /** @description Who gives. */
+        by: string;
+        /** @description Who is to take over. */
+        to: string;
+        /** @description What the next shift should know. */
+        note: string;
+        /**
+         * Format: date-time
+         * @description When it was given (ISO 8601)
+         */
+        at: string;
+        left: string[];
+        open: string[];
+      } | null;
+      lastTaken: {
+        /** @description id */
+        id: string;
+        /** @description Who gives. */
+        by: string;
+        /** @description Who is to take over. */
+        to: string;
+        /** @description What the next shift should know. */
+        note: string;
+        /**
+         * Format: date-time
+         * @description When it was given (ISO 8601)
+         */
+        at: string;
+        left: string[];
+        open: string[];
+        /** @description Who took over. */
+        takenBy: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        takenAt: string;
+        /** @description What they said. */
+        remarks: string;
+      } | null;
+    };
+    RegisterDone: {
+      /** @description True. */
+      done: boolean;
+      /** @description Who did it. */
+      by: string;
+    };
     /** @description A defect as it stands. */
     DefectLine: {
       /** @description id */
@@ -2487,6 +3045,10 @@ export interface components {
       restorationOwed: boolean;
       /** @description Signed since the last piece of work. */
       restored: boolean;
+      /** @description Somebody went over the aircraft since anything was touched. */
+      verified: boolean;
+      /** @description Who did the work. */
+      performers: string[];
     };
     /** @description One time that work was done, missed, or is owed. */
     RepeatLine: {
@@ -5328,7 +5890,11 @@ export interface operations {
           | 'no-fault-found'
           | 'raised-in-error'
           | 'extend'
-          | 'enter-document';
+          | 'enter-document'
+          | 'leave'
+          | 'swap-unit'
+          | 'join'
+          | 'verify';
         /** @description MEL entry, for `defer`. */
         entry?: string;
         /** @description Row, for `defer` and `change-row`. */
@@ -5337,6 +5903,8 @@ export interface operations {
         document?: string;
         /** @description Which work, for `procedure`. */
         work?: string;
+        /** @description What stays open, for `release`; several joined by "; ". */
+        staysOpen?: string;
       };
       header?: never;
       path: {
@@ -5800,6 +6368,154 @@ export interface operations {
       };
     };
   };
+  ActsController_verify: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['VerificationBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_leave: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['LeftAlteredBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_swapUnit: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['SwapUnitBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ActsController_join: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['JoinBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   ActsController_findNoFault: {
     parameters: {
       query?: never;
@@ -5861,6 +6577,439 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_view: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_statement: {
+    parameters: {
+      query: {
+        /** @description Which act is to be signed. */
+        act: 'fitted' | 'removed' | 'seen' | 'move' | 'ended' | 'correction' | 'second-look' | 'give' | 'take';
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_find: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['FoundBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_fit: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['FittedBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_remove: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ThingsBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_see: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ThingsBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_move: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['MoveBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_end: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['EndedBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_correct: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['CorrectionBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_look: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['SecondLookBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_give: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['HandOverBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RegisterController_take: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['TakeOverBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
         };
       };
       /** @description A problem; see `/api/problems`. */

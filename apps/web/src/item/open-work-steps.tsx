@@ -56,17 +56,23 @@ function stepsOf({ left }: View, work: NonNullable<View['openWork']>): Step[] {
       press: 'Test',
       done: work.tested === 'good',
     },
-    work.inspectionAsked && {
-      address: 'inspection',
-      text: 'An independent inspection by another person.',
-      press: 'Inspect',
-      done: work.inspected,
-    },
     work.restorationOwed && {
       address: 'restoration',
       text: 'Back in its normal configuration.',
       press: 'Restore',
       done: work.restored,
+    },
+    {
+      address: 'verification',
+      text: 'Gone over: tools, panels, register.',
+      press: 'Go over',
+      done: work.verified,
+    },
+    work.inspectionAsked && {
+      address: 'inspection',
+      text: 'An independent inspection by another person.',
+      press: 'Inspect',
+      done: work.inspected,
     },
     { address: 'release', text: 'Release to service.', press: 'Release', done: false },
   ];

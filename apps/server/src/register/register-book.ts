@@ -1,0 +1,83 @@
+/** Reads the register of an aircraft from its acts, and writes what was decided: acts, record, signatures, lines. */
+import { EMPTY_REGISTER, isSignature, type RegisterAct, type RegisterLife, replayRegister } from '#deferrals';
+import type { AircraftRow, Tx } from '#store';
+import { knownPeople } from '../defects/defect-book.js';
+import { readPeople, recordedPeople, storedPeople } from '../defects/people-in-acts.js';
+import { keepSignature } from '../people/kept-signature.js';
+import { addThings, changeThings, ownedBy, removeThings } from './keep-register.js';
+
+export async function registerLifeOf(tx: Tx, { id }: Pick<AircraftRow, 'id'>): Promise<RegisterLife> {
+  const rows = await tx.register.acts(id);
+  if (rows.length === 0) return EMPTY_REGISTER;
+  const payloads = rows.map(({ payload }) => payload);
+  const people = await knownPeople(tx, payloads);
+  return replayRegister(payloads.map((payload) => readPeople<RegisterAct>(payload, people)));
+}
+
+/** Lock the aircraft first. */
+export async function writeRegisterActs(
+  tx: Tx,
+  aircraft: AircraftRow,
+  life: RegisterLife,
+  acts: readonly RegisterAct[],
+): Promise<void> {
+  for (const [index, act] of acts.entries()) await writeAct(tx, aircraft, act, life.acts.length + index + 1);
+}
+
+async function writeAct(tx: Tx, aircraft: AircraftRow, act: RegisterAct, seq: number): Promise<void> {
+  const { by, enteredAt, recordedAt, occurredAt, kind, id } = act;
+  const people = await knownPeople(tx, [act]);
+  const entry = await tx.record.append({
+    who: by.person,
+    authorisation: isSignature(by) ? by.authorisation.number : null,
+    organisation: by.organisation,
+    what: `register.${kind}`,
+    aircraft: { id: aircraft.id, registration: aircraft.registration },
+    times: { ...(occurredAt === undefined ? {} : { occurredAt }), recordedAt, enteredAt },
+    payload: { act: recordedPeople(act, people) },
+  });
+  const stored = storedPeople(act);
+  const place = { aircraftId: aircraft.id, seq, kind, at: enteredAt, personId: by.person, entryId: entry.id };
+  await tx.register.addAct({ ...place, id, payload: stored });
+  if (isSignature(by)) await keepSignature(tx, entry, by);
+  await keepLines(tx, aircraft, act);
+}
+
+async function keepLines(tx: Tx, aircraft: AircraftRow, act: RegisterAct): Promise<void> {
+  const by = act.by.person;
+  const now = act.enteredAt;
+  switch (act.kind) {
+    case 'fitted':
+      return addThings(tx, { aircraft, items: act.items, owner: act.owner, under: null, by, now });
+    case 'found':
+      return addThings(tx, { aircraft, items: act.items, owner: null, under: null, by, now });
+    case 'removed':
+      return removeThings(tx, act.items, by, now);
+    case 'removal-seen':
+      return changeThings(tx, act.items, () => ({ verifiedBy: by, verifiedAt: now }));
+    case 'adopted':
+      return changeThings(
+        tx,
+        act.items.map(({ id }) => id),
+        () => ownedBy(act.owner),
+      );
+    case 'handed-on':
+      return changeThings(tx, act.items, () => ownedBy(act.to));
+    case 'document-ended': {
+      const rows = await tx.register.ofAircraft(aircraft.id);
+      const under = rows.filter(
+        ({ ownedBy: number, ownerKind }) => number === act.owner.reference && ownerKind === act.owner.kind,
+      );
+      return changeThings(
+        tx,
+        under.map(({ id }) => id),
+        () => ownedBy(null),
+      );
+    }
+    case 'thing-corrected':
+    case 'thing-correction-asked':
+    case 'shift-given':
+    case 'shift-taken':
+      return Promise.resolve();
+  }
+}
