@@ -179,6 +179,12 @@ describe('E-07: it is bound to its content by a hash (basis AC 120-78B, FROM MEM
     ],
   ];
 
+  it('E-07: everything that was ever signed verifies', async () => {
+    const { signatures } = await scene.person('odrin').get<Shapes['Signatures']>('/api/signatures');
+    expect(signatures.length).toBeGreaterThan(10);
+    expect(signatures.flatMap(({ misfits }) => misfits)).toEqual([]);
+  });
+
   it.each(alterations)('E-07: with %s altered it no longer verifies, and says why', async (_, sql, misfit) => {
     minuteLater();
     await scene.rectify('odrin', defect);

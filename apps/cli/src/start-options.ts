@@ -1,5 +1,6 @@
 /** What `proviso start` is told, by options or by the environment. */
 import type { Given } from './options.js';
+import { publicUrlOf, type SignOnAsked, signOnOf } from './sign-on-options.js';
 import { UsageError } from './usage-error.js';
 
 export const START_OPTIONS = ['database', 'host', 'port', 'smtp', 'mail-from', 'endpoints'] as const;
@@ -13,6 +14,8 @@ export interface StartOptions {
   requestsPerMinute: number;
   lookEverySeconds: number;
   leaseSeconds: number;
+  publicUrl: string | null;
+  signOn: SignOnAsked | null;
 }
 
 type Environment = Record<string, string | undefined>;
@@ -28,6 +31,8 @@ export function startOptions({ options }: Pick<Given, 'options'>, env: Environme
     endpointsInside: insideOf(either('endpoints', 'ENDPOINTS') ?? 'open'),
     requestsPerMinute: whole('REQUESTS_PER_MINUTE', given(env['REQUESTS_PER_MINUTE']) ?? '1200', 1, 1_000_000_000),
     lookEverySeconds: whole('LOOK_EVERY_SECONDS', given(env['LOOK_EVERY_SECONDS']) ?? '600', 1, 43_200),
+    publicUrl: publicUrlOf(env),
+    signOn: signOnOf(env),
     leaseSeconds: whole('LEASE_SECONDS', given(env['LEASE_SECONDS']) ?? '60', 2, 3600),
   };
 }

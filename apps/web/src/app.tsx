@@ -23,6 +23,7 @@ import { RepeatsPage } from './repeats/repeats-page.js';
 import { RemindersPage } from './reminders/reminders-page.js';
 import { OperatorPage } from './session/operator-page.js';
 import { SessionContext, type SessionView, type Signed, useSession } from './session/session.js';
+import { SignedOnPage } from './session/signed-on-page.js';
 import { SignInPage } from './session/sign-in-page.js';
 import { YouPage } from './session/you-page.js';
 import { Frame } from './shell/frame.js';
@@ -61,8 +62,8 @@ function Entrance() {
       </Frame>
     );
   }
-  const { person, operator, operators, roles } = value;
-  const signed: Signed = { person, operator, operators, roles, readAgain };
+  const { person, operator, operators, roles, means } = value;
+  const signed: Signed = { person, operator, operators, roles, means, readAgain };
   return (
     <SessionContext.Provider value={signed}>
       <Frame signed={signed}>
@@ -81,6 +82,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/', Landing],
   ['/operators', ChangeOperator],
   ['/you', YouPage],
+  ['/signed-on', SignedOnPage],
   ['/repeats', RepeatsPage],
   ['/reminders', RemindersPage],
   ['/aircraft', GatePage],

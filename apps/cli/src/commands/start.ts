@@ -40,7 +40,9 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   const jobs = await Jobs.open(appUrl, { leaseSeconds, onError: failed('a job failed') });
   const watch = { jobs, mail, endpointsInside, lookEverySeconds };
   const pages = join(ROOT, 'dist/apps/web');
-  const server = await startServer({ store, logger, now, tzdb, heads, host, port, pages, requestsPerMinute, watch });
+  const { publicUrl, signOn } = options;
+  const outside = { store, logger, now, tzdb, heads, watch, publicUrl, signOn };
+  const server = await startServer({ ...outside, host, port, pages, requestsPerMinute });
   print(`Proviso is ready: ${server.url} (database ${name}, time-zone data ${tzdb})`);
   if (heads) print(`Signed heads of the record: ${asked.folder}, every ${asked.minutes} min, key ${asked.key}`);
   if (demo) print(demoWords(demo));

@@ -55,8 +55,12 @@ export function misfitsOfSignature(row: SignatureRow, canonical: Uint8Array, ref
   const misfits: string[] = [];
   if (hexOf(leafHash(canonical)) !== row.contentSha256) misfits.push('the content is not the one that was signed');
   const { who, signed } = recordedWith(canonical);
-  for (const key of ['statement', 'method', 'evidence', 'signedAt'] as const) {
+  for (const key of ['statement', 'method', 'evidence'] as const) {
     if (signed[key] !== row[key]) misfits.push(`the ${key} is not the one in the record`);
+  }
+  // The same instant is written in more than one way.
+  if (Date.parse(signed.signedAt ?? '') !== Date.parse(row.signedAt)) {
+    misfits.push('the signedAt is not the one in the record');
   }
   if (reference !== null && who !== reference) misfits.push('the signer is not the person in the record');
   return misfits;

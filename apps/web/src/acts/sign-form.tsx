@@ -3,8 +3,9 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { Schemas } from '../api/client.js';
 import { useAct } from '../api/use-act.js';
 import { useRead } from '../api/use-read.js';
+import { type How, proofOf, Prove, waysOf } from '../session/prove.js';
 import { useSession } from '../session/session.js';
-import { Field, FieldErrors } from '../shell/fields.js';
+import { FieldErrors } from '../shell/fields.js';
 import { ProblemBox } from '../shell/problem-box.js';
 import { roleWords } from '../words/words.js';
 
@@ -27,13 +28,15 @@ interface SignFormProps<T> {
 }
 
 /**
- * One signed act: what is certified is shown, and the secret entered again for each signature. The secret lives in this
- * form only, and is forgotten when the act is done; a browser is asked not to fill it in.
+ * One signed act: what is certified is shown, and the signer proved anew for each signature. A secret lives in this form
+ * only, and is forgotten when the act is done; a browser is asked not to fill it in.
  */
 export function SignForm<T>(props: SignFormProps<T>) {
   const { statementPath, path, seen, body, button, done, readAgain, takesFocus, children } = props;
   const statement = useRead<Schemas['Statement']>(statementPath);
+  const { means } = useSession();
   const [secret, setSecret] = useState('');
+  const [how, setHow] = useState<How>(waysOf(means)[0] ?? 'secret');
   const { send, sending, problem } = useAct();
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
@@ -46,8 +49,11 @@ export function SignForm<T>(props: SignFormProps<T>) {
   async function submit(event: Event): Promise<void> {
     event.preventDefault();
     if (!statement.value) return;
-    const sign = { secret, statement: statement.value.statement };
-    const answer = await send<T>({ method: 'POST', path, body: { ...body(), sign }, seen: seen ?? null });
+    const shown = statement.value.statement;
+    const answer = await send<T>(async () => {
+      const sign = await proofOf(how, secret, shown);
+      return { method: 'POST', path, body: { ...body(), sign }, seen: seen ?? null };
+    });
     if (!answer) return;
     setSecret('');
     done(answer.body);
@@ -63,7 +69,9 @@ export function SignForm<T>(props: SignFormProps<T>) {
       <FieldErrors.Provider value={problem?.errors ?? []}>
         {children}
         {statementPath !== null && (
-          <Signing statement={statement.value?.statement ?? null} secret={secret} onSecret={setSecret} />
+          <Signing statement={statement.value?.statement ?? null}>
+            <Prove means={means} how={how} onHow={setHow} secret={secret} onSecret={setSecret} />
+          </Signing>
         )}
       </FieldErrors.Provider>
       <ProblemBox problem={problem ?? statement.problem} readAgain={again} />
@@ -78,11 +86,10 @@ export function SignForm<T>(props: SignFormProps<T>) {
 
 interface SigningProps {
   statement: string | null;
-  secret: string;
-  onSecret(secret: string): void;
+  children: ComponentChildren;
 }
 
-function Signing({ statement, secret, onSecret }: SigningProps) {
+function Signing({ statement, children }: SigningProps) {
   const { person, operator, roles } = useSession();
   const id = useId();
   return (
@@ -94,14 +101,7 @@ function Signing({ statement, secret, onSecret }: SigningProps) {
       <p class="soft">
         {person.name}, {roles.map(roleWords).join(', ')}, for {operator.name}
       </p>
-      <Field
-        label="Your secret, to sign this"
-        type="password"
-        value={secret}
-        onValue={onSecret}
-        pointer="/sign/secret"
-        required
-      />
+      {children}
     </section>
   );
 }

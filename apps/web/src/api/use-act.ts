@@ -3,8 +3,11 @@ import { type Act, type Answer, carryOut, freshKey } from './client.js';
 import { Problem } from './problem.js';
 
 export interface Acting {
-  /** @returns null when it was refused: `problem` says why */
-  send<T>(act: Act): Promise<Answer<T> | null>;
+  /**
+   * @param act or how to come by it, where something is asked of the person first
+   * @returns null when it was refused: `problem` says why
+   */
+  send<T>(act: Act | (() => Promise<Act>)): Promise<Answer<T> | null>;
   sending: boolean;
   problem: Problem | null;
 }
@@ -16,13 +19,13 @@ export function useAct(): Acting {
   const [sending, setSending] = useState(false);
   const [problem, setProblem] = useState<Problem | null>(null);
 
-  async function send<T>(act: Act): Promise<Answer<T> | null> {
+  async function send<T>(act: Act | (() => Promise<Act>)): Promise<Answer<T> | null> {
     if (busy.current) return null;
     busy.current = true;
     key.current ??= freshKey();
     setSending(true);
     try {
-      const answer = await carryOut<T>(act, key.current);
+      const answer = await carryOut<T>(typeof act === 'function' ? await act() : act, key.current);
       key.current = null;
       setProblem(null);
       return answer;

@@ -10,6 +10,8 @@ export interface Signed {
   operator: NonNullable<SessionView['operator']>;
   operators: SessionView['operators'];
   roles: string[];
+  /** By which means this person may sign. */
+  means: SessionView['means'];
   /** Reads the session again: after signing out, or choosing another operator. */
   readAgain(): Promise<void>;
 }

@@ -1,6 +1,8 @@
 import { Page } from '../shell/page.js';
 import { roleWords } from '../words/words.js';
 import { useSession } from './session.js';
+import { YourPasskeys } from './your-passkeys.js';
+import { YourSignOn } from './your-sign-on.js';
 import { YourSignatures } from './your-signatures.js';
 
 /** What belongs to the person signed in, and to nobody else. */
@@ -8,6 +10,8 @@ export function YouPage() {
   const { person, operator, roles } = useSession();
   return (
     <Page title={person.name} aside={`${roles.map(roleWords).join(', ')}, ${operator.name}`}>
+      <YourPasskeys />
+      <YourSignOn />
       <YourSignatures />
     </Page>
   );

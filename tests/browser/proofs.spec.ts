@@ -1,0 +1,123 @@
+/** Signing by other means than the secret, in the pages, with the authenticator that the browser itself pretends to have. */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { aSite, clockFrom, faults, missing, PATIENT, said, secret, sign, type Site } from './site.js';
+
+let site: Site;
+let page: Page;
+
+beforeAll(async () => {
+  site = await aSite({ now: clockFrom('2026-11-25T09:00:00Z') });
+  page = await atLocalhost();
+});
+
+afterAll(() => site.stop());
+
+/** A passkey is bound to a name; the server's own address is a number. */
+async function atLocalhost(): Promise<Page> {
+  const visitor = await site.visitor();
+  const protocol = await visitor.context().newCDPSession(visitor);
+  await protocol.send('WebAuthn.enable');
+  await protocol.send('WebAuthn.addVirtualAuthenticator', {
+    options: {
+      protocol: 'ctap2',
+      transport: 'internal',
+      hasResidentKey: true,
+      hasUserVerification: true,
+      isUserVerified: true,
+      automaticPresenceSimulation: true,
+    },
+  });
+  await visitor.goto(site.server.url.replace('127.0.0.1', 'localhost'));
+  return visitor;
+}
+
+const passkeys = () => page.getByRole('heading', { name: 'Passkeys' }).locator('xpath=..');
+
+it('somebody adds a passkey on the own page, after the secret', async () => {
+  await page.getByLabel('Sign-in name').fill('odrin');
+  await page.getByLabel('Secret').fill(secret);
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+  await page.getByRole('link', { name: 'Odrin Vask' }).click();
+  expect(await missing(page, 'Signed in your name', 'Passkeys')).toEqual([]);
+  await page.getByText('Add a passkey', { exact: true }).click();
+  await page.getByLabel('What you call it').fill('tablet on the trolley');
+  await page.getByLabel('Your secret, to sign this').fill(secret);
+  expect(await faults(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Add this passkey' }).click();
+  await passkeys().getByText('tablet on the trolley', { exact: true }).waitFor();
+});
+
+it('and signs in with it, without a name', async () => {
+  await page.getByRole('button', { name: 'Sign out' }).click();
+  await page.getByRole('button', { name: 'With a passkey' }).click();
+  await page.getByRole('link', { name: 'Odrin Vask' }).waitFor();
+});
+
+it('and signs work with it: the statement is shown, and nothing is typed', async () => {
+  await page.goto(`${new URL(page.url()).origin}/defects`);
+  await page.getByRole('link', { name: 'Q-KEB/1' }).click();
+  await page.getByRole('link', { name: 'No fault found' }).click();
+  await page.getByLabel('What was checked').fill('Filter and switch checked, ground run: no bypass.');
+  await page.getByLabel('Manual reference, with revision').fill('K-AMM 73-33-11 task 2, revision 12');
+  await page.getByLabel('a passkey').check();
+  expect(await missing(page, 'You certify', /found no fault/)).toEqual([]);
+  expect(await faults(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Sign: no fault found' }).click();
+  expect(await missing(said(page), 'Answered: no fault found.')).toEqual([]);
+  expect(await missing(page, /Odrin Vask, technician, .*licence QX\.66\.20417.*signed with a passkey/)).toEqual([]);
+});
+
+it('E-03: the signer finds the signature in the own list, with its form', async () => {
+  await page.getByRole('link', { name: 'Odrin Vask' }).click();
+  const first = page.locator('ol.history li').first();
+  expect(
+    await missing(first, /found no fault/, /licence QX\.66\.20417.*signed with a passkey/, /it verifies/),
+  ).toEqual([]);
+  expect(await faults(page)).toEqual([]);
+});
+
+it('a removed passkey is gone, and the secret still signs', async () => {
+  await page.getByRole('button', { name: 'Remove tablet on the trolley' }).click();
+  await expect.poll(() => passkeys().getByText('tablet on the trolley').count(), PATIENT).toBe(0);
+  await page.goto(`${new URL(page.url()).origin}/defects`);
+  await page.getByRole('link', { name: 'Q-KEO/1' }).click();
+  await page.goto(`${page.url()}/rectification`);
+  await page.getByLabel('Your secret, to sign this').waitFor();
+  expect(await page.getByLabel('a passkey').count()).toBe(0);
+});
+
+it('E-05: turning away from a statement leaves no signature', async () => {
+  const list = async () => {
+    const client = await site.server.signIn('odrin');
+    const { signatures } = await client.get<{ signatures: object[] }>('/api/signatures');
+    return signatures.length;
+  };
+  const before = await list();
+  await page.getByLabel('Your secret, to sign this').fill(secret);
+  await page.goBack();
+  await page.reload();
+  expect(await list()).toBe(before);
+});
+
+it('E-06: the printed status sheet names the signer, the licence, the role and the time with its base', async () => {
+  const other = await site.as('odrin');
+  await other.goto('/aircraft');
+  await other.getByRole('link', { name: /Q-KEP/ }).click();
+  await other.getByRole('link', { name: 'Status sheet' }).click();
+  await other.emulateMedia({ media: 'print' });
+  const signed =
+    /Signed by \w+ \w+, technician, .*licence QX\.66\.\d+, authorisation QOF-L-\d+, .*\(UTC[+-]\d\d:\d\d\)/;
+  expect(await missing(other, signed)).toEqual([]);
+});
+
+it('E-04: what is certified stands above the button that signs it', async () => {
+  const other = await site.as('odrin');
+  await other.goto('/defects');
+  await other.getByRole('link', { name: 'Q-KEP/1' }).click();
+  await other.getByRole('link', { name: 'placard "APU GEN INOP"' }).click();
+  await other.getByText('I fitted the placard for defect').waitFor();
+  await other.getByLabel('Number on the placard').fill('P-2300');
+  await sign(other, 'Sign: placard fitted');
+  expect(await missing(said(other), 'Placard P-2300 is signed.')).toEqual([]);
+});
