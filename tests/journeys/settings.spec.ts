@@ -157,6 +157,9 @@ describe('a change that touches what is open', () => {
       'Categories that may be extended',
       'Notice of an extension',
       'Wording of the release',
+      'Rule of the independent inspection',
+      'Occurrence report',
+      'Part without certificate',
     ]);
     expect(effects).toEqual([
       {
