@@ -12,6 +12,7 @@ import { MelShelf } from '../mel/mel-shelf.js';
 import { flownLegs } from '../movements/flown-legs.js';
 import { livesOf } from './defect-book.js';
 import { basisWords } from './deferral-check.js';
+import { FLIGHTS_AHEAD, legsFrom, projectionOf } from './projection.js';
 import { readably } from './readable-refusal.js';
 import { repeatLines, repeatsOfFleet } from './repeats.js';
 import { type StatementQuery, statementOf } from './statements.js';
@@ -116,12 +117,16 @@ export class DefectViews {
     const at = this.now();
     const mel = (await this.shelf.inForce(tx, aircraft.type))?.mel ?? null;
     const { base, counting } = (await this.dispatch.settings(tx)).deferral;
-    const from = rows.reduce((first, { recordedAt }) => (recordedAt < first ? recordedAt : first), at);
-    const legs: Leg[] = await flownLegs(tx, aircraft.id, from);
+    const first = rows.reduce((from, { recordedAt }) => (recordedAt < from ? recordedAt : from), at);
     const opened = await livesOf(tx, rows);
-    return opened.map(({ row, life }) =>
-      defectLine(row, life, { aircraft, mel, at, used: usedOf(life, legs, counting), base, counting }),
-    );
+    const counted = opened.some(({ life }) => life.limits.some(({ clock }) => clock?.kind === 'counted'));
+    const legs: Leg[] = await flownLegs(tx, aircraft.id, counted ? legsFrom(first, at) : first);
+    const planned = counted ? await tx.flights.planned(aircraft.id, at, FLIGHTS_AHEAD) : [];
+    return opened.map(({ row, life }) => {
+      const used = usedOf(life, legs, counting);
+      const projected = projectionOf(life, { at, legs, planned, counting });
+      return defectLine(row, life, { aircraft, mel, at, used, base, counting, projected });
+    });
   }
 }
 

@@ -11,7 +11,7 @@ import {
   type Signature,
   standing,
 } from '#deferrals';
-import type { CountingSettings, Used } from '#intervals';
+import type { CountingSettings, ProjectedEnd, Used, WhatIsLeft } from '#intervals';
 import type { BroughtRow, Mel, Procedure, Repeat } from '#mel';
 import type { AircraftRow, DefectRow, LeftItemRow } from '#store';
 import { baseTime } from '../record/base-time.js';
@@ -25,6 +25,8 @@ export interface DefectContext {
   used: Used | null;
   base: string;
   counting?: Partial<CountingSettings>;
+  /** Where what is counted is expected to end; null where nothing is, or nothing can be said. */
+  projected?: ProjectedEnd | null;
 }
 
 export function defectNumber(aircraft: Pick<AircraftRow, 'registration'>, row: Pick<DefectRow, 'number'>): string {
@@ -67,6 +69,8 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
             words: stands.left.map(({ sentence }) => sentence).join(' ') || 'The basis sets no interval.',
             over: stands.overdue === true,
             counted: stands.deadline.endsAt === null && stands.left.length > 0,
+            parts: stands.left.flatMap(({ limits }) => limits).map(partLine),
+            projected: context.projected ?? null,
           },
     work: basis === null ? [] : proceduresOwed(basis).map(({ work, procedure }) => workLine(work, procedure, life)),
     placard:
@@ -77,6 +81,11 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
     deferredBy: life.deferral === null ? null : signerOf(life.deferral.signedBy),
     version: row.version,
   };
+}
+
+/** One limit in its own unit; hours are given in minutes. */
+function partLine({ limit, countedIn, used, left, endsAt, isOver, text }: WhatIsLeft['limits'][number]) {
+  return { unit: limit.unit, countedIn, used, left, endsAt, over: isOver, text };
 }
 
 export type DefectLine = ReturnType<typeof defectLine>;

@@ -27,6 +27,30 @@ const deadlineLine = object(
     words: text('What is left, in words.'),
     over: yesNo('True when it is over.'),
     counted: yesNo('True when it ends by flights, hours or cycles, on a day that nobody knows yet.'),
+    parts: list(
+      object({
+        unit: text('What it is counted in.'),
+        countedIn: text('The unit of the numbers: hours are given in minutes.'),
+        used: orNull(whole('Null when not known.')),
+        left: orNull(whole('Null when not known.')),
+        endsAt: orNull(instant('A known end of it')),
+        over: orNull(yesNo('Null when not known.')),
+        text: text('In words.'),
+      }),
+      'Each limit in its own unit.',
+    ),
+    projected: orNull(
+      object(
+        {
+          state: oneOf(['projected'], 'A forecast, never a limit.'),
+          endsAt: instant('When it is expected to end'),
+          lastDay: day('The day of it, in the base.'),
+          method: oneOf(['plan', 'mean-use'], 'From the planned flights, or beyond them from the mean use.'),
+          sentence: text('How it was found.'),
+        },
+        'Where what is counted from use is expected to end.',
+      ),
+    ),
   },
   'Until when a deferral is good.',
 );

@@ -2664,6 +2664,43 @@ export interface components {
       over: boolean;
       /** @description True when it ends by flights, hours or cycles, on a day that nobody knows yet. */
       counted: boolean;
+      /** @description Each limit in its own unit. */
+      parts: {
+        /** @description What it is counted in. */
+        unit: string;
+        /** @description The unit of the numbers: hours are given in minutes. */
+        countedIn: string;
+        used: number | null;
+        left: number | null;
+        endsAt: string | null;
+        over: boolean | null;
+        /** @description In words. */
+        text: string;
+      }[];
+      projected: {
+        /**
+         * @description A forecast, never a limit.
+         * @enum {string}
+         */
+        state: 'projected';
+        /**
+         * Format: date-time
+         * @description When it is expected to end (ISO 8601)
+         */
+        endsAt: string;
+        /**
+         * Format: date
+         * @description The day of it, in the base.
+         */
+        lastDay: string;
+        /**
+         * @description From the planned flights, or beyond them from the mean use.
+         * @enum {string}
+         */
+        method: 'plan' | 'mean-use';
+        /** @description How it was found. */
+        sentence: string;
+      } | null;
     };
     /** @description One aircraft as maintenance control sees it. */
     FleetLine: {

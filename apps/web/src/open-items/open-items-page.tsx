@@ -4,6 +4,10 @@ import { useRead } from '../api/use-read.js';
 import { DeadlineWords } from '../item/deadline-words.js';
 import { neverSigned } from '../item/work-address.js';
 import { StateWords } from '../item/state-words.js';
+import { ProjectedWords } from './projected-words.js';
+import { endsOf, TimeLine } from './time-line.js';
+import { TimeLineKey } from './time-line-key.js';
+import { type Scale, scaleFor } from './time-line-scale.js';
 import { useSession } from '../session/session.js';
 import { Cell } from '../shell/cell.js';
 import { Page } from '../shell/page.js';
@@ -27,34 +31,48 @@ export function OpenItemsPage() {
         <a href="/reminders">Reminders</a>: where they go, what was sent, what could not be delivered.
       </p>
       <Read of={list}>
-        {({ defects }) => (defects.length === 0 ? <p>Nothing is open.</p> : <ItemTable items={defects} />)}
+        {({ at, defects }) =>
+          defects.length === 0 ? <p>Nothing is open.</p> : <ItemTable items={defects} scale={scaleOf(at, defects)} />
+        }
       </Read>
     </Page>
   );
 }
 
-function ItemTable({ items }: { items: Line[] }) {
-  return (
-    <table class="stack">
-      <thead>
-        <tr>
-          <th scope="col">Item</th>
-          <th scope="col">What</th>
-          <th scope="col">Stands</th>
-          <th scope="col">What is left</th>
-          <th scope="col">Owed</th>
-        </tr>
-      </thead>
-      <tbody>
-        {items.map((item) => (
-          <ItemRow key={item.id} item={item} />
-        ))}
-      </tbody>
-    </table>
+/** One line of time for all items, so that they can be compared. */
+function scaleOf(at: string, defects: Line[]): Scale {
+  const ends = defects.flatMap(({ deadline }) => Object.values(endsOf(deadline)));
+  return scaleFor(
+    at,
+    ends.filter((end) => end !== null),
   );
 }
 
-function ItemRow({ item }: { item: Line }) {
+function ItemTable({ items, scale }: { items: Line[]; scale: Scale }) {
+  return (
+    <>
+      <TimeLineKey scale={scale} />
+      <table class="stack">
+        <thead>
+          <tr>
+            <th scope="col">Item</th>
+            <th scope="col">What</th>
+            <th scope="col">Stands</th>
+            <th scope="col">What is left</th>
+            <th scope="col">Owed</th>
+          </tr>
+        </thead>
+        <tbody>
+          {items.map((item) => (
+            <ItemRow key={item.id} item={item} scale={scale} />
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
+}
+
+function ItemRow({ item, scale }: { item: Line; scale: Scale }) {
   const { operator } = useSession();
   const owed = neverSigned(item).length;
   return (
@@ -73,7 +91,11 @@ function ItemRow({ item }: { item: Line }) {
       </Cell>
       <Cell head="What is left">
         {item.deadline ? (
-          <DeadlineWords deadline={item.deadline} />
+          <div>
+            <DeadlineWords deadline={item.deadline} />
+            {item.deadline.projected && <ProjectedWords projected={item.deadline.projected} />}
+            <TimeLine deadline={item.deadline} scale={scale} />
+          </div>
         ) : (
           `Written up ${withOffset(item.recordedAt, operator.base)}`
         )}
