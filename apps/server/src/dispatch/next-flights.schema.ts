@@ -52,6 +52,8 @@ const repeat = object({
   possible: oneOf(TRUTH, 'Whether somebody can do it there.'),
 });
 
+const SINGLE_KINDS = ['fix', 'change-row', 'do-work', 'send-person', 'leave-out'];
+
 export const NEXT_FLIGHTS_SHAPES: Record<string, Shape> = {
   PlannedFlight: flight,
   Stop: stop,
@@ -78,7 +80,11 @@ export const NEXT_FLIGHTS_SHAPES: Record<string, Shape> = {
   ),
   Saver: object(
     {
-      kind: oneOf(['fix', 'change-row', 'do-work', 'send-person', 'leave-out'], 'What kind of change.'),
+      kind: oneOf([...SINGLE_KINDS, 'several'], 'What kind of change.'),
+      'parts?': list(
+        object({ kind: oneOf(SINGLE_KINDS, 'What kind of change.'), words: text('In words.') }),
+        'Of several changes that help only together: each of them.',
+      ),
       text: text('In words.'),
       size: whole('How many changes it is.'),
       minutes: orNull(whole('Its work, in minutes.')),

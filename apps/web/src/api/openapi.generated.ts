@@ -4051,7 +4051,17 @@ export interface components {
        * @description What kind of change.
        * @enum {string}
        */
-      kind: 'fix' | 'change-row' | 'do-work' | 'send-person' | 'leave-out';
+      kind: 'fix' | 'change-row' | 'do-work' | 'send-person' | 'leave-out' | 'several';
+      /** @description Of several changes that help only together: each of them. */
+      parts?: {
+        /**
+         * @description What kind of change.
+         * @enum {string}
+         */
+        kind: 'fix' | 'change-row' | 'do-work' | 'send-person' | 'leave-out';
+        /** @description In words. */
+        words: string;
+      }[];
       /** @description In words. */
       text: string;
       /** @description How many changes it is. */

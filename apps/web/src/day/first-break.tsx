@@ -25,7 +25,8 @@ export function FirstBreak({ day }: { day: Day }) {
       <h3>The least that would save it{saversComplete ? '' : ' (these, perhaps others)'}</h3>
       {savers.length === 0 ? (
         <p>
-          No single change of rows, work, people or flights was found that does, and no repair of up to three items.
+          No change of rows, work, people or flights was found that does, alone or up to three of them together, and
+          no repair.
         </p>
       ) : (
         <ul class="plain-list">

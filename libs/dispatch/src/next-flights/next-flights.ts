@@ -94,9 +94,14 @@ export interface Stop {
   fits: boolean | null;
 }
 
-/** One thing that would let the broken flight leave, with all flights before it. */
+export type SingleKind = 'fix' | 'change-row' | 'do-work' | 'send-person' | 'leave-out';
+
+/** What would let the broken flight leave, with all flights before it. */
 export interface Saver {
-  kind: 'fix' | 'change-row' | 'do-work' | 'send-person' | 'leave-out';
+  /** `several`: changes of different kinds, or of the rows of different defects, that help only together. */
+  kind: SingleKind | 'several';
+  /** Only of several: each of them. */
+  parts?: { kind: SingleKind; words: string }[];
   text: string;
   /** How many changes it is: defects fixed, rows changed, flights left out. */
   size: number;

@@ -38,7 +38,8 @@ async function changing(saving: Saving, { id, entry }: OpenDefect, row: string):
   return { kind: 'change-row', text, size: 1, minutes, stops, defects: [id], row, keeps };
 }
 
-function minutesFor({ legs }: JudgedPlan, index: number, id: string): number | null {
+/** Work that the changed row of a defect owes at a stop; null when the MEL gives no figure. */
+export function minutesFor({ legs }: JudgedPlan, index: number, id: string): number | null {
   const judged = legs[index]?.judged ?? null;
   return judged === null ? null : minutesOf(workOf(judged).filter(({ defect }) => defect === id));
 }

@@ -30,7 +30,7 @@ export async function earlierWork(saving: Saving): Promise<Saver[]> {
 }
 
 /** What is owed after the first flight cannot be done before it. */
-function isDueFrom(blocked: readonly BlockedWork[], { defects }: Situation): boolean {
+export function isDueFrom(blocked: readonly BlockedWork[], { defects }: Situation): boolean {
   return blocked.every(({ afterFirstFlight, defect }) => {
     const flights = defects.find(({ id }) => id === defect)?.used?.flights ?? 0;
     return !afterFirstFlight || flights > 0;

@@ -1,3 +1,4 @@
+import { leastToFix, type Repair } from '../../proposal/least-to-fix.js';
 import type { Saver } from '../next-flights.js';
 import { flyAgain, sayDefect, sayStops, stopAt, stopsBefore, type Saving } from './saving.js';
 
@@ -17,7 +18,20 @@ export async function fixes(saving: Saving): Promise<Saver[]> {
     const saver = await fixing(saving, set);
     if (saver !== null) found.push(saver);
   }
+  for (const { defects: set } of largerRepairs(saving)) {
+    if (found.some((one) => one.defects?.every((id) => set.includes(id)))) continue;
+    const saver = await fixing(saving, set);
+    if (saver !== null) found.push(saver);
+  }
   return found;
+}
+
+/** Repairs of the broken flight itself, looked for over all rows; whether one saves the plan, flying it again says. */
+function largerRepairs({ plan, stops, budget }: Saving): Repair[] {
+  const { situation } = plan.legs[plan.p]!.frame;
+  if (situation.defects.length <= MOST_FIXED || budget.left <= 0) return [];
+  const { repairs } = leastToFix(stops.mel, situation, { budget: budget.left });
+  return repairs.filter(({ defects }) => defects.length > MOST_FIXED);
 }
 
 async function fixing(saving: Saving, set: readonly string[]): Promise<Saver | null> {

@@ -7,12 +7,14 @@ import { fixes } from './fix.js';
 import { legsLeftOut } from './leave-out.js';
 import type { Saving } from './saving.js';
 import { personSent } from './send-person.js';
+import { severalChanges } from './several.js';
 
 const KINDS = [personSent, earlierWork, rowChanges, fixes, legsLeftOut];
 
 export async function saversOf(saving: Saving): Promise<Saver[]> {
   const found: Saver[] = [];
   for (const kind of KINDS) found.push(...(await kind(saving)));
+  found.push(...(await severalChanges(saving, found)));
   return found.sort(
     (a, b) => a.size - b.size || minutesOrMost(a) - minutesOrMost(b) || b.keeps - a.keeps || byCode(a.text, b.text),
   );
