@@ -1,7 +1,7 @@
 /** Signing by other means than the secret, in the pages, with the authenticator that the browser itself pretends to have. */
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { aSite, clockFrom, faults, missing, PATIENT, said, secret, sign, type Site } from './site.js';
+import { aSite, clockFrom, faults, missing, NARROW, PATIENT, said, secret, sign, type Site } from './site.js';
 
 let site: Site;
 let page: Page;
@@ -121,3 +121,24 @@ it('E-04: what is certified stands above the button that signs it', async () => 
   await sign(other, 'Sign: placard fitted');
   expect(await missing(said(other), 'Placard P-2300 is signed.')).toEqual([]);
 });
+
+it('quality authorises somebody for one signature on one job, signed', async () => {
+  const quality = await site.as('wenna', { viewport: NARROW });
+  await quality.getByRole('link', { name: /Wenna Drisk/ }).click();
+  await quality.getByRole('link', { name: 'People and what they may sign' }).click();
+  const card = quality.locator('li.card', { has: quality.getByRole('heading', { name: 'Ressa Tondry' }) });
+  await card.getByText('Authorise Ressa Tondry for one signature').click();
+  await card.getByLabel('For which open item').selectOption({ label: await aJob(card) });
+  await card.getByLabel('Why nobody else can').fill('Nobody rated is at the station.');
+  expect(await missing(card, /I authorise the person chosen .* to sign work done, until/)).toEqual([]);
+  expect(await faults(quality)).toEqual([]);
+  await sign(quality, 'Sign: authorise Ressa Tondry');
+  expect(await missing(card, 'For one signature, because Nobody rated is at the station.')).toEqual([]);
+});
+
+/** The label of an open item that is offered. */
+async function aJob(card: Locator): Promise<string> {
+  const option = card.getByRole('option', { name: /^Q-K/ }).first();
+  await option.waitFor({ state: 'attached' });
+  return (await option.textContent()) ?? '';
+}

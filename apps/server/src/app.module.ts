@@ -47,6 +47,7 @@ import { ProblemsController } from './openapi/problems.controller.js';
 import { Challenges } from './people/challenges.js';
 import { MembersController } from './people/members.controller.js';
 import { MembersService } from './people/members.service.js';
+import { OneOffsService } from './people/one-offs.service.js';
 import { PasskeysController } from './people/passkeys.controller.js';
 import { PasskeysService } from './people/passkeys.service.js';
 import { PeopleController } from './people/people.controller.js';
@@ -152,6 +153,7 @@ export class AppModule {
         { provide: APP_PIPE, useFactory: inputPipe },
         SignInService,
         MembersService,
+        OneOffsService,
         Challenges,
         PasskeysService,
         SignOnService,

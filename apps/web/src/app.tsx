@@ -21,6 +21,7 @@ import { ItemPage } from './item/item-page.js';
 import { OpenItemsPage } from './open-items/open-items-page.js';
 import { RepeatsPage } from './repeats/repeats-page.js';
 import { RemindersPage } from './reminders/reminders-page.js';
+import { PeoplePage } from './people/people-page.js';
 import { OperatorPage } from './session/operator-page.js';
 import { SessionContext, type SessionView, type Signed, useSession } from './session/session.js';
 import { SignedOnPage } from './session/signed-on-page.js';
@@ -83,6 +84,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/operators', ChangeOperator],
   ['/you', YouPage],
   ['/signed-on', SignedOnPage],
+  ['/people', PeoplePage],
   ['/repeats', RepeatsPage],
   ['/reminders', RemindersPage],
   ['/aircraft', GatePage],

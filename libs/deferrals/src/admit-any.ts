@@ -24,5 +24,6 @@ export function admitAny(demands: Demands, life: DefectLife, act: Act): void {
   if (before(act.enteredAt, previousAt)) {
     throw new Refusal('history-out-of-order', { act: act.id, enteredAt: act.enteredAt, previousAt });
   }
-  admitSignature(act.by, demands.privilege, { aircraft, enteredAt: act.enteredAt, act: act.kind });
+  const job = { defect, acts };
+  admitSignature(act.by, demands.privilege, { aircraft, enteredAt: act.enteredAt, act: act.kind, job });
 }

@@ -41,6 +41,16 @@ export interface Authorisation {
   validFrom: string;
   validUntil: string | null;
   revokedAt: string | null;
+  /** Absent for one that stands for everything in its scope. */
+  oneOff?: OneOff;
+}
+
+/** That an authorisation is for one signature on one defect, who issued it, and why. */
+export interface OneOff {
+  defect: string;
+  issuedBy: Actor;
+  issuedAt: string;
+  because: string;
 }
 
 /** A person who did something that needs no authorisation: a crew member who writes a defect, for one. */

@@ -120,10 +120,15 @@ export async function signed(
     role: session.roles[0] ?? 'technician',
     aircraftType: aircraft.type,
     privilege,
+    job: { defect: scene.life.defect, usedNumbers: numbersUsed(scene.life) },
     statement,
     now: context.now,
     proof,
   });
+}
+
+function numbersUsed({ acts }: DefectLife): string[] {
+  return acts.flatMap(({ by }) => (isSignature(by) ? [by.authorisation.number] : []));
 }
 
 /** The confirmation that a signer gets. */

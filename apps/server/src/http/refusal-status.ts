@@ -26,6 +26,8 @@ const WRONG_PERSON: readonly RefusalCode[] = [
   'authorisation-of-another-person',
   'authorisation-does-not-cover',
   'authorisation-not-valid-then',
+  'one-off-for-another-job',
+  'one-off-used',
   'same-person-concurring',
   'same-person-granting',
   'same-person-inspecting',

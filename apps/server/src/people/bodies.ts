@@ -1,4 +1,5 @@
-import { Id, Text } from '../http/fields.js';
+import type { Privilege } from '#deferrals';
+import { Id, Instant, Nested, OneOf, SignBody, Text } from '../http/fields.js';
 
 export class SignInBody {
   @Text(80, { description: 'Your sign-in name.' })
@@ -16,4 +17,28 @@ export class ChooseOperatorBody {
 export class LeavingBody {
   @Text(300, { description: 'Why, for the record: no more than is needed.' })
   reason!: string;
+}
+
+/** Judging, concurring and extending are nobody's for one time. */
+const ONE_OFF_PRIVILEGES = ['defer', 'sign-procedure', 'inspect', 'release'] as const satisfies readonly Privilege[];
+
+export type OneOffPrivilege = (typeof ONE_OFF_PRIVILEGES)[number];
+
+export class OneOffQuery {
+  @Id({ description: 'The open defect it is for.' })
+  defect!: string;
+
+  @OneOf(ONE_OFF_PRIVILEGES, { description: 'What one signature may be given for.' })
+  privilege!: OneOffPrivilege;
+
+  @Instant({ description: 'Until when it may be used.' })
+  validUntil!: string;
+
+  @Text(400, { description: 'Why nobody else can, and what makes this person fit for it.' })
+  because!: string;
+}
+
+export class OneOffBody extends OneOffQuery {
+  @Nested(() => SignBody, { description: 'The signature of who issues it.' })
+  sign!: SignBody;
 }

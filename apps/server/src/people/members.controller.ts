@@ -1,12 +1,14 @@
-import { Body, Controller, Get, HttpCode, Inject, Post } from '@nestjs/common';
-import { ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Query } from '@nestjs/common';
+import { ApiCreatedResponse, ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Store } from '#store';
 import { type Called, Calling } from '../http/called.js';
+import { ID } from '../http/id.pipe.js';
 import { CurrentSession, Roles, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
-import { LeavingBody } from './bodies.js';
+import { LeavingBody, OneOffBody, OneOffQuery } from './bodies.js';
 import { MembersService } from './members.service.js';
+import { ISSUING_ROLES, OneOffsService } from './one-offs.service.js';
 
 @ApiTags('people')
 @Controller('api/people')
@@ -14,6 +16,7 @@ export class MembersController {
   constructor(
     @Inject(STORE) private readonly store: Store,
     private readonly members: MembersService,
+    private readonly oneOffs: OneOffsService,
   ) {}
 
   @Roles('administrator', 'quality', 'maintenance-control')
@@ -22,6 +25,28 @@ export class MembersController {
   @ApiOkResponse({ schema: ref('Members') })
   list(@CurrentSession() { operatorId, personId }: Session): Promise<object> {
     return this.store.withOperator(operatorId, personId, (tx) => this.members.list(tx));
+  }
+
+  @Roles(...ISSUING_ROLES)
+  @Get(':id/one-off-statement')
+  @ApiOperation({ summary: 'What is certified when a one-off authorisation is issued.' })
+  @ApiOkResponse({ schema: ref('Statement') })
+  statement(
+    @CurrentSession() { operatorId, personId }: Session,
+    @Param('id', ID) id: string,
+    @Query() query: OneOffQuery,
+  ): Promise<object> {
+    return this.store.withOperator(operatorId, personId, (tx) => this.oneOffs.statement(tx, id, query));
+  }
+
+  @Roles(...ISSUING_ROLES)
+  @Post(':id/one-off')
+  @HttpCode(201)
+  @ApiHeader({ name: 'Idempotency-Key', required: true })
+  @ApiOperation({ summary: 'Authorise somebody for one signature on one defect, signed.' })
+  @ApiCreatedResponse({ schema: ref('MemberChanged') })
+  issue(@Calling() calling: Called, @Body() body: OneOffBody): Promise<object> {
+    return this.oneOffs.issue(calling, body);
   }
 
   @Roles('administrator')

@@ -58,7 +58,7 @@ function works({ validFrom, validUntil }: Member, at: string): boolean {
   return validFrom <= at && (validUntil === null || at < validUntil);
 }
 
-function memberView(member: Member, authorisations: readonly Authorised[], at: string) {
+export function memberView(member: Member, authorisations: readonly Authorised[], at: string) {
   const { personId, name, licenceNumber, roles, validFrom, validUntil, organisationName } = member;
   return {
     id: personId,
@@ -79,6 +79,7 @@ function memberView(member: Member, authorisations: readonly Authorised[], at: s
       validFrom: one.validFrom,
       validUntil: one.validUntil,
       revokedAt: one.revokedAt,
+      oneOff: one.defectId === null ? null : { defect: one.defectId, because: one.because ?? '' },
     })),
   };
 }

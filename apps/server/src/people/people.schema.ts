@@ -53,6 +53,7 @@ const member = object({
       validFrom: instant('Valid from'),
       validUntil: orNull(instant('Valid until before')),
       revokedAt: orNull(instant('Revoked at')),
+      oneOff: orNull(object({ defect: text('Id of the defect it is for.'), because: text('Why.') })),
     }),
   ),
 });

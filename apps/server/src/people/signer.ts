@@ -3,6 +3,7 @@ import {
   type Actor,
   type Authorisation,
   type LicenceCategory,
+  type OneOff,
   type Privilege,
   Refusal,
   type Signature,
@@ -17,6 +18,8 @@ export interface Signing {
   role: Role | 'cabin';
   aircraftType: string;
   privilege: Privilege;
+  /** The defect that is signed for, and the authorisations already used on it; absent for anything else. */
+  job?: { defect: string; usedNumbers: readonly string[] };
   statement: string;
   now: string;
   /** How the signer was proved to be that person. */
@@ -33,7 +36,7 @@ export async function signatureOf(tx: Tx, signing: Signing): Promise<Signature> 
     tx.people.authorisationsOf(signing.personId),
   ]);
   const member = await tx.people.member(signing.personId);
-  const given = rows.map((row) => authorisationOf(row, signing));
+  const given = await Promise.all(rows.map((row) => authorisationOf(tx, row, signing)));
   const best = given.toSorted((one, other) => fit(other, signing) - fit(one, signing))[0];
   if (!best) throw new Refusal('signature-missing', { act: signing.privilege, name: actor.name });
   return {
@@ -59,7 +62,8 @@ export async function actorOf(tx: Tx, personId: string, role: Role | 'cabin'): P
   };
 }
 
-function authorisationOf(row: Authorised, { operatorCode }: Signing): Authorisation {
+async function authorisationOf(tx: Tx, row: Authorised, { operatorCode }: Signing): Promise<Authorisation> {
+  const oneOff = await oneOffOf(tx, row);
   return {
     number: row.number,
     operator: operatorCode,
@@ -71,13 +75,23 @@ function authorisationOf(row: Authorised, { operatorCode }: Signing): Authorisat
     validFrom: row.validFrom,
     validUntil: row.validUntil,
     revokedAt: row.revokedAt,
+    ...(oneOff === null ? {} : { oneOff }),
   };
 }
 
-function fit(one: Authorisation, { aircraftType, privilege, now }: Signing): number {
+async function oneOffOf(tx: Tx, row: Authorised): Promise<OneOff | null> {
+  const { defectId, issuedBy, issuedAs, because, validFrom } = row;
+  if (defectId === null || issuedBy === null || because === null) return null;
+  return { defect: defectId, issuedBy: await actorOf(tx, issuedBy, issuedAs as Role), issuedAt: validFrom, because };
+}
+
+/** A one-off comes after one that stands for everything, and last of all where it is for another job or was used. */
+function fit(one: Authorisation, { aircraftType, privilege, now, job }: Signing): number {
   const begun = one.validFrom <= now;
   const over = (one.validUntil !== null && one.validUntil <= now) || (one.revokedAt !== null && one.revokedAt <= now);
+  const spent = one.oneOff && (one.oneOff.defect !== job?.defect || job.usedNumbers.includes(one.number));
   return (
+    (spent ? -8 : one.oneOff ? -0.5 : 0) +
     (begun && !over ? 4 : 0) +
     (one.privileges.includes(privilege) ? 2 : 0) +
     (one.aircraftTypes.includes(aircraftType) ? 1 : 0)

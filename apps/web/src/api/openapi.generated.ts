@@ -87,6 +87,40 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/people/{id}/one-off-statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What is certified when a one-off authorisation is issued. */
+    get: operations['MembersController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/one-off': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Authorise somebody for one signature on one defect, signed. */
+    post: operations['MembersController_issue'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/people/{id}/leaving': {
     parameters: {
       query?: never;
@@ -1699,10 +1733,6 @@ export interface components {
       /** @description One of your operators. */
       operator: string;
     };
-    LeavingBody: {
-      /** @description Why, for the record: no more than is needed. */
-      reason: string;
-    };
     SignBody: {
       /** @description The signer's own secret, entered again for this signature. */
       secret?: string;
@@ -1712,6 +1742,25 @@ export interface components {
       signedOn?: string;
       /** @description The statement that was shown to the signer, word for word. */
       statement: string;
+    };
+    OneOffBody: {
+      /** @description The open defect it is for. */
+      defect: string;
+      /**
+       * @description What one signature may be given for.
+       * @enum {string}
+       */
+      privilege: 'defer' | 'sign-procedure' | 'inspect' | 'release';
+      /** @description Until when it may be used. */
+      validUntil: string;
+      /** @description Why nobody else can, and what makes this person fit for it. */
+      because: string;
+      /** @description The signature of who issues it. */
+      sign: components['schemas']['SignBody'];
+    };
+    LeavingBody: {
+      /** @description Why, for the record: no more than is needed. */
+      reason: string;
     };
     NewPasskeyBody: {
       /** @description What you call it: the telephone, the key ring. */
@@ -2514,6 +2563,12 @@ export interface components {
         validFrom: string;
         validUntil: string | null;
         revokedAt: string | null;
+        oneOff: {
+          /** @description Id of the defect it is for. */
+          defect: string;
+          /** @description Why. */
+          because: string;
+        } | null;
       }[];
     };
     Members: {
@@ -5173,6 +5228,79 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['Members'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MembersController_statement: {
+    parameters: {
+      query: {
+        /** @description The open defect it is for. */
+        defect: string;
+        /** @description What one signature may be given for. */
+        privilege: 'defer' | 'sign-procedure' | 'inspect' | 'release';
+        /** @description Until when it may be used. */
+        validUntil: string;
+        /** @description Why nobody else can, and what makes this person fit for it. */
+        because: string;
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MembersController_issue: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['OneOffBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MemberChanged'];
         };
       };
       /** @description A problem; see `/api/problems`. */

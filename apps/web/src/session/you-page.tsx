@@ -1,3 +1,4 @@
+import { maySeePeople } from '../people/people-page.js';
 import { Page } from '../shell/page.js';
 import { roleWords } from '../words/words.js';
 import { useSession } from './session.js';
@@ -10,6 +11,13 @@ export function YouPage() {
   const { person, operator, roles } = useSession();
   return (
     <Page title={person.name} aside={`${roles.map(roleWords).join(', ')}, ${operator.name}`}>
+      {maySeePeople(roles) && (
+        <div class="buttons">
+          <a class="button" href="/people">
+            People and what they may sign
+          </a>
+        </div>
+      )}
       <YourPasskeys />
       <YourSignOn />
       <YourSignatures />

@@ -29,6 +29,15 @@ const ROLES: Record<string, string> = {
   cabin: 'cabin crew',
 };
 
+const PRIVILEGES: Record<string, string> = {
+  'write-up': 'write up',
+  'sign-procedure': 'sign work done',
+  'judge-combination': 'judge the combination',
+  'confirm-card': 'confirm a card',
+};
+
+export const privilegeWords = (privilege: string): string => PRIVILEGES[privilege] ?? privilege;
+
 const METHODS: Record<string, string> = {
   password: 'signed with the secret',
   passkey: 'signed with a passkey',

@@ -22,6 +22,16 @@ export const SIGNING_REFUSALS = {
     next: 'Ask somebody whose authorisation is valid.',
     paragraph: '145.A.50(a); 14 CFR 121.709(b)(3)',
   },
+  'one-off-for-another-job': {
+    sentence: '{name} signs on the one-off authorisation {number}, which was issued for another job.',
+    next: 'Ask somebody whose authorisation covers this job, or who may issue one for it.',
+    paragraph: '145.A.30(j)(5) (from memory)',
+  },
+  'one-off-used': {
+    sentence: 'The one-off authorisation {number} of {name} was used at {usedAt}; it stands for one signature.',
+    next: 'Ask who issued it for another one, or somebody whose authorisation covers it.',
+    paragraph: '145.A.30(j)(5) (from memory)',
+  },
   'signed-in-the-future': {
     sentence: '{name} cannot have signed at {signedAt}, after it was entered at {enteredAt}.',
     next: 'Check the time of the signature.',

@@ -9,6 +9,7 @@ import type { Aircraft } from '../acts.js';
 import { before } from '../instant.js';
 import { isSignature, type Actor, type Authorisation, type Privilege, type Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
+import { admitOneOff, type Job } from './admit-one-off.js';
 import { needText } from '../writing-up/need-text.js';
 
 export interface SigningOf {
@@ -16,6 +17,8 @@ export interface SigningOf {
   enteredAt: string;
   /** What is signed, for the sentence of a refusal. */
   act: string;
+  /** The defect it is signed for; absent where it is for something else, and then no one-off stands for it. */
+  job?: Job;
 }
 
 /** Throws Refusal. `privilege` null: no signature is needed, but one that is given must be good. */
@@ -31,6 +34,7 @@ export function admitSignature(by: Actor | Signature, privilege: Privilege | nul
     throw new Refusal('signed-in-the-future', { name: by.name, signedAt: by.signedAt, enteredAt: signing.enteredAt });
   }
   admitScope(by, privilege, signing.aircraft);
+  admitOneOff(by, signing.job ?? null);
   admitValidity(by, by.signedAt);
   if (by.method !== 'paper') admitValidity(by, signing.enteredAt);
 }

@@ -17,6 +17,7 @@ import { RegisterOfAircraft1795596000000 } from './1795596000000-register-of-air
 import { AttemptsCountedFirst1795597000000 } from './1795597000000-attempts-counted-first.js';
 import { FormsOfSignature1795597100000 } from './1795597100000-forms-of-signature.js';
 import { OtherMeansOfProof1795597200000 } from './1795597200000-other-means-of-proof.js';
+import { OneOffAuthorisations1795597300000 } from './1795597300000-one-off-authorisations.js';
 import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
@@ -40,5 +41,6 @@ export const migrations = [
   AttemptsCountedFirst1795597000000,
   FormsOfSignature1795597100000,
   OtherMeansOfProof1795597200000,
+  OneOffAuthorisations1795597300000,
   SignedHeads1795598000000,
 ];

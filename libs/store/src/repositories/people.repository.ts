@@ -139,6 +139,7 @@ export class People {
         `select a.operator_id as "operatorId", a.id, a.person_id as "personId", a.organisation_id as "organisationId",
            a.number, a.aircraft_types as "aircraftTypes", a.licence_categories as "licenceCategories", a.privileges,
            a.valid_from as "validFrom", a.valid_until as "validUntil", a.revoked_at as "revokedAt", a.version,
+           a.defect_id as "defectId", a.issued_by as "issuedBy", a.issued_as as "issuedAs", a.because,
            o.name as "organisationName", o.approval_number as "approvalNumber"
          from authorisation a
          join organisation o on o.operator_id = a.operator_id and o.id = a.organisation_id
@@ -152,6 +153,15 @@ export class People {
         revokedAt: isoText(row.revokedAt),
       }));
     });
+  }
+
+  /** How many one-off authorisations were issued for a defect. */
+  async oneOffsFor(defectId: string): Promise<number> {
+    const [row] = await this.tx.query<{ n: number }>(
+      'select count(*)::int as n from authorisation where operator_id = $1 and defect_id = $2',
+      [this.tx.operatorId, defectId],
+    );
+    return row?.n ?? 0;
   }
 
   /** @throws StaleVersion */

@@ -15,6 +15,11 @@ export interface AuthorisationRow {
   validFrom: string;
   validUntil: string | null;
   revokedAt: string | null;
+  /** For a one-off: the one defect it is for, who issued it in which role, and why. All null otherwise. */
+  defectId: string | null;
+  issuedBy: string | null;
+  issuedAs: string | null;
+  because: string | null;
   version: number;
 }
 
@@ -32,6 +37,10 @@ export const AuthorisationTable = new EntitySchema<AuthorisationRow>({
     validFrom: instant(),
     validUntil: instant(nullable),
     revokedAt: instant(nullable),
+    defectId: id(nullable),
+    issuedBy: id(nullable),
+    issuedAs: text(nullable),
+    because: text(nullable),
     version: version(),
   },
   uniques: [{ name: 'authorisation_number', columns: ['operatorId', 'organisationId', 'number'] }],
@@ -39,5 +48,14 @@ export const AuthorisationTable = new EntitySchema<AuthorisationRow>({
   foreignKeys: [
     toMember('authorisation_membership', 'personId'),
     within('authorisation_organisation', 'organisation', 'organisationId'),
+    within('authorisation_defect', 'defect', 'defectId'),
+    toMember('authorisation_issued_by', 'issuedBy'),
+  ],
+  checks: [
+    {
+      name: 'authorisation_one_off',
+      expression: `num_nulls(defect_id, issued_by, issued_as, because) in (0, 4)
+        and (defect_id is null or valid_until is not null)`,
+    },
   ],
 });
