@@ -3,7 +3,7 @@ import { createServer, type AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { pino, type Logger } from 'pino';
 import type { SecondEvaluator } from '#dispatch';
-import { Jobs, openStore, startSealer, type Store } from '#store';
+import { type HeadExport, Jobs, openStore, startSealer, type Store } from '#store';
 import { type ServerOptions, startServer, type WatchOptions } from '../../apps/server/src/index.js';
 import { demoOf, loadDemo } from '../../seed/load.js';
 import { ApiClient } from './api-client.js';
@@ -29,6 +29,8 @@ export interface RunningOptions {
   /** The secret that clients sign in and sign with; absent: that of the demo. */
   secret?: string;
   requestsPerMinute?: number;
+  /** Signs heads when a history is handed out; absent: none are signed. */
+  heads?: Pick<HeadExport, 'signNow'>;
   /** Absent: errors go to standard output. */
   logger?: Logger;
   /** What judges beside the rules engine; absent: its own. */
@@ -74,6 +76,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
     requestsPerMinute,
     ...(pages === undefined ? {} : { pages }),
     ...options.outside,
+    ...(options.heads === undefined ? {} : { heads: options.heads }),
     ...(secondEvaluator === undefined ? {} : { secondEvaluator }),
     ...(watch && jobs ? { watch: { ...watch, jobs } } : {}),
   });
