@@ -4,7 +4,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { run } from '../../apps/cli/src/run.js';
 import { headKeyIn, startHeadExport, type HeadExport } from '#store';
 import type { ApiClient, Shapes } from '../support/api-client.js';
@@ -32,7 +32,7 @@ beforeAll(async () => {
   quality = await server.signIn('wenna');
   const { defects } = await quality.get<Shapes['DefectList']>('/api/defects');
   defect = defects.find(({ deadline }) => deadline !== null) as Shapes['DefectLine'];
-  await vi.waitFor(async () => expect(await waiting()).toBe(0), PATIENCE);
+  while ((await waiting()) > 0) await new Promise((go) => setTimeout(go, 50));
 });
 
 afterAll(async () => {

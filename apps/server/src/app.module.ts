@@ -65,6 +65,9 @@ import { SettingsController } from './settings/settings.controller.js';
 import { SettingsService } from './settings/settings.service.js';
 import { CalendarController, FeedsController } from './watch/feeds.controller.js';
 import { FeedsService } from './watch/feeds.service.js';
+import { DocumentsController } from './documents/documents.controller.js';
+import { DocumentsService } from './documents/documents.service.js';
+import { OpenItemsController } from './record/open-items.controller.js';
 import { ExportsService } from './record/exports.service.js';
 import { HistoriesController } from './record/histories.controller.js';
 import { AddressesService } from './watch/reminders/addresses.service.js';
@@ -135,6 +138,8 @@ export class AppModule {
         LiveController,
         RecordController,
         HistoriesController,
+        OpenItemsController,
+        DocumentsController,
         ProblemsController,
       ],
       providers: [
@@ -192,6 +197,7 @@ export class AppModule {
         LegsService,
         StandingsService,
         ExportsService,
+        DocumentsService,
       ],
     };
   }
