@@ -6,6 +6,7 @@ import type { HeadExport, Store } from '#store';
 import { ActingService } from './defects/acting.service.js';
 import { DeferralCheck } from './defects/deferral-check.js';
 import { DefectViews } from './defects/defect-views.service.js';
+import { CrewPlacardController } from './defects/crew-placard.controller.js';
 import { ActsController, DefectsController } from './defects/defects.controller.js';
 import { RepeatsController } from './defects/repeats.controller.js';
 import { DefectsService } from './defects/defects.service.js';
@@ -67,6 +68,8 @@ import { CalendarController, FeedsController } from './watch/feeds.controller.js
 import { FeedsService } from './watch/feeds.service.js';
 import { DocumentsController } from './documents/documents.controller.js';
 import { DocumentsService } from './documents/documents.service.js';
+import { PlacardsController } from './documents/placards.controller.js';
+import { PlacardsService } from './documents/placards.service.js';
 import { OpenItemsController } from './record/open-items.controller.js';
 import { ExportsService } from './record/exports.service.js';
 import { HistoriesController } from './record/histories.controller.js';
@@ -125,6 +128,7 @@ export class AppModule {
         RepeatsController,
         ActsController,
         RegisterController,
+        CrewPlacardController,
         ExtendingController,
         ExtensionsController,
         SettingsController,
@@ -140,6 +144,7 @@ export class AppModule {
         HistoriesController,
         OpenItemsController,
         DocumentsController,
+        PlacardsController,
         ProblemsController,
       ],
       providers: [
@@ -198,6 +203,7 @@ export class AppModule {
         StandingsService,
         ExportsService,
         DocumentsService,
+        PlacardsService,
       ],
     };
   }

@@ -6,8 +6,8 @@ export interface PaperOptions {
   author: string;
   /** ISO 8601; the paper reads no clock. */
   madeAt: string;
-  /** Width and height in points, or A4. */
-  size?: [width: number, height: number];
+  /** A4 when absent; `each`: no page is there before one is asked for, each of a size of its own. */
+  size?: 'each';
   margin?: number;
 }
 
@@ -36,7 +36,8 @@ export class Paper {
   constructor({ title, author, madeAt, size, margin = MARGIN }: PaperOptions) {
     const made = new Date(madeAt);
     this.document = new PDFDocument({
-      size: size ?? 'A4',
+      size: 'A4',
+      autoFirstPage: size !== 'each',
       margin,
       bufferPages: true,
       lang: 'en',
@@ -90,8 +91,12 @@ export class Paper {
     return shown;
   }
 
-  /** Says what this print could not show; then puts the foot under every page and closes. */
-  finish(foot: readonly string[] = []): Promise<Buffer> {
+  /** Says what this print could not show; then puts the foot under every page and closes. A label has no foot: null. */
+  finish(foot: readonly string[] | null): Promise<Buffer> {
+    if (foot === null) {
+      this.document.end();
+      return this.ended;
+    }
     if (this.missing > 0) this.keep(40).text(notShown(this.missing), { font: 'strong' });
     const { start, count } = this.document.bufferedPageRange();
     for (let page = 0; page < count; page += 1) {

@@ -4,6 +4,7 @@ import { useLive } from '../api/use-live.js';
 import { useRead } from '../api/use-read.js';
 import { AnswerBox } from '../answer/answer-box.js';
 import { ItemCard } from '../item/item-card.js';
+import { TakeOut } from '../item/take-out.js';
 import { useSession } from '../session/session.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
@@ -61,6 +62,7 @@ function Content({ view }: { view: View }) {
           As of {withOffset(view.at, operator.base)}
           {view.mel && `, MEL ${view.mel.document} revision ${view.mel.revision}`}
         </p>
+        <TakeOut of={`/aircraft/${view.id}`} />
       </div>
     </div>
   );

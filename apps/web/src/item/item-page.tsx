@@ -14,6 +14,7 @@ import { History } from './history.js';
 import { LeftList } from './left-list.js';
 import { NextAnswer } from './next-answer.js';
 import { NextSteps } from './next-steps.js';
+import { TakeOut } from './take-out.js';
 import { StateWords } from './state-words.js';
 import { WorkSigned } from './work-signed.js';
 
@@ -91,6 +92,7 @@ function Content({ view }: { view: View }) {
       <div>
         <h2>History</h2>
         <History history={history} />
+        <TakeOut of={`/defects/${defect.id}`} placards={view.defect} />
       </div>
     </div>
   );

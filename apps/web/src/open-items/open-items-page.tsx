@@ -30,6 +30,11 @@ export function OpenItemsPage() {
       <p>
         <a href="/reminders">Reminders</a>: where they go, what was sent, what could not be delivered.
       </p>
+      <div class="buttons">
+        <a class="button" href="/api/defects.csv" download="open-items.csv">
+          This list for a spreadsheet
+        </a>
+      </div>
       <Read of={list}>
         {({ at, defects }) =>
           defects.length === 0 ? <p>Nothing is open.</p> : <ItemTable items={defects} scale={scaleOf(at, defects)} />
