@@ -1008,6 +1008,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/crew-placard': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Enter a temporary placard that the crew fitted. */
+    post: operations['CrewPlacardController_fit'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/extension': {
     parameters: {
       query?: never;
@@ -1660,6 +1677,74 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects.csv': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Open items as CSV. A text that a spreadsheet would carry out as a formula has an apostrophe before it. */
+    get: operations['OpenItemsController_list'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/history.pdf': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The whole history of an aircraft as PDF, every signature with name, licence, role and time. */
+    get: operations['DocumentsController_ofAircraft'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/history.pdf': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The whole history of a defect as PDF, every signature with name, licence, role and time. */
+    get: operations['DocumentsController_ofDefect'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/placards.pdf': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The placards of a deferral to be stuck on, each with a code that opens it. */
+    get: operations['PlacardsController_labels'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/problems': {
     parameters: {
       query?: never;
@@ -2171,6 +2256,14 @@ export interface components {
       remarks?: string;
       /** @description The signature of who takes. */
       sign: components['schemas']['SignBody'];
+    };
+    CrewPlacardBody: {
+      /** @description What it says; the words that it is temporary and of the crew are put before it. */
+      text: string;
+      /** @description Where it is fitted. */
+      where: string;
+      /** @description Number on the placard, or the sheet it was cut from. */
+      tag: string;
     };
     AskExtensionBody: {
       /** @description The reason, outside the operator's control. */
@@ -7198,6 +7291,43 @@ export interface operations {
       };
     };
   };
+  CrewPlacardController_fit: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['CrewPlacardBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   ExtendingController_offer: {
     parameters: {
       query?: never;
@@ -8604,6 +8734,127 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['RecordHistory'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  OpenItemsController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'text/csv': string;
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DocumentsController_ofAircraft: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/pdf': string;
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  DocumentsController_ofDefect: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/pdf': string;
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PlacardsController_labels: {
+    parameters: {
+      query?: {
+        /** @description A sheet of A4, or a roll 62 mm wide. A4 when absent. */
+        size?: 'a4' | 'roll';
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/pdf': string;
         };
       };
       /** @description A problem; see `/api/problems`. */
