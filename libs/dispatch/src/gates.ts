@@ -1,6 +1,7 @@
 /** What must hold for the whole aircraft, outside any one row. */
 import { judgementLeaf } from './conditions/judgement.js';
 import type { Frame } from './frame/frame.js';
+import { interacts } from './frame/given-on.js';
 import { personsAnswer } from './frame/judgement-state.js';
 import type { Until } from './frame/until.js';
 import { FF, TT } from './kleene.js';
@@ -47,7 +48,7 @@ function withoutBasis({ situation }: Frame): string[] {
 /** Items marked as without interaction stay out; a person judges the rest as soon as there are two. */
 function combinationGate(frame: Frame): JudgedGate[] {
   const { settings, defects } = frame.situation;
-  const interacting = defects.filter(({ entry }) => entry === null || frame.mel.entry(entry)?.interaction !== 'none');
+  const interacting = defects.filter((defect) => interacts(frame, defect));
   if (!settings.combinationNeedsAcceptance || interacting.length < 2) return [];
   const answer = personsAnswer(frame, COMBINATION, WHO_JUDGES_COMBINATIONS);
   const text = `the combination of ${interacting.length} open items is accepted by a named person`;

@@ -4,6 +4,7 @@
  * The one way to an answer that may be recorded or signed: every proviso runs through the rules engine.
  */
 import type { Mel } from '#mel';
+import { dated } from './answer/dated.js';
 import { NOT_LOOKED_AT } from './answer/not-looked-at.js';
 import { questionsOf } from './answer/questions.js';
 import { documentsOf, wordsOf } from './answer/only-under.js';
@@ -50,7 +51,7 @@ export async function answerFrom(frame: Frame, gates: readonly JudgedGate[], fou
     aircraft: situation.aircraft.registration,
     flight: situation.flight?.id ?? null,
     mel: { document: mel.content.document, revision: mel.content.revision },
-    items: (best?.groups ?? []).flatMap(({ items }) => items.map(({ answer }) => answer)),
+    items: (best?.groups ?? []).flatMap(({ items }) => items.map(({ answer }) => dated(answer, frame.at))),
     gates: gates.map(({ answer }) => answer),
     reasons: reasonsOf(verdict, found, gates),
     refusedRows: await refusedRows(frame, best),

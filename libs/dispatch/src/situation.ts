@@ -119,6 +119,15 @@ export interface RecordedJudgement {
   at: string;
   validUntil?: string;
   forFlight?: string;
+  /** What it was given on; absent: whatever is open and flown. */
+  givenOn?: GivenOn;
+}
+
+/** The open items and flights that a person looked at. A fact that was not known then is not among the facts. */
+export interface GivenOn {
+  items: { defect: string; row: string | null }[];
+  /** Empty: any flight. */
+  flights: { from: string; to: string; facts: Record<string, string | number | boolean> }[];
 }
 
 /** An airworthiness directive that needs an item to work. */

@@ -43,6 +43,10 @@ export interface ExplainedNode extends NowAfter {
   source?: string;
   observedAt?: string;
   validUntil?: string;
+  /** Whole minutes since it was observed, at the instant of the answer. */
+  ageMinutes?: number;
+  /** How long it holds, where it names no end: for this flight, or until something is changed. */
+  validFor?: string;
   /** Who may answer, when unknown. */
   mayAnswer?: Role[];
   question?: string;

@@ -90,6 +90,8 @@ const ROWS: FactDefinition[] = [
   recorded('aircraft.type', 'aircraft', 'choice', 'aircraft type', 'Which type is the aircraft?', KEEPERS),
   recorded('aircraft.serial', 'aircraft', 'number', 'serial number', 'Which serial number has the aircraft?', KEEPERS),
 
+  flight('crew', 'choice', CREW, 'crew', 'Which crew flies it?'),
+
   // `up` counts operative units: neither failed nor considered inoperative. `notFailed` sees failures only.
   recorded('entry.up', 'entries', 'number', 'operative', 'How many of {subject} are operative?', { unit: 'units', subject: 'entry', mayAnswer: STATION }),
   recorded('entry.notFailed', 'entries', 'number', 'not defective', 'How many of {subject} are not defective?', { unit: 'units', subject: 'entry', mayAnswer: STATION }),

@@ -96,7 +96,8 @@ export class QuestionBody {
   aircraft!: string;
 
   @Id({
-    description: 'The flight; absent asks without a flight, so that all flight facts are unknown.',
+    description:
+      'The flight, perhaps one planned for another aircraft; absent asks without a flight, so that all flight facts are unknown.',
     optional: true,
   })
   flight?: string;

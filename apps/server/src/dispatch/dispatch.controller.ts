@@ -50,6 +50,7 @@ export class DispatchController {
         flightId: body.flight ?? null,
         proposals: body.propose,
         changes: changesOf(body),
+        instead: true,
         ...(body.at === undefined ? {} : { at: new Date(body.at).toISOString() }),
       }),
     );

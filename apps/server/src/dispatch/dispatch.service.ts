@@ -1,5 +1,13 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { atStation, planQuestions, propose, type QuestionPlan, type Verdict } from '#dispatch';
+import {
+  atStation,
+  planQuestions,
+  propose,
+  type QuestionPlan,
+  type Verdict,
+  whatHelps,
+  type WhatHelps,
+} from '#dispatch';
 import type { Mel } from '#mel';
 import type { AircraftRow, FlightRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
@@ -10,6 +18,7 @@ import { type OperatorSettings, settingsOf } from '../people/operator-settings.j
 import { BothJudges } from './both-judges.js';
 import { changed, NO_CHANGES, type Changes } from './changes.js';
 import type { Proposal } from './readable-gates.js';
+import { onRoute } from './route-facts.js';
 import { loadSituation } from './situation-loader.js';
 import { stationFacts } from './station-book.js';
 
@@ -19,6 +28,8 @@ export interface Question {
   at?: string;
   proposals?: readonly Proposal[];
   changes?: Changes;
+  /** The flight may be one that is planned for another aircraft: what if this one flew it? */
+  instead?: boolean;
   /** The open defects, when they were read already in this transaction. */
   opened?: readonly OpenedDefect[];
 }
@@ -35,7 +46,9 @@ export class DispatchService {
 
   async answer(tx: Tx, question: Question): Promise<Verdict> {
     const aircraft = await aircraftOr404(tx, question.aircraftId);
-    const flight = question.flightId === null ? null : await flightOr404(tx, aircraft, question.flightId);
+    const { flightId, instead = false } = question;
+    const flight =
+      flightId === null ? null : await (instead ? anyFlightOr404(tx, flightId) : flightOr404(tx, aircraft, flightId));
     const settings = await this.settings(tx);
     return this.judgeNow(tx, aircraft, flight, settings, question);
   }
@@ -51,7 +64,9 @@ export class DispatchService {
     const fixed = changes.fix;
     const asked = { aircraft, flight, at, settings, proposals, fixed, ...(opened ? { opened } : {}) };
     const { situation } = await loadSituation(tx, asked);
-    const tried = atStation(mel, changed(situation, changes, mel), await stationFacts(tx, aircraft.type));
+    const flown =
+      flight === null || flight.aircraftId === aircraft.id ? situation : await onRoute(tx, situation, flight);
+    const tried = atStation(mel, changed(flown, changes, mel), await stationFacts(tx, aircraft.type));
     // What is tried without a row is judged under the best one there is.
     const lacksRow = changes.broken.some(({ row }) => row === undefined);
     return lacksRow ? (await propose(mel, tried)).verdict : this.judges.judge(mel, tried);
@@ -59,11 +74,24 @@ export class DispatchService {
 
   /** The question to ask next about what stands, and what after each reply. */
   async questions(tx: Tx, aircraftId: string, flightId: string | null): Promise<QuestionPlan> {
+    const { mel, situation } = await this.standing(tx, aircraftId, flightId);
+    return planQuestions(mel, situation);
+  }
+
+  /** What would help where the answer is no, or not settled: other rows, the least to fix, why each row is refused. */
+  async whatHelps(tx: Tx, aircraftId: string, flightId: string | null): Promise<WhatHelps & { at: string }> {
+    const { mel, situation } = await this.standing(tx, aircraftId, flightId);
+    const verdict = await this.judges.judge(mel, situation);
+    return { at: situation.at, ...(await whatHelps(mel, situation, verdict)) };
+  }
+
+  /** As it stands now, with nothing tried. */
+  private async standing(tx: Tx, aircraftId: string, flightId: string | null) {
     const aircraft = await aircraftOr404(tx, aircraftId);
     const flight = flightId === null ? null : await flightOr404(tx, aircraft, flightId);
     const [mel, settings] = [await this.melFor(tx, aircraft), await this.settings(tx)];
     const { situation } = await loadSituation(tx, { aircraft, flight, at: this.now(), settings, proposals: [] });
-    return planQuestions(mel, atStation(mel, situation, await stationFacts(tx, aircraft.type)));
+    return { mel, situation: atStation(mel, situation, await stationFacts(tx, aircraft.type)) };
   }
 
   /** @throws Problem when no MEL is in force for the type */
@@ -82,6 +110,12 @@ export async function aircraftOr404(tx: Tx, id: string): Promise<AircraftRow> {
   const aircraft = await tx.aircraft.get(id);
   if (!aircraft) throw new Problem('not-found', `There is no aircraft ${id} here.`);
   return aircraft;
+}
+
+async function anyFlightOr404(tx: Tx, id: string): Promise<FlightRow> {
+  const flight = await tx.flights.get(id);
+  if (!flight) throw new Problem('not-found', `There is no flight ${id} here.`);
+  return flight;
 }
 
 export async function flightOr404(tx: Tx, aircraft: AircraftRow, id: string): Promise<FlightRow> {

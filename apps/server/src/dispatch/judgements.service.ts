@@ -1,7 +1,8 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { admitSignature } from '#deferrals';
+import type { GivenOn } from '#dispatch';
 import type { Role } from '#mel';
-import { type AircraftRow, lockAircraft, newId, type Tx } from '#store';
+import { type AircraftRow, type FlightRow, lockAircraft, newId, type Tx } from '#store';
 import { livesOf } from '../defects/defect-book.js';
 import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
@@ -11,8 +12,10 @@ import { keepSignature, signedPart } from '../people/kept-signature.js';
 import type { Proof } from '../people/proof.js';
 import { signatureOf } from '../people/signer.js';
 import type { JudgementBody } from './bodies.js';
-import type { CoveredItem } from './combination.js';
-import { aircraftOr404, flightOr404 } from './dispatch.service.js';
+import { ALWAYS_LOOKED_AT, lookedAt } from './combination.js';
+import { aircraftOr404, DispatchService, flightOr404 } from './dispatch.service.js';
+import { factBook } from './fact-book.js';
+import { FLIGHTS_AHEAD } from './next-flights.service.js';
 
 interface AskedOf {
   question: string;
@@ -31,6 +34,7 @@ export class JudgementsService {
   constructor(
     @Inject(CLOCK) private readonly now: Clock,
     private readonly shelf: MelShelf,
+    private readonly dispatch: DispatchService,
   ) {}
 
   async statement(tx: Tx, aircraftId: string, judgement: string, accepted: boolean) {
@@ -68,6 +72,7 @@ export class JudgementsService {
     const of = { aircraft: { registration, type, operator: operator.code }, enteredAt: now, act: body.judgement };
     admitSignature(by, privilege, of);
     const items = await this.openItems(tx, aircraft);
+    const flights = body.judgement === 'combination' ? await this.lookedAt(tx, aircraft, flight) : [];
     const payload = {
       judgement: body.judgement,
       question,
@@ -76,6 +81,7 @@ export class JudgementsService {
       flight: flight?.id ?? null,
       validUntil: body.validUntil ?? null,
       items,
+      ...(flights.length === 0 ? {} : { flights }),
       signature: signedPart(by),
     };
     const entry = await tx.record.append({
@@ -96,7 +102,7 @@ export class JudgementsService {
       accepted: body.accepted,
       personId: session.personId,
       role,
-      covers: { items },
+      covers: { items, flights },
       at: now,
       validUntil: body.validUntil === undefined ? null : new Date(body.validUntil).toISOString(),
       entryId: entry.id,
@@ -116,7 +122,22 @@ export class JudgementsService {
     return { question: asked.question, role: asked.by };
   }
 
-  private async openItems(tx: Tx, aircraft: AircraftRow): Promise<CoveredItem[]> {
+  /** The flight it is given for, or all that are planned ahead: their routes, and what is known of them and was used. */
+  private async lookedAt(tx: Tx, aircraft: AircraftRow, flight: FlightRow | null): Promise<GivenOn['flights']> {
+    const settings = await this.dispatch.settings(tx);
+    const at = this.now();
+    const flights = flight === null ? await tx.flights.planned(aircraft.id, at, FLIGHTS_AHEAD) : [flight];
+    const seen: GivenOn['flights'] = [];
+    for (const one of flights) {
+      const verdict = await this.dispatch.judgeNow(tx, aircraft, one, settings, { at });
+      const book = factBook(await tx.facts.current(aircraft.id, one.id));
+      const always = ALWAYS_LOOKED_AT.map((key) => [key, book[key]?.value ?? one.facts[key]]);
+      seen.push(lookedAt(one, verdict, Object.fromEntries(always)));
+    }
+    return seen;
+  }
+
+  private async openItems(tx: Tx, aircraft: AircraftRow) {
     const opened = await livesOf(tx, await tx.defects.open(aircraft.id));
     return opened.map(({ life }) => ({
       defect: life.defect,

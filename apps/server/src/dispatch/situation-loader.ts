@@ -3,7 +3,7 @@ import { deadlineOf, type DefectLife, type DocumentBasis } from '#deferrals';
 import type { OpenDefect, OtherBasis, PlannedFlight, RecordedJudgement, Situation } from '#dispatch';
 import type { Leg } from '#intervals';
 import type { AircraftRow, FlightRow, JudgementRow, Tx } from '#store';
-import { coversAll, type CoveredItem } from './combination.js';
+import { givenOn } from './combination.js';
 import { factBook, stillPlanned } from './fact-book.js';
 import { legsFor, usedOf } from './flown.js';
 import { flightsUnderGrants, grantsInForce, type UsesUp } from './grants-in-force.js';
@@ -61,7 +61,7 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
     flight: flight ? plannedFlight(flight, facts) : null,
     facts,
     work: defects.flatMap(({ life }) => workDone(life, legs, settings.deferral)),
-    judgements: latestJudgements(judgements, flight, defects.map(coveredItem), judges),
+    judgements: judgementsFor(judgements, flight, judges),
     directives: directives.map(({ number, entry, units }) => ({ number, entry, ...(units ? { units } : {}) })),
     gates: readableGates(aircraft, defects, register, proposals, laterOf(at, flight)),
     settings: settings.judge,
@@ -162,30 +162,25 @@ function plannedFlight(flight: FlightRow, answered: Situation['facts']): Planned
   };
 }
 
-function coveredItem({ life }: OpenedDefect): CoveredItem {
-  const basis = life.deferral?.basis;
-  return { defect: life.defect, entry: life.item?.entry ?? null, row: basis?.kind === 'mel-row' ? basis.row : null };
-}
-
-function latestJudgements(
+/** All that were given for this flight or for any: which of them still stands, the reasoner says. */
+function judgementsFor(
   rows: readonly JudgementRow[],
   flight: FlightRow | null,
-  open: readonly CoveredItem[],
   judges: ReadonlyMap<string, { name: string }>,
 ): RecordedJudgement[] {
-  const latest = new Map<string, JudgementRow>();
-  for (const row of rows) {
-    if (row.flightId !== null && row.flightId !== flight?.id) continue;
-    if (row.judgement === 'combination' && !coversAll(row, open)) continue;
-    latest.set(row.judgement, row);
-  }
-  return [...latest.values()].map((row) => ({
-    judgement: row.judgement,
-    accepted: row.accepted,
-    by: judges.get(row.personId)?.name ?? '(name erased)',
-    role: row.role as RecordedJudgement['role'],
-    at: row.at,
-    ...(row.validUntil === null ? {} : { validUntil: row.validUntil }),
-    ...(row.flightId === null ? {} : { forFlight: row.flightId }),
-  }));
+  return rows
+    .filter(({ flightId }) => flightId === null || flightId === flight?.id)
+    .map((row) => {
+      const on = givenOn(row);
+      return {
+        judgement: row.judgement,
+        accepted: row.accepted,
+        by: judges.get(row.personId)?.name ?? '(name erased)',
+        role: row.role as RecordedJudgement['role'],
+        at: row.at,
+        ...(row.validUntil === null ? {} : { validUntil: row.validUntil }),
+        ...(row.flightId === null ? {} : { forFlight: row.flightId }),
+        ...(on === null ? {} : { givenOn: on }),
+      };
+    });
 }

@@ -35,6 +35,8 @@ const explainedNode = object(
     'source?': text('Where the value comes from.'),
     'observedAt?': text('When it was observed.'),
     'validUntil?': text('Until when it is good.'),
+    'ageMinutes?': whole('Minutes since it was observed, when the answer was given.'),
+    'validFor?': text('How long it holds, where it names no end.'),
     'mayAnswer?': list(text('role')),
     'question?': text('The question to ask.'),
   },
@@ -72,6 +74,19 @@ const itemAnswer = object({
   conditions: list(ref('ConditionAnswer')),
 });
 
+const workStep = object({
+  work: text('Which work.'),
+  text: text('What is to be done.'),
+  minutes: orNull(whole('How long, in minutes.')),
+  by: text('Who does and signs it.'),
+  needsPersonAtStation: yesNo('True when somebody authorised must stand at the station.'),
+  'defect?': text('Id of the defect.'),
+  step: whole('1, 2, 3 ... in the order in which it can be done.'),
+  needs: list(whole('step'), 'Steps that must be done before it.'),
+  startsAfter: orNull(whole('Minutes from now; null where something before it has no figure.')),
+  endsAfter: orNull(whole('Minutes from now.')),
+});
+
 const verdict = object(
   {
     verdict: oneOf(CODES, 'The answer.'),
@@ -92,21 +107,7 @@ const verdict = object(
     refusedRows: list(
       object({ entry: text('entry'), unit: text('unit'), row: text('row'), because: list(text('A sentence.')) }),
     ),
-    work: list(
-      object({
-        work: text('Which work.'),
-        text: text('What is to be done.'),
-        minutes: orNull(whole('How long, in minutes.')),
-        by: text('Who does and signs it.'),
-        needsPersonAtStation: yesNo('True when somebody authorised must stand at the station.'),
-        'defect?': text('Id of the defect.'),
-        step: whole('1, 2, 3 ... in the order in which it can be done.'),
-        needs: list(whole('step'), 'Steps that must be done before it.'),
-        startsAfter: orNull(whole('Minutes from now; null where something before it has no figure.')),
-        endsAfter: orNull(whole('Minutes from now.')),
-      }),
-      'What is still to be done, each step after those that it waits for.',
-    ),
+    work: list(ref('WorkStep'), 'What is still to be done, each step after those that it waits for.'),
     workMinutes: orNull(whole('All of it, one thing after another, in minutes.')),
     earliestOffBlockAt: orNull(
       instant('Earliest off-block when the work is begun now and different roles work side by side'),
@@ -131,6 +132,7 @@ export const VERDICT_SHAPES: Record<string, Shape> = {
   ExplainedNode: explainedNode,
   ConditionAnswer: conditionAnswer,
   ItemAnswer: itemAnswer,
+  WorkStep: workStep,
   Verdict: verdict,
   FactList: object({
     facts: list(

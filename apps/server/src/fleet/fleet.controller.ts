@@ -67,6 +67,19 @@ export class FleetController {
     return this.read(session, (tx) => this.dispatch.questions(tx, id, query.flight ?? null));
   }
 
+  @Get('aircraft/:id/what-helps')
+  @ApiOperation({
+    summary: 'Where the answer is no or not settled: other rows, the least to fix, why rows are refused.',
+  })
+  @ApiOkResponse({ schema: ref('WhatHelps') })
+  whatHelps(
+    @CurrentSession() session: Session,
+    @Param('id', ID) id: string,
+    @Query() query: AnswerQuery,
+  ): Promise<object> {
+    return this.read(session, (tx) => this.dispatch.whatHelps(tx, id, query.flight ?? null));
+  }
+
   private read<T>(session: Session, work: (tx: Tx) => Promise<T>): Promise<T> {
     return this.store.withOperator(session.operatorId, session.personId, work);
   }

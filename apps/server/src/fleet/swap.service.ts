@@ -4,7 +4,6 @@ import {
   proposeSwap,
   SwapInputError,
   type Rotation,
-  type Situation,
   type StandingAircraft,
   type SwapAnswer,
   type SwapProposal,
@@ -13,7 +12,7 @@ import {
 import type { AircraftRow, FlightRow, Tx } from '#store';
 import { loadDay } from '../dispatch/day-plan.js';
 import { aircraftOr404, DispatchService } from '../dispatch/dispatch.service.js';
-import { factBook } from '../dispatch/fact-book.js';
+import { routeFacts } from '../dispatch/route-facts.js';
 import { stationFacts } from '../dispatch/station-book.js';
 import { FLIGHTS_AHEAD } from '../dispatch/next-flights.service.js';
 import { Problem } from '../http/problem.js';
@@ -72,9 +71,7 @@ export class SwapService {
     const settings = await this.dispatch.settings(tx);
     const mel = await this.dispatch.melFor(tx, aircraft);
     const asked = { aircraft, at, settings, proposals: [] };
-    const { situation, flights } = await loadDay(tx, asked, rotation.flights, (flight) =>
-      routeFacts(tx, rotation.aircraft, flight),
-    );
+    const { situation, flights } = await loadDay(tx, asked, rotation.flights, (flight) => routeFacts(tx, flight));
     const stations = await stationFacts(tx, aircraft.type);
     const ahead = await nextFlights(mel, situation, flights, { savingBudget: 0, stations });
     return ahead.flights.map(({ verdict }, index) => ({
@@ -85,12 +82,6 @@ export class SwapService {
       because: verdict.reasons[0] ?? '',
     }));
   }
-}
-
-/** What was answered about a flight as such holds whoever flies it; what was answered about one item does not. */
-async function routeFacts(tx: Tx, { id }: AircraftRow, flight: FlightRow): Promise<Situation['facts']> {
-  const answered = (await tx.facts.current(id, flight.id)).filter(({ flightId }) => flightId !== null);
-  return factBook(answered.filter(({ key }) => !key.includes('[')));
 }
 
 function standingOf({ aircraft, flights }: PlannedRotation, readyAt: string) {

@@ -5,6 +5,7 @@ import { EXTENSION_SHAPES } from '../deferrals/extension.schema.js';
 import { NEXT_FLIGHTS_SHAPES } from '../dispatch/next-flights.schema.js';
 import { QUESTION_PLAN_SHAPES } from '../dispatch/question-plan.schema.js';
 import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
+import { WHAT_HELPS_SHAPES } from '../dispatch/what-helps.schema.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
 import { STATION_SHAPES } from '../fleet/stations.schema.js';
 import { REGISTER_SHAPES } from '../register/register.schema.js';
@@ -69,6 +70,7 @@ export const SHAPES: Record<string, Shape> = {
   ...FEED_SHAPES,
   ...REMINDER_SHAPES,
   ...VERDICT_SHAPES,
+  ...WHAT_HELPS_SHAPES,
   ...NEXT_FLIGHTS_SHAPES,
   ...QUESTION_PLAN_SHAPES,
   ...STATION_SHAPES,

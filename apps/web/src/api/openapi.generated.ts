@@ -378,6 +378,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/aircraft/{id}/what-helps': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Where the answer is no or not settled: other rows, the least to fix, why rows are refused. */
+    get: operations['FleetController_whatHelps'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/stations': {
     parameters: {
       query?: never;
@@ -2416,7 +2433,7 @@ export interface components {
     QuestionBody: {
       /** @description The aircraft. */
       aircraft: string;
-      /** @description The flight; absent asks without a flight, so that all flight facts are unknown. */
+      /** @description The flight, perhaps one planned for another aircraft; absent asks without a flight, so that all flight facts are unknown. */
       flight?: string;
       /** @description Another instant than now. */
       at?: string;
@@ -3874,6 +3891,10 @@ export interface components {
       observedAt?: string;
       /** @description Until when it is good. */
       validUntil?: string;
+      /** @description Minutes since it was observed, when the answer was given. */
+      ageMinutes?: number;
+      /** @description How long it holds, where it names no end. */
+      validFor?: string;
       mayAnswer?: string[];
       /** @description The question to ask. */
       question?: string;
@@ -3942,6 +3963,25 @@ export interface components {
       row: string | null;
       conditions: components['schemas']['ConditionAnswer'][];
     };
+    WorkStep: {
+      /** @description Which work. */
+      work: string;
+      /** @description What is to be done. */
+      text: string;
+      minutes: number | null;
+      /** @description Who does and signs it. */
+      by: string;
+      /** @description True when somebody authorised must stand at the station. */
+      needsPersonAtStation: boolean;
+      /** @description Id of the defect. */
+      defect?: string;
+      /** @description 1, 2, 3 ... in the order in which it can be done. */
+      step: number;
+      /** @description Steps that must be done before it. */
+      needs: number[];
+      startsAfter: number | null;
+      endsAfter: number | null;
+    };
     /** @description May this aircraft fly this flight, and why. */
     Verdict: {
       /**
@@ -4009,25 +4049,7 @@ export interface components {
         because: string[];
       }[];
       /** @description What is still to be done, each step after those that it waits for. */
-      work: {
-        /** @description Which work. */
-        work: string;
-        /** @description What is to be done. */
-        text: string;
-        minutes: number | null;
-        /** @description Who does and signs it. */
-        by: string;
-        /** @description True when somebody authorised must stand at the station. */
-        needsPersonAtStation: boolean;
-        /** @description Id of the defect. */
-        defect?: string;
-        /** @description 1, 2, 3 ... in the order in which it can be done. */
-        step: number;
-        /** @description Steps that must be done before it. */
-        needs: number[];
-        startsAfter: number | null;
-        endsAfter: number | null;
-      }[];
+      work: components['schemas']['WorkStep'][];
       workMinutes: number | null;
       earliestOffBlockAt: string | null;
       lateMinutes: number | null;
@@ -4089,6 +4111,72 @@ export interface components {
       judgement: string;
       /** @description Accepted? */
       accepted: boolean;
+    };
+    WhatHelps: {
+      /**
+       * Format: date-time
+       * @description When this was computed (ISO 8601)
+       */
+      at: string;
+      betterRows: {
+        answer: {
+          /**
+           * @description The answer under these rows.
+           * @enum {string}
+           */
+          verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
+          /** @description The answer in words. */
+          words: string;
+          reasons: string[];
+          work: components['schemas']['WorkStep'][];
+          workMinutes: number | null;
+          earliestOffBlockAt: string | null;
+          lateMinutes: number | null;
+        };
+        rows: {
+          /** @description id */
+          defect: string;
+          entry: string | null;
+          units: string[];
+          row: string | null;
+          signedRow: string | null;
+          /** @description True when it is to be changed, or signed for the first time. */
+          isChange: boolean;
+        }[];
+        /** @description False when better rows may exist, since the search was given up. */
+        shownBest: boolean;
+      } | null;
+      leastToFix: {
+        /** @description Each set suffices, and none holds a smaller one; the fewest first. */
+        repairs: {
+          defects: string[];
+          minutes: number | null;
+        }[];
+        /** @description False reads: these, perhaps others. */
+        isWhole: boolean;
+        reason: string | null;
+      } | null;
+      whyRefused: {
+        /** @description id */
+        defect: string;
+        /** @description MEL entry. */
+        entry: string;
+        /** @description The row. */
+        row: string;
+        /** @description All smallest sets that refuse the row. */
+        because: {
+          conditions: {
+            /** @description Which condition. */
+            id: string;
+            /** @description In words. */
+            text: string;
+          }[];
+          /** @description Other open items that must be open for it. */
+          openItems: string[];
+        }[];
+        /** @description False: others, or smaller ones, may exist. */
+        isWhole: boolean;
+      }[];
     };
     /** @description A planned flight. */
     PlannedFlight: {
@@ -5906,6 +5994,39 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['QuestionPlan'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  FleetController_whatHelps: {
+    parameters: {
+      query?: {
+        /** @description The flight; absent asks without one. */
+        flight?: string;
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['WhatHelps'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -116,6 +116,16 @@ const judgement = closed(['judgement', 'accepted', 'by', 'role'], {
   at: instant,
   validUntil: instant,
   forFlight: name,
+  givenOn: closed(['items', 'flights'], {
+    items: list(closed(['defect', 'row'], { defect: key, row: { type: ['string', 'null'], maxLength: 200 } })),
+    flights: list(
+      closed(['from', 'to', 'facts'], {
+        from: name,
+        to: name,
+        facts: { type: 'object', additionalProperties: scalar, maxProperties: 200 },
+      }),
+    ),
+  }),
 });
 
 export const CASE_SCHEMA: Readonly<Record<string, unknown>> = Object.freeze({

@@ -4,6 +4,7 @@ import { FF, TT, UU } from '../kleene.js';
 import type { RecordedJudgement } from '../situation.js';
 import type { NowAfter } from '../verdict.js';
 import type { Frame } from './frame.js';
+import { askedAgain } from './given-on.js';
 import { millisOf } from './moment.js';
 import { byCode } from '../units/unit.js';
 import type { Until } from './until.js';
@@ -15,13 +16,11 @@ export interface PersonsAnswer extends NowAfter {
 
 /** `role` is the one the question is addressed to; null accepts any (a condition that asks after another row's answer). */
 export function personsAnswer(frame: Frame, judgement: string, role: Role | null): PersonsAnswer {
-  const latest = frame.situation.judgements
+  const counted = frame.situation.judgements
     .filter((record) => record.judgement === judgement && counts(frame, record, role))
-    .sort(byTimeThenRefusal)
-    .at(-1);
-  if (latest === undefined) {
-    return { ...UU, because: `no answer for this flight is recorded${role === null ? '' : `; ask ${role}`}` };
-  }
+    .sort(byTimeThenRefusal);
+  const latest = counted.findLast(({ givenOn }) => givenOn === undefined || askedAgain(frame, givenOn) === null);
+  if (latest === undefined) return { ...UU, because: whyAsked(frame, counted.at(-1), role) };
   const because = `${latest.by} (${latest.role}) ${latest.accepted ? 'accepted' : 'did not accept'} it ${latest.at}`;
   const { validUntil } = latest;
   return {
@@ -31,6 +30,14 @@ export function personsAnswer(frame: Frame, judgement: string, role: Role | null
       ? {}
       : { until: { at: validUntil, because: `the answer of ${latest.by} to ${judgement} ends` } }),
   };
+}
+
+function whyAsked(frame: Frame, former: RecordedJudgement | undefined, role: Role | null): string {
+  const ask = role === null ? '' : `; ask ${role}`;
+  if (former?.givenOn === undefined) return `no answer for this flight is recorded${ask}`;
+  const { by, accepted, at, givenOn } = former;
+  const since = askedAgain(frame, givenOn) ?? '';
+  return `${by} ${accepted ? 'accepted' : 'did not accept'} it ${at}, but ${since}${ask}`;
 }
 
 function counts(frame: Frame, record: RecordedJudgement, role: Role | null): boolean {
