@@ -6,3 +6,4 @@ export { NoticingService } from './watch/reminders/noticing.service.js';
 export type { WatchOptions } from './watch/reminders/watch-options.js';
 export { settingsOf } from './people/operator-settings.js';
 export { livesOf, writeActs } from './defects/defect-book.js';
+export { registerView } from './register/register-views.service.js';

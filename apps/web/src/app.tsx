@@ -22,6 +22,8 @@ import { OpenItemsPage } from './open-items/open-items-page.js';
 import { RepeatsPage } from './repeats/repeats-page.js';
 import { RemindersPage } from './reminders/reminders-page.js';
 import { PeoplePage } from './people/people-page.js';
+import { RegisterActPage } from './register/register-act-page.js';
+import { RegisterPage } from './register/register-page.js';
 import { OperatorPage } from './session/operator-page.js';
 import { SessionContext, type SessionView, type Signed, useSession } from './session/session.js';
 import { SignedOnPage } from './session/signed-on-page.js';
@@ -91,6 +93,8 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/aircraft/:id', AircraftPage],
   ['/aircraft/:id/write-up', WriteUpPage],
   ['/aircraft/:id/status-sheet', StatusSheetPage],
+  ['/aircraft/:id/left', RegisterPage],
+  ['/aircraft/:id/left/:act', RegisterActPage],
   ['/aircraft/:id/day', DayPage],
   ['/aircraft/:id/flights/:flight', AnswerPage],
   ['/control', ControlPage],

@@ -4,6 +4,7 @@ import {
   basisInWords,
   type DefectLife,
   isSignature,
+  ownerInWords,
   placardsFitted,
   proceduresBrought,
   proceduresOwed,
@@ -14,6 +15,7 @@ import {
 import type { CountingSettings, ProjectedEnd, Used, WhatIsLeft } from '#intervals';
 import type { BroughtRow, Mel, Procedure, Repeat } from '#mel';
 import type { AircraftRow, DefectRow, LeftItemRow } from '#store';
+import { ownerOfRow } from '../register/owner-of-row.js';
 import { baseTime } from '../record/base-time.js';
 import { firstWords } from './short-text.js';
 import { wordsOfAct } from './words-of-act.js';
@@ -150,6 +152,7 @@ export function leftLine(item: LeftItemRow, aircraft: AircraftRow, defects: read
     where: item.place,
     tag: item.tag ?? '',
     undo: item.undo,
+    owner: owner ? defectNumber(aircraft, owner) : ownerInWords(ownerOfRow(item)),
   };
 }
 

@@ -92,6 +92,7 @@ const leftLine = object(
     where: text('Where it is.'),
     tag: text('Number on its collar, streamer, placard or label.'),
     undo: text('How it is undone.'),
+    owner: text('What it belongs to, in words; "nobody" for an orphan.'),
   },
   'Something left on the aircraft.',
 );

@@ -2927,6 +2927,8 @@ export interface components {
       tag: string;
       /** @description How it is undone. */
       undo: string;
+      /** @description What it belongs to, in words; "nobody" for an orphan. */
+      owner: string;
     };
     AircraftView: {
       /**

@@ -45,6 +45,11 @@ function Content({ view }: { view: View }) {
       <div>
         <h2>Left on the aircraft: {counted(view.left.length, 'thing', 'things', 'nothing')}</h2>
         {view.left.length > 0 && <LeftList left={view.left} />}
+        <p>
+          <a class="button" href={`/aircraft/${view.id}/left`}>
+            The whole register
+          </a>
+        </p>
         <h2>{counted(view.items.length, 'open item', 'open items', 'Nothing open')}</h2>
         <ul class="plain-list cards">
           {view.items.map((item) => (

@@ -12,7 +12,7 @@ export function LeftList({ left, own = false }: LeftListProps) {
   if (left.length === 0) return <p>Nothing is left on the aircraft.</p>;
   return (
     <ul class="plain-list left">
-      {left.map(({ id, kind, where, tag, undo, defect, defectNumber }) => (
+      {left.map(({ id, kind, where, tag, undo, defect, defectNumber, owner }) => (
         <li key={id}>
           <span class="strong">
             {leftKind(kind)}
@@ -21,6 +21,7 @@ export function LeftList({ left, own = false }: LeftListProps) {
           <span class="block">{where}</span>
           <span class="soft block">
             {undo}
+            {defect === null && !own && ` · For ${owner}`}
             {defect && !own && (
               <>
                 {' · '}
