@@ -4,6 +4,7 @@ import { judge } from './commands/judge.js';
 import { melAgainst } from './commands/mel-against.js';
 import { melCheck } from './commands/mel-check.js';
 import { melCompare } from './commands/mel-compare.js';
+import { left } from './commands/left.js';
 import { migrate } from './commands/migrate.js';
 import { movementsRead } from './commands/movements-read.js';
 import { recordCheck } from './commands/record-check.js';
@@ -23,6 +24,7 @@ export const COMMANDS: readonly Command[] = [
   recordVerify,
   recordProve,
   recordCheck,
+  left,
   migrate,
   seed,
   start,
