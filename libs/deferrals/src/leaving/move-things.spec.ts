@@ -70,6 +70,8 @@ describe('changing the owner of a thing left on the aircraft', () => {
     expect(refusalOf(() => move(defect(withCb), register(EMPTY_REGISTER, null))).code).toBe('owner-not-named');
     expect(refusalOf(() => move(defect(withCb), defect(withCb))).code).toBe('moved-to-itself');
     expect(refusalOf(() => move(defect(withCb), defect(two), false, ['x'])).code).toBe('left-item-unknown');
+    const adopted = replayRegister(move(defect(withCb), register(EMPTY_REGISTER, MOD)).register);
+    expect(refusalOf(() => move(register(adopted, MOD), defect(two), true)).code).toBe('together-only-defects');
     expect(refusalOf(() => move(defect(withCb), register(EMPTY_REGISTER, MOD), true)).code).toBe(
       'together-only-defects',
     );

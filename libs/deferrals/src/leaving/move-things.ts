@@ -41,6 +41,8 @@ export interface Moved {
 export function moveThings(command: MoveThings, context: Context): Moved {
   const { from, to, items, together, by, reason, ids } = command;
   const things = thingsOf(from, items);
+  if (together && (from.kind === 'register' || to.kind === 'register'))
+    throw new Refusal('together-only-defects', {});
   if (to.kind === 'register') return toRegister(command, to, things, context);
   const taken = things.filter(({ id }) => !to.life.left.some((one) => one.id === id));
   const said = { by, reason };
@@ -59,13 +61,12 @@ export function moveThings(command: MoveThings, context: Context): Moved {
 }
 
 function toRegister(
-  { from, items, together, by, reason, ids }: MoveThings,
+  { from, items, by, reason, ids }: MoveThings,
   { life, owner }: Extract<Holder, { kind: 'register' }>,
   things: LeftItem[],
   context: Context,
 ): Moved {
   if (owner === null) throw new Refusal('owner-not-named', {});
-  if (together) throw new Refusal('together-only-defects', {});
   const aircraft = from.kind === 'defect' ? from.life.aircraft : life.acts[0]?.aircraft;
   if (aircraft === undefined)
     throw new Refusal('left-item-unknown', { item: items, defect: 'register', left: 'nothing' });
