@@ -2,15 +2,15 @@
  * The people of a random shift. Some may do what they do, some may not: of another operator or type, run out, not begun,
  * revoked, without the privilege, on the paper of somebody else, or a category A licence that released what others did.
  */
-import fc from 'fast-check';
+import { readInstant, writeInstant } from '#intervals';
 import { actor, AIRCRAFT, authorisation } from '../invented.fixture.js';
 import type { Authorisation, LicenceCategory, Privilege, Signature } from '../people.js';
 
-export const START = Date.parse('2026-03-01T00:00:00Z');
-export const iso = (minute: number): string => new Date(START + minute * 60_000).toISOString();
+const START = readInstant('start', '2026-03-01T00:00:00Z');
+export const iso = (minute: number): string => writeInstant(START.add({ minutes: minute }));
 
-const PEOPLE = ['arn', 'bel', 'cor', 'dun'] as const;
-const ALL: Privilege[] = ['write-up', 'defer', 'sign-procedure', 'inspect', 'release'];
+export const PEOPLE = ['arn', 'bel', 'cor', 'dun'] as const;
+export const ALL: Privilege[] = ['write-up', 'defer', 'sign-procedure', 'inspect', 'release'];
 const FOREVER = 100_000;
 
 /** How a signature is given; `from` and `until` are minutes of the shift, exclusive at the end. */
@@ -42,39 +42,6 @@ export const good = (person: string): Pen => ({
   early: 0,
   statement: 'Done as the approved data say.',
 });
-
-const minute = fc.integer({ min: 0, max: 600 });
-
-/** Mostly somebody who may; otherwise one thing or several are wrong. */
-export const pens: fc.Arbitrary<Pen> = fc.oneof(
-  { weight: 4, arbitrary: fc.constantFrom(...PEOPLE).map(good) },
-  {
-    weight: 1,
-    arbitrary: fc.constantFrom(...PEOPLE).map((person) => ({ ...good(person), categories: ['A' as const] })),
-  },
-  {
-    weight: 2,
-    arbitrary: fc
-      .tuple(
-        fc.constantFrom(...PEOPLE),
-        fc.record(
-          {
-            holder: fc.constantFrom(...PEOPLE),
-            operator: fc.constantFrom(AIRCRAFT.operator, 'Other Air'),
-            type: fc.constantFrom(AIRCRAFT.type, 'INV-2'),
-            privileges: fc.subarray(ALL),
-            from: minute,
-            until: minute,
-            revoked: minute,
-            early: fc.integer({ min: -30, max: 120 }),
-            statement: fc.constantFrom('Done.', ' '),
-          },
-          { requiredKeys: [] },
-        ),
-      )
-      .map(([person, wrong]) => ({ ...good(person), ...wrong })),
-  },
-);
 
 export function sign(pen: Pen, now: number): Signature {
   const { person, holder, operator, type, categories, privileges, from, until, revoked, early, statement } = pen;

@@ -4,16 +4,78 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ALL, good, type Pen, PEOPLE } from './crew.fixture.js';
 import { Hangar } from './hangar.fixture.js';
-import { shiftsWatchedBy } from './work.fixture.js';
+import { AIRCRAFT } from '../invented.fixture.js';
+import type { LicenceCategory } from '../people.js';
+import { DOCUMENTS, DOINGS, KINDS, PLACES, type Told } from './work.fixture.js';
 
-const SHIFTS = 1200;
+const SHIFTS = 800;
 
-function shifts(watch: (hangar: Hangar) => void): fc.IProperty<unknown> {
-  return fc.property(fc.commands(shiftsWatchedBy(watch), { maxCommands: 50, size: 'max' }), (commands) => {
+type Watch = (hangar: Hangar) => void;
+
+const minute = fc.integer({ min: 0, max: 600 });
+
+/** What can be wrong with a signature, one thing or several. */
+const wrongs = fc.record(
+  {
+    holder: fc.constantFrom(...PEOPLE),
+    operator: fc.constantFrom(AIRCRAFT.operator, 'Other Air'),
+    type: fc.constantFrom(AIRCRAFT.type, 'INV-2'),
+    privileges: fc.subarray(ALL),
+    from: minute,
+    until: minute,
+    revoked: minute,
+    early: fc.integer({ min: -30, max: 120 }),
+    statement: fc.constantFrom('Done.', ' '),
+  },
+  { requiredKeys: [] },
+);
+
+/** Mostly somebody who may. */
+const pens: fc.Arbitrary<Pen> = fc
+  .tuple(
+    fc.constantFrom(...PEOPLE),
+    fc.option(wrongs, { freq: 2 }),
+    fc.constantFrom<LicenceCategory[]>(['B1'], ['B1'], ['B1'], ['A']),
+  )
+  .map(([person, wrong, categories]) => ({
+    ...good(person),
+    ...wrong,
+    categories,
+  }));
+
+const told: fc.Arbitrary<Told> = fc.record({
+  index: fc.nat(4),
+  to: fc.nat(4),
+  pen: pens,
+  thing: fc.record({
+    kind: fc.constantFrom(...KINDS),
+    where: fc.constantFrom(...PLACES),
+    tag: fc.constantFrom('1', '2', '3'),
+  }),
+  document: fc.constantFrom(...DOCUMENTS),
+  minutes: fc.integer({ min: 1, max: 90 }),
+  together: fc.boolean(),
+});
+
+const commands = (watch: Watch): fc.Arbitrary<fc.Command<object, Hangar>>[] =>
+  Object.entries(DOINGS).map(([name, doing]) =>
+    told.map((said) => ({
+      check: () => true,
+      run: (_: object, hangar: Hangar) => {
+        doing(hangar, said);
+        watch(hangar);
+      },
+      toString: () => `${name} ${JSON.stringify(said)}`,
+    })),
+  );
+
+function shifts(watch: Watch): fc.IProperty<unknown> {
+  return fc.property(fc.commands(commands(watch), { maxCommands: 50, size: 'max' }), (chosen) => {
     const hangar = new Hangar();
     hangar.writeUp();
-    fc.modelRun(() => ({ model: {}, real: hangar }), commands as Iterable<fc.Command<object, Hangar>>);
+    fc.modelRun(() => ({ model: {}, real: hangar }), chosen);
   });
 }
 
