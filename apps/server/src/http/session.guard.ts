@@ -58,9 +58,19 @@ function checkRoles(asked: Role[] | undefined, held: (Role | 'cabin')[]): void {
   );
 }
 
-/** A browser sends Origin with every unsafe request; ours is the host it was sent to. */
+/**
+ * A browser says where an unsafe request comes from: by Origin, which is the host it was sent to where it is ours, and by
+ * Sec-Fetch-Site, which no page can forge.
+ */
 function refuseForeignOrigin(request: FastifyRequest): void {
   if (request.method === 'GET' || request.method === 'HEAD') return;
+  const site = request.headers['sec-fetch-site'];
+  if (site !== undefined && site !== 'same-origin' && site !== 'none') {
+    throw new Problem(
+      'foreign-origin',
+      `The request came from a page of ${site === 'same-site' ? 'a neighbouring' : 'another'} site.`,
+    );
+  }
   const origin = request.headers.origin;
   if (origin === undefined) return;
   if (URL.canParse(origin) && new URL(origin).host === request.host) return;

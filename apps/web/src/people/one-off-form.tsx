@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { SignForm } from '../acts/sign-form.js';
 import type { Schemas } from '../api/client.js';
+import { serverNow } from '../api/server-clock.js';
 import { useRead } from '../api/use-read.js';
 import { announce } from '../shell/announce.js';
 import { Choice, Field } from '../shell/fields.js';
@@ -28,7 +29,7 @@ function Issue({ member, issued }: { member: Schemas['MemberView']; issued(): Pr
   const [privilege, setPrivilege] = useState<(typeof PRIVILEGES)[number]>('sign-procedure');
   const [hours, setHours] = useState<(typeof HOURS)[number]>('4');
   const [because, setBecause] = useState('');
-  const [opened] = useState(() => Date.now());
+  const [opened] = useState(() => Date.parse(serverNow()));
   const validUntil = new Date(opened + Number(hours) * 3_600_000).toISOString();
   const scope = { defect, privilege, validUntil, because };
   const asked = useSettled(new URLSearchParams(scope).toString());
