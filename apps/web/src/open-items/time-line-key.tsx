@@ -4,10 +4,10 @@ import type { Scale } from './time-line-scale.js';
 export function TimeLineKey({ scale }: { scale: Scale }) {
   return (
     <p class="soft time-key">
-      Each line begins now and is {scale.days} days long; a tick is {scale.days > 10 ? 'five days' : 'a day'}.{' '}
-      <KeyShape d="M2 3h8v10h-8z" full /> fixed end, <KeyShape d="M6 2l6 6l-6 6l-6 -6z" /> projected end,{' '}
-      <KeyShape d="M2 2l9 6l-9 6z" /> later than the line, <KeyShape d="M1 3l10 10m0 -10l-10 10" /> over. What is
-      projected is a forecast from the planned flights and the mean use; it moves no deadline.
+      Each line begins now and is {scale.days} days long; a tick is a day. <KeyShape d="M2 3h8v10h-8z" full /> fixed
+      end, <KeyShape d="M6 2l6 6l-6 6l-6 -6z" /> projected end, <KeyShape d="M2 2l9 6l-9 6z" /> later than the line,{' '}
+      <KeyShape d="M1 3l10 10m0 -10l-10 10" /> over. What is projected is a forecast from the planned flights and the
+      mean use; it moves no deadline.
     </p>
   );
 }

@@ -1,6 +1,6 @@
 /** Where instants lie on a line of time that begins now. All lines of one page share it, so that they can be compared. */
 const DAY = 86_400_000;
-const LONGEST_DAYS = 30;
+const LONGEST_DAYS = 14;
 const SHORTEST_DAYS = 3;
 
 export interface Scale {
@@ -19,7 +19,7 @@ export interface Mark {
   over: boolean;
 }
 
-/** Long enough for the last of these ends, at least three days and at most thirty. */
+/** Long enough for the last of these ends, at least three days and at most fourteen. */
 export function scaleFor(now: string, ends: readonly string[]): Scale {
   const from = Date.parse(now);
   const last = Math.max(0, ...ends.map((end) => (Date.parse(end) - from) / DAY));
@@ -31,13 +31,9 @@ export function markAt({ now, days }: Scale, instant: string, kind: Mark['kind']
   return { at: Math.min(1, Math.max(0, share)), kind, beyond: share > 1, over: share <= 0 };
 }
 
-/** Every day on a short line, every fifth on a long one. */
-export function ticksOf({ days }: Scale): { at: number; days: number }[] {
-  const step = days > 10 ? 5 : 1;
-  return Array.from({ length: Math.floor(days / step) + 1 }, (_, index) => ({
-    at: (index * step) / days,
-    days: index * step,
-  }));
+/** One for each day. */
+export function ticksOf({ days }: Scale): number[] {
+  return Array.from({ length: days + 1 }, (_, day) => day / days);
 }
 
 /** `5 h`, `2 days 4 h`; whole hours, rounded down, so that nothing is gained. */

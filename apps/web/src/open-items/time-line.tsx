@@ -34,7 +34,7 @@ export function TimeLine({ deadline, scale }: { deadline: Schemas['DeadlineLine'
       aria-label={`Line of ${scale.days} days: ${words.join('; ')}`}
     >
       <path class="time-axis" d={`M${LEFT} ${LINE}H${WIDTH - LEFT}`} />
-      {ticksOf(scale).map(({ at }) => (
+      {ticksOf(scale).map((at) => (
         <path key={at} class="time-axis" d={`M${x(at)} ${LINE - 3}v6`} />
       ))}
       <path class="time-now" d={`M${LEFT} 4v20`} />
