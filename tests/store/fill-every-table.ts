@@ -108,6 +108,16 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       label: 'telephone',
       createdAt: someInstant,
     });
+    await tx.zoneData.add({
+      id: newId(),
+      defectId: defect.id,
+      zone: 'America/Vancouver',
+      tzdbBefore: '2025c',
+      tzdbAfter: '2026f',
+      endsBefore: '2026-11-02T08:00:00.000Z',
+      endsAfter: '2026-11-02T07:00:00.000Z',
+      foundAt: someInstant,
+    });
     const addressId = await tx.reminderAddresses.add({
       personId: of.person,
       kind: 'email',

@@ -30,6 +30,7 @@ const versioned = [
   'calendar_feed',
   'movement_message',
   'movement_tray',
+  'zone_difference',
 ];
 const missingGrant = '42501';
 const changeRefused = 'PV002';

@@ -2,6 +2,7 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import type { Logger } from 'pino';
 import type { SecondEvaluator } from '#dispatch';
+import { startOfDayHere, type StartOfDayIn } from '#intervals';
 import type { HeadExport, Store } from '#store';
 import { ActingService } from './defects/acting.service.js';
 import { DeferralCheck } from './defects/deferral-check.js';
@@ -32,7 +33,17 @@ import { SwapService } from './fleet/swap.service.js';
 import { inputPipe } from './http/input.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
 import { SessionGuard } from './http/session.guard.js';
-import { CLOCK, type Clock, HEADS, LOGGER, SECOND_EVALUATOR, STORE, TZDB, WATCH } from './http/tokens.js';
+import {
+  CLOCK,
+  type Clock,
+  HEADS,
+  LOGGER,
+  SECOND_EVALUATOR,
+  START_OF_DAY,
+  STORE,
+  TZDB,
+  WATCH,
+} from './http/tokens.js';
 import { LiveController } from './live/live.controller.js';
 import { LiveService } from './live/live.service.js';
 import { MelController } from './mel/mel.controller.js';
@@ -80,6 +91,9 @@ import { RemindersController } from './watch/reminders/reminders.controller.js';
 import { RemindersService } from './watch/reminders/reminders.service.js';
 import type { WatchOptions } from './watch/reminders/watch-options.js';
 import { RecordController } from './record/record.controller.js';
+import { LookingService } from './zone-data/looking.service.js';
+import { ZoneDataController } from './zone-data/zone-data.controller.js';
+import { ZoneDataService } from './zone-data/zone-data.service.js';
 
 /** What the server is handed from outside: nothing in it reads a clock, the environment or a file by itself. */
 export interface Outside {
@@ -88,6 +102,8 @@ export interface Outside {
   now: Clock;
   /** Version of the time-zone data, which every computed deadline carries. */
   tzdb: string;
+  /** That data itself; another than this machine's is given only by tests. */
+  startOfDayIn?: StartOfDayIn;
   /** What it needs to do something by itself; absent: it answers and does nothing else. */
   watch?: WatchOptions | null;
   /** What judges beside the rules engine; another one than its own is given only by tests. */
@@ -107,6 +123,7 @@ export class AppModule {
     logger,
     now,
     tzdb,
+    startOfDayIn = startOfDayHere,
     secondEvaluator,
     heads = null,
     watch = null,
@@ -132,6 +149,7 @@ export class AppModule {
         ExtendingController,
         ExtensionsController,
         SettingsController,
+        ZoneDataController,
         FeedsController,
         CalendarController,
         RemindersController,
@@ -152,6 +170,7 @@ export class AppModule {
         { provide: LOGGER, useValue: logger },
         { provide: CLOCK, useValue: now },
         { provide: TZDB, useValue: tzdb },
+        { provide: START_OF_DAY, useValue: startOfDayIn },
         { provide: WATCH, useValue: watch },
         { provide: PUBLIC_URL, useValue: publicUrl },
         { provide: SIGN_ON, useValue: signOn },
@@ -181,6 +200,8 @@ export class AppModule {
         AuthorityDocumentsService,
         SettingsService,
         EffectsService,
+        LookingService,
+        ZoneDataService,
         FeedsService,
         LiveService,
         AddressesService,

@@ -16,6 +16,7 @@ import { MOVEMENTS_ADDRESS, takePlainText } from './movements/plain-text.js';
 import { openApiDocument } from './openapi/document.js';
 import { DeliveryService } from './watch/reminders/delivery.service.js';
 import { NoticingService } from './watch/reminders/noticing.service.js';
+import { LookingService, type Looked } from './zone-data/looking.service.js';
 import { startWatching } from './watch/reminders/watching.js';
 
 export interface ServerOptions extends Outside {
@@ -31,6 +32,8 @@ export interface ServerOptions extends Outside {
 export interface RunningServer {
   url: string;
   openApi: OpenAPIObject;
+  /** What newer time-zone data did to open deadlines, operator by operator. */
+  zoneData: readonly Looked[];
   close(): Promise<void>;
 }
 
@@ -78,6 +81,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   if (options.pages && existsSync(options.pages)) await servePages(app, options.pages);
   const openApi = openApiDocument(app);
   SwaggerModule.setup('api/docs', app, openApi, { jsonDocumentUrl: 'api/docs/openapi.json' });
+  // Before anybody is answered: a deadline is never read by newer data that nobody looked at.
+  const zoneData = await app.get(LookingService).lookAtAll();
   await app.listen(options.port, options.host);
   if (options.watch) {
     const services = { noticing: app.get(NoticingService), delivery: app.get(DeliveryService) };
@@ -86,6 +91,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   return {
     url: await app.getUrl(),
     openApi,
+    zoneData,
     async close() {
       await options.watch?.jobs.stop();
       await app.close();

@@ -12,6 +12,8 @@ export interface DeferralSettings {
   base: string;
   /** Version of the time-zone data in use. */
   tzdb: string;
+  /** The newest version that deadlines of this operator were computed with; absent or null: none were. */
+  newestTzdb?: string | null;
   preset: PresetName | Preset;
   /** Own values for counting, where they differ from the preset. */
   counting?: Partial<CountingSettings>;

@@ -19,6 +19,7 @@ export { REFUSALS, type RefusalCode, type RefusalFacts } from './refusals.js';
 export type { RefusalEntry } from './refusals/entry.js';
 
 export { lifeAsKnownAt, proceed, replay } from './replay.js';
+export { needZoneData, underZoneData, zoneDifferences, type ZoneDifference } from './zone-data.js';
 export { standing, stateOf, type Standing, type State } from './standing.js';
 export { grantFor, type GrantAnswer, type GrantTerms } from './flying/grant-for.js';
 export { mayDispatch, type DispatchAnswer, type FlightPlanned, type UseBefore } from './flying/may-dispatch.js';

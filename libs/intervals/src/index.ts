@@ -33,6 +33,7 @@ export type { ExtensionRules, NoticeRule, Preset, PresetName, Sourced, ValueMark
 export { CUSTOM } from './presets/custom.js';
 export { DEFAULT_PRESET, PRESETS, presetOf } from './presets/presets.js';
 export { projectedEnd, type ProjectedEnd, type ProjectionInput } from './projected-end.js';
+export { recountEnds, startOfDayHere, type StartOfDayIn } from './recount-ends.js';
 export { rectificationWindow, type WindowInput } from './rectification-window.js';
 export { countingSettings, type CountingSettings } from './settings.js';
 export { useAfter, type FlightFlown } from './use-after.js';

@@ -8,7 +8,7 @@ import { OperatorTable, type OperatorRow } from './rows/operator.row.js';
  */
 export async function createOperator(
   ownerUrl: string,
-  operator: Omit<OperatorRow, 'id' | 'version'> & { id?: string },
+  operator: Omit<OperatorRow, 'id' | 'version' | 'tzdb'> & { id?: string },
 ): Promise<string> {
   const id = operator.id ?? newId();
   const source = await dataSource(ownerUrl, { connections: 1 }).initialize();

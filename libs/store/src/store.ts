@@ -24,6 +24,7 @@ import { Reminders } from './repositories/reminders.repository.js';
 import { Signatures } from './repositories/signatures.repository.js';
 import { StationCovers } from './repositories/station-covers.repository.js';
 import { Verdicts } from './repositories/verdicts.repository.js';
+import { ZoneData } from './repositories/zone-data.repository.js';
 import type { AircraftRow } from './rows/aircraft.row.js';
 import { Transaction } from './transaction.js';
 
@@ -48,6 +49,7 @@ export class Tx extends Transaction {
   readonly signatures = new Signatures(this);
   readonly stationCovers = new StationCovers(this);
   readonly verdicts = new Verdicts(this);
+  readonly zoneData = new ZoneData(this);
   readonly idempotency = new Idempotency(this);
   readonly proofs = new RecordProofs(this);
   readonly record: RecordOfOperator;

@@ -6,6 +6,7 @@ import { exportHeads, HEAD_OPTIONS, headsAsked, type HeadsAsked } from '../heads
 import { filesOf, readGiven } from '../options.js';
 import { START_OPTIONS, type StartOptions, startOptions } from '../start-options.js';
 import { demoWords } from '../words/demo.js';
+import { zoneDataWords } from '../words/zone-data-words.js';
 
 export const start: Command = {
   name: 'start',
@@ -45,6 +46,7 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   const server = await startServer({ ...outside, host, port, pages, requestsPerMinute });
   print(`Proviso is ready: ${server.url} (database ${name}, time-zone data ${tzdb})`);
   if (heads) print(`Signed heads of the record: ${asked.folder}, every ${asked.minutes} min, key ${asked.key}`);
+  for (const line of zoneDataWords(server.zoneData)) print(line);
   if (demo) print(demoWords(demo));
   await toldToStop();
   await server.close();

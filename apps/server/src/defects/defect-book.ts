@@ -1,6 +1,16 @@
 /** Reads the lives of defects from their stored acts, and writes what was decided: acts, record, signatures, lists. */
-import { type Act, type Actor, type DefectLife, isSignature, replay, type Signature, standing } from '#deferrals';
-import type { AircraftRow, DefectRow, Tx } from '#store';
+import {
+  type Act,
+  type Actor,
+  type DefectLife,
+  isSignature,
+  replay,
+  type Signature,
+  standing,
+  underZoneData,
+  type ZoneDifference,
+} from '#deferrals';
+import type { AircraftRow, DefectRow, Tx, ZoneDifferenceRow } from '#store';
 import { keepSignature } from '../people/kept-signature.js';
 import { keepRegister } from '../register/keep-register.js';
 import { type KnownPerson, peopleIn, readAct, recordedAct, storedAct } from './people-in-acts.js';
@@ -24,7 +34,25 @@ export async function livesOf(tx: Tx, rows: readonly DefectRow[]): Promise<Opene
     if (earlier) earlier.push(act);
     else acts.set(defectId, [act]);
   }
-  return rows.map((row) => ({ row, life: replay(acts.get(row.id) ?? []) }));
+  const differences = await tx.zoneData.all();
+  return rows.map((row) => {
+    const own = differences.filter(({ defectId }) => defectId === row.id).map(asDifference);
+    return { row, life: underZoneData(replay(acts.get(row.id) ?? []), own) };
+  });
+}
+
+function asDifference({ confirmedAt, ...row }: ZoneDifferenceRow): ZoneDifference {
+  return { ...row, confirmed: confirmedAt !== null };
+}
+
+/** Writes what a life adds up to, where no act was done: newer time-zone data put its end at another instant. */
+export async function changeColumns(tx: Tx, row: DefectRow, life: DefectLife, now: string): Promise<void> {
+  const { lastDay, endsAt, tzdb } = columnsOf(life, now, {});
+  await tx.defects.change(row.id, row.version, {
+    lastDay: lastDay ?? null,
+    endsAt: endsAt ?? null,
+    tzdb: tzdb ?? null,
+  });
 }
 
 export async function knownPeople(tx: Tx, acts: readonly object[]): Promise<Map<string, KnownPerson>> {
@@ -107,7 +135,11 @@ async function addRow(tx: Tx, { aircraft, life, now }: Written): Promise<DefectR
 }
 
 /** What the acts add up to, for lists. */
-function columnsOf(life: DefectLife, now: string, { melRevisionId }: Written): Partial<DefectRow> {
+function columnsOf(
+  life: DefectLife,
+  now: string,
+  { melRevisionId }: Pick<Written, 'melRevisionId'>,
+): Partial<DefectRow> {
   const { state, deadline } = standing(life, now);
   const basis = life.deferral?.basis ?? null;
   return {

@@ -164,6 +164,11 @@ export const PROBLEMS = {
     title: 'You entered as many addresses as one person may',
     next: 'Turn one off that you no longer use.',
   },
+  'nothing-to-confirm': {
+    status: 409,
+    title: 'Nothing waits for a confirmation',
+    next: 'Read the list again.',
+  },
   'settings-need-signature': {
     status: 409,
     title: 'Something open would read otherwise, so the change is signed',

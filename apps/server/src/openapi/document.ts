@@ -15,6 +15,7 @@ import { MOVEMENT_SHAPES } from '../movements/movements.schema.js';
 import { PEOPLE_SHAPES } from '../people/people.schema.js';
 import { RECORD_SHAPES } from '../record/record.schema.js';
 import { SETTINGS_SHAPES } from '../settings/settings.schema.js';
+import { ZONE_DATA_SHAPES } from '../zone-data/zone-data.schema.js';
 import { FEED_SHAPES } from '../watch/feed.schema.js';
 import { REMINDER_SHAPES } from '../watch/reminders/reminder.schema.js';
 import { instant, list, object, orNull, type Shape, text, whole, yesNo } from './shape.js';
@@ -67,6 +68,7 @@ export const SHAPES: Record<string, Shape> = {
   ...DEFECT_SHAPES,
   ...EXTENSION_SHAPES,
   ...SETTINGS_SHAPES,
+  ...ZONE_DATA_SHAPES,
   ...FEED_SHAPES,
   ...REMINDER_SHAPES,
   ...VERDICT_SHAPES,

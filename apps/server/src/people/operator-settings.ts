@@ -19,7 +19,10 @@ export interface OperatorSettings {
   reminderShares: readonly number[];
 }
 
-export function settingsOf(operator: Pick<OperatorRow, 'settings' | 'base'>, tzdb: string): OperatorSettings {
+export function settingsOf(
+  operator: Pick<OperatorRow, 'settings' | 'base'> & Partial<Pick<OperatorRow, 'tzdb'>>,
+  tzdb: string,
+): OperatorSettings {
   const settled = new Map(settledBy(operator).map((one) => [one.setting.key, one]));
   // The list of settings has checked that each value is one that its setting takes.
   const value = <T>(key: string): T => settled.get(key)?.value as T;
@@ -32,6 +35,7 @@ export function settingsOf(operator: Pick<OperatorRow, 'settings' | 'base'>, tzd
       ...DEFAULT_SETTINGS,
       base,
       tzdb,
+      newestTzdb: operator.tzdb ?? null,
       preset,
       counting: { ...counting, expiryInFlight },
       lateAfterMinutes: value('lateAfterMinutes'),

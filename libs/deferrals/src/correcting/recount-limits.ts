@@ -4,12 +4,14 @@
  */
 import { rectificationWindow } from '#intervals';
 import type { DeferralSettings } from '../context.js';
+import { needZoneData } from '../zone-data.js';
 import { readingIntervals } from '../deferring/reading-intervals.js';
 import type { DefectLife } from '../defect-life.js';
 import { before } from '../instant.js';
 import type { SignedLimit } from '../signed-limit.js';
 
 export function recountLimits(life: DefectLife, recordedAt: string, settings: DeferralSettings): SignedLimit[] {
+  needZoneData(settings);
   const { tzdb, preset } = settings;
   return life.limits.map((limit) => {
     if (limit.clock === null || limit.pair) return limit;

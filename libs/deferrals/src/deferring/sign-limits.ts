@@ -10,6 +10,7 @@ import type { BasisContext, DeferralSettings } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { before, earliest, latest } from '../instant.js';
 import type { SignedLimit } from '../signed-limit.js';
+import { needZoneData } from '../zone-data.js';
 import { readingIntervals } from './reading-intervals.js';
 
 /**
@@ -22,6 +23,7 @@ export function signLimits(
   { settings, others }: Pick<BasisContext, 'settings' | 'others'>,
   deferredAt: string | null = life.deferral?.deferredAt ?? null,
 ): SignedLimit[] {
+  needZoneData(settings);
   const engine = life.item?.units.length === 1 ? life.item.units[0] : undefined;
   const clockFrom = (category: MelRowBasis['category'], interval: string, recordedAt: string): SignedLimit['clock'] =>
     readingIntervals(() =>

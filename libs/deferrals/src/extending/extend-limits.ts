@@ -1,6 +1,7 @@
 /** Moves the end of each signed limit by its own interval. ORO.MLR.105(f): at most the interval of the operator's list. */
 import { extend, presetOf, type CalendarClock, type Extension, type ExtensionRefused } from '#intervals';
 import type { DeferralSettings } from '../context.js';
+import { needZoneData } from '../zone-data.js';
 import { readingIntervals } from '../deferring/reading-intervals.js';
 import type { DefectLife } from '../defect-life.js';
 import { latest } from '../instant.js';
@@ -21,6 +22,7 @@ export interface LimitsExtended {
 
 /** Under an approved procedure. Throws Refusal when the rules in force do not let the operator extend one of them. */
 export function extendLimits(life: DefectLife, asked: GrantAsked, settings: DeferralSettings): LimitsExtended {
+  needZoneData(settings);
   const notices: string[] = [];
   const limits = life.limits.map((limit) => {
     if (limit.clock === null) return limit;

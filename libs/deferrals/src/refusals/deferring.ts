@@ -7,6 +7,12 @@ export const DEFERRING_REFUSALS = {
     next: 'Name the MEL row, or the document with its reference and limit, or rectify the defect.',
     paragraph: 'M.A.403(b)(c); ORO.MLR.105; 14 CFR 121.628',
   },
+  'zone-data-older': {
+    sentence:
+      'This server has time-zone data {tzdb}, older than the {newest} that deadlines are stored with; it computes none.',
+    next: 'Bring the server up to date, or use one that is; what is stored can be read and flown by.',
+    paragraph: 'our own rule: an end of day follows from zone data, and older data must not decide silently',
+  },
   'row-not-of-this-entry': {
     sentence: 'Row {row} stands under entry {rowEntry}, but the item that failed is {entry}.',
     next: 'Choose a row of entry {entry}, or identify the item again.',

@@ -11,6 +11,7 @@ import { Movements1795590900000 } from './1795590900000-movements.js';
 import { Extensions1795591000000 } from './1795591000000-extensions.js';
 import { CalendarFeeds1795591100000 } from './1795591100000-calendar-feeds.js';
 import { PeopleAtStations1795592000000 } from './1795592000000-people-at-stations.js';
+import { ZoneData1795593000000 } from './1795593000000-zone-data.js';
 import { Reminders1795594000000 } from './1795594000000-reminders.js';
 import { FeedsOfAPerson1795594100000 } from './1795594100000-feeds-of-a-person.js';
 import { RegisterOfAircraft1795596000000 } from './1795596000000-register-of-aircraft.js';
@@ -35,6 +36,7 @@ export const migrations = [
   Extensions1795591000000,
   CalendarFeeds1795591100000,
   PeopleAtStations1795592000000,
+  ZoneData1795593000000,
   Reminders1795594000000,
   FeedsOfAPerson1795594100000,
   RegisterOfAircraft1795596000000,

@@ -29,6 +29,7 @@ import { SignatureTable } from './signature.row.js';
 import { StationCoverTable } from './station-cover.row.js';
 import { StationTable } from './station.row.js';
 import { VerdictTable } from './verdict.row.js';
+import { ZoneDifferenceTable } from './zone-difference.row.js';
 
 /** Every table that is read and written through TypeORM. Only the sealer's own waiting list is not among them. */
 export const tables = [
@@ -68,4 +69,5 @@ export const tables = [
   TreeFrontierTable,
   TreeHeadTable,
   VerdictTable,
+  ZoneDifferenceTable,
 ];

@@ -1,5 +1,5 @@
 import { EntitySchema } from 'typeorm';
-import { json, key, text, version, yesNo } from './column.js';
+import { json, key, nullable, text, version, yesNo } from './column.js';
 
 /** An air operator: whose aircraft, MEL, people and record these are. */
 export interface OperatorRow {
@@ -11,6 +11,8 @@ export interface OperatorRow {
   /** `UTC` or one IANA zone: the zone of its calendar days. */
   base: string;
   settings: Record<string, unknown>;
+  /** The newest time-zone data that its open deadlines were counted with; null before a server looked. */
+  tzdb: string | null;
   version: number;
 }
 
@@ -23,6 +25,7 @@ export const OperatorTable = new EntitySchema<OperatorRow>({
     invented: yesNo({ default: false }),
     base: text(),
     settings: json({ default: {} }),
+    tzdb: text(nullable),
     version: version(),
   },
   uniques: [{ name: 'operator_code', columns: ['code'] }],
