@@ -39,6 +39,8 @@ export interface RunningOptions {
   watch?: Omit<WatchOptions, 'jobs'>;
   /** Where people open the pages, and by which sign-on of somebody else they may come in. */
   outside?: Pick<ServerOptions, 'publicUrl' | 'signOn'>;
+  /** Other time-zone data than this machine's. */
+  zoneData?: Pick<ServerOptions, 'tzdb' | 'startOfDayIn'>;
 }
 
 export interface RunningServer {
@@ -46,6 +48,8 @@ export interface RunningServer {
   ownerUrl: string;
   database: FreshDatabase;
   store: Store;
+  /** What it found of open deadlines when it started. */
+  zoneData: Awaited<ReturnType<typeof startServer>>['zoneData'];
   /** Every answer that its clients got was held against it. */
   contract: Contract;
   /** Somebody who is not signed in. */
@@ -77,6 +81,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
     ...(pages === undefined ? {} : { pages }),
     ...options.outside,
     ...(options.heads === undefined ? {} : { heads: options.heads }),
+    ...options.zoneData,
     ...(secondEvaluator === undefined ? {} : { secondEvaluator }),
     ...(watch && jobs ? { watch: { ...watch, jobs } } : {}),
   });
@@ -87,6 +92,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
     ownerUrl,
     database,
     store,
+    zoneData: server.zoneData,
     contract,
     visitor,
     signIn: (name, operatorCode) => visitor().signIn(name, operatorCode),

@@ -3,10 +3,10 @@
  * the end of its last day at another instant, both ends are kept and the stricter counts until a person confirms the new
  * one. The days themselves are the legal truth and never move.
  */
-import { recountEnds, type RectificationClock, type StartOfDayIn } from '#intervals';
+import { readInstant, recountEnds, type RectificationClock, type StartOfDayIn, writeInstant } from '#intervals';
 import type { DeferralSettings } from './context.js';
 import type { DefectLife } from './defect-life.js';
-import { before } from './instant.js';
+import { before, millisecondsOf } from './instant.js';
 import { Refusal } from './refusal.js';
 import type { SignedLimit } from './signed-limit.js';
 
@@ -26,7 +26,7 @@ export function zoneDifferences(life: DefectLife, tzdb: string, startOfDayIn?: S
   return life.limits.flatMap(({ clock }) => {
     if (clock === null || clock.endsAt === null || clock.tzdb >= tzdb) return [];
     const { endsAt } = recountEnds(clock, tzdb, startOfDayIn);
-    if (endsAt === null || endsAt === clock.endsAt) return [];
+    if (endsAt === null || isSame(endsAt, clock.endsAt)) return [];
     const { base: zone, tzdb: tzdbBefore, endsAt: endsBefore } = clock;
     return [{ zone, tzdbBefore, tzdbAfter: tzdb, endsBefore, endsAfter: endsAt, confirmed: false }];
   });
@@ -46,13 +46,18 @@ function inForce(limit: SignedLimit, differences: readonly ZoneDifference[]): Si
     .filter((one) => isOf(one, clock) && (one.confirmed || before(one.endsAfter, one.endsBefore)))
     .sort((one, other) => (one.tzdbAfter < other.tzdbAfter ? 1 : -1));
   if (newest === undefined) return limit;
-  const { endsAfter: endsAt, tzdbAfter: tzdb } = newest;
+  const { tzdbAfter: tzdb } = newest;
+  const endsAt = writeInstant(readInstant('endsAfter', newest.endsAfter));
   const explanation = `${clock.explanation} With time-zone data ${tzdb} it ends before ${endsAt}.`;
   return inForce({ ...limit, clock: { ...clock, endsAt, tzdb, explanation } }, differences);
 }
 
 function isOf({ zone, tzdbBefore, endsBefore }: ZoneDifference, { base, tzdb, endsAt }: RectificationClock): boolean {
-  return zone === base && tzdbBefore === tzdb && endsBefore === endsAt;
+  return zone === base && tzdbBefore === tzdb && endsAt !== null && isSame(endsBefore, endsAt);
+}
+
+function isSame(one: string, other: string): boolean {
+  return millisecondsOf(one, 'end') === millisecondsOf(other, 'end');
 }
 
 /** Throws Refusal `zone-data-older`: deadlines are never computed with older data than some are stored with. */

@@ -1198,6 +1198,57 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/zone-data': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Which open deadlines newer time-zone data ends at another instant, and which end counts. */
+    get: operations['ZoneDataController_view'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/zone-data/statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What a person certifies who confirms them. */
+    get: operations['ZoneDataController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/zone-data/confirmation': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Confirm by signature that these deadlines end as the newer data says. */
+    post: operations['ZoneDataController_confirm'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/calendar-feeds': {
     parameters: {
       query?: never;
@@ -2365,6 +2416,10 @@ export interface components {
       changes: components['schemas']['SettingChangeBody'][];
       /** @description The signature, where something open would change. */
       sign?: components['schemas']['SignBody'];
+    };
+    ConfirmZoneDataBody: {
+      /** @description The signature under the statement that was shown. */
+      sign: components['schemas']['SignBody'];
     };
     MakeFeedBody: {
       /** @description What you call it, such as the device that reads it. */
@@ -3715,6 +3770,53 @@ export interface components {
       changes: components['schemas']['SettingChange'][];
       effects: components['schemas']['SettingEffect'][];
       statement: string | null;
+    };
+    /** @description A deadline that newer time-zone data ends at another instant. Its last day stays. */
+    ZoneDifference: {
+      /** @description id */
+      defect: string;
+      /** @description Number of the defect. */
+      number: string;
+      /** @description The zone its days are counted in. */
+      zone: string;
+      /** @description Time-zone data it was signed with. */
+      tzdbBefore: string;
+      /** @description Time-zone data that reads it otherwise. */
+      tzdbAfter: string;
+      /**
+       * Format: date-time
+       * @description The exclusive end as signed (ISO 8601)
+       */
+      endsBefore: string;
+      /**
+       * Format: date-time
+       * @description The exclusive end by the newer data (ISO 8601)
+       */
+      endsAfter: string;
+      /**
+       * Format: date-time
+       * @description The one that counts: the earlier until somebody confirmed (ISO 8601)
+       */
+      inForce: string;
+      /**
+       * Format: date-time
+       * @description When it was found (ISO 8601)
+       */
+      foundAt: string;
+      confirmedAt: string | null;
+    };
+    ZoneDataView: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description Time-zone data of this server. */
+      tzdb: string;
+      newest: string | null;
+      /** @description True when this server has older data: it computes no deadlines. */
+      older: boolean;
+      differences: components['schemas']['ZoneDifference'][];
     };
     /** @description An address under which a calendar program reads deadlines. */
     CalendarFeed: {
@@ -7838,6 +7940,97 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['SettingsPreview'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ZoneDataController_view: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ZoneDataView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ZoneDataController_statement: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ZoneDataController_confirm: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each confirmation. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ConfirmZoneDataBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ZoneDataView'];
         };
       };
       /** @description A problem; see `/api/problems`. */
