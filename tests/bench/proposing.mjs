@@ -2,7 +2,7 @@
  * Choices searched a second by the compiled evaluator beside the rules engine, on the same problem and the same trees; and
  * the time of a whole proposal for eight defects with three rows each.
  */
-import { compileAll, compileClosure, compileProviso, propose } from '../../dist/libs/dispatch/src/index.js';
+import { compileAll, propose } from '../../dist/libs/dispatch/src/index.js';
 import { judgeChoice } from '../../dist/libs/dispatch/src/choice.js';
 import { Frame } from '../../dist/libs/dispatch/src/frame/frame.js';
 import { judgeGates } from '../../dist/libs/dispatch/src/gates.js';
@@ -26,11 +26,8 @@ export async function proposing() {
   const problem = buildProblem(mel, same);
   const board = new Board(problem, [...problem.variables.keys()]);
   const choices = Array.from({ length: 64 }, (_, at) => rowsOf(at * 97));
-  const provisos = mel.entries.flatMap(({ subEntries }) => subEntries[0].rows[0].provisos);
-  const closures = provisos.map((proviso) => compileClosure(proviso));
-  const engines = provisos.map((proviso) => compileProviso(proviso));
   let next = 0;
-  const { byEngine, compiled, whole, values, trees, engineTrees } = await inTurns({
+  const { byEngine, compiled, whole } = await inTurns({
     byEngine: () => judgedByEngine(mel, withFacts(same), choices[next++ % choices.length]),
     compiled: () => {
       for (const rows of choices) {
@@ -39,29 +36,12 @@ export async function proposing() {
       }
     },
     whole: () => propose(mel, withFacts(same)),
-    values: () => {
-      const lookup = lookupOf(anotherFlight());
-      for (const one of closures) one.value(lookup);
-    },
-    trees: () => {
-      const lookup = lookupOf(anotherFlight());
-      for (const one of closures) one.judge(lookup);
-    },
-    engineTrees: async () => {
-      const lookup = lookupOf(anotherFlight());
-      for (const one of engines) await one.judge(lookup);
-    },
   });
-  const each = provisos.length;
   return [
     `${DEFECTS} open defects x ${ROWS} rows, one flight, facts never seen before:`,
     `  choices judged by the rules engine      ${rate(byEngine)}/s`,
     `  choices judged by the compiled search   ${rate(compiled * choices.length)}/s   ${ratio(compiled * choices.length, byEngine)} of the engine`,
     `  whole proposals                         ${rate(whole)}/s, ${(1000 / whole).toFixed(2)} ms each`,
-    'proviso judgements, same trees and facts:',
-    `  rules engine with fold and explanation  ${rate(engineTrees * each)}/s`,
-    `  compiled, with explanation              ${rate(trees * each)}/s   ${ratio(trees, engineTrees)} of the engine`,
-    `  compiled, value only                    ${rate(values * each)}/s   ${ratio(values, engineTrees)} of the engine`,
   ];
 }
 
@@ -102,5 +82,3 @@ function anotherFlight() {
 }
 
 const withFacts = (whole) => ({ ...whole, flight: { ...whole.flight, facts: anotherFlight() } });
-
-const lookupOf = (facts) => (key) => ({ value: key.startsWith('entry.') ? 2 : facts[key] });

@@ -7,10 +7,11 @@
  */
 import type { Proviso } from '#mel';
 import type { CompiledProviso } from '../evaluate/compiled-proviso.js';
-import { Possible, Unknown, type FactLookup, type FactValue } from '../evaluate/marker.js';
+import type { FactLookup } from '../evaluate/marker.js';
 import { planOf, type LeafPlan, type NameOf, type NodePlan } from '../evaluate/plan.js';
 import type { ExplainedNode } from '../verdict.js';
-import { ALL_FALSE, ALL_TRUE, codeOf, notCode, pairOf, type Code } from './code.js';
+import { ALL_FALSE, ALL_TRUE, notCode, type Code } from './code.js';
+import { explainerOf } from './explain.js';
 import { codeOfValue, holdsOf, type Holds } from './leaf-test.js';
 
 /** One leaf, in reading order. */
@@ -34,14 +35,13 @@ export function compileClosure(proviso: Proviso, nameOf: NameOf = (subject) => s
   const leaves: ClosureLeaf[] = [];
   const plan = planOf(proviso.when, nameOf);
   const combine = combineOf(plan, leaves);
-  const codes = (lookup: FactLookup): Code[] => leaves.map(({ key, holds }) => codeOfValue(lookup(key).value, holds));
   const keys = [...new Set(leaves.map(({ key }) => key))];
   return {
     leaves,
     combine,
     entryKeys: keys.filter((key) => key.startsWith('entry.')),
-    value: (lookup) => combine(codes(lookup)),
-    judge: (lookup) => explain(plan, codes(lookup), { next: 0 }, lookup),
+    value: valueOf(plan),
+    judge: explainerOf(plan),
   };
 }
 
@@ -72,47 +72,25 @@ function anyOfParts(parts: readonly Combine[]): Combine {
   };
 }
 
-/** `place` walks the leaves in the order in which they were compiled. */
-function explain(plan: NodePlan, codes: readonly Code[], place: { next: number }, lookup: FactLookup): ExplainedNode {
-  if (plan.node === 'leaf') return explainLeaf(plan, codes[place.next++] ?? ALL_FALSE, lookup);
-  const children = plan.children.map((child) => explain(child, codes, place, lookup));
-  const pair = pairOf(valueOf(plan, children));
-  return { node: plan.node, text: plan.text, now: pair.now, after: pair.after, children };
-}
-
-function valueOf({ node }: NodePlan, children: readonly ExplainedNode[]): Code {
-  const codes = children.map(codeOf);
-  if (node === 'not') return notCode(codes[0] ?? ALL_FALSE);
-  return node === 'all' ? codes.reduce((a, b) => a & b, ALL_TRUE) : codes.reduce((a, b) => a | b, ALL_FALSE);
-}
-
-function explainLeaf(plan: LeafPlan, code: Code, lookup: FactLookup): ExplainedNode {
-  const { value, source, observedAt, validUntil } = lookup(plan.key);
-  const { now, after } = pairOf(code);
-  const node: ExplainedNode = {
-    node: 'leaf',
-    text: plan.text,
-    now,
-    after,
-    fact: plan.key,
-    operator: plan.operator,
-    expected: plan.expected,
-    ...shown(value),
-  };
-  if (source !== undefined) node.source = source;
-  if (observedAt !== undefined) node.observedAt = observedAt;
-  if (validUntil !== undefined) node.validUntil = validUntil;
-  if (now === 'U' || after === 'U') {
-    node.mayAnswer = plan.mayAnswer;
-    node.question = plan.question;
+/** The value alone, asking for no more facts than it needs. */
+function valueOf(plan: NodePlan): (lookup: FactLookup) => Code {
+  if (plan.node === 'leaf') {
+    const { key } = plan;
+    const holds = holdsOf(plan.operator, plan.expected);
+    return (lookup) => codeOfValue(lookup(key).value, holds);
   }
-  return node;
-}
-
-function shown(value: FactValue): Pick<ExplainedNode, 'actual' | 'known' | 'because'> {
-  if (value instanceof Unknown) return { actual: null, known: false, because: value.reason };
-  if (!(value instanceof Possible)) return { actual: value, known: true };
-  const [only] = value.now;
-  const certain = value.now.length === 1;
-  return { actual: certain ? only : value.now, known: certain && value.after.length === 1 };
+  const parts = plan.children.map(valueOf);
+  const [only] = parts;
+  if (plan.node === 'not' && only !== undefined) return (lookup) => notCode(only(lookup));
+  if (plan.node === 'all')
+    return (lookup) => {
+      let code = ALL_TRUE;
+      for (let at = 0; at < parts.length && code !== ALL_FALSE; at++) code &= parts[at]!(lookup);
+      return code;
+    };
+  return (lookup) => {
+    let code = ALL_FALSE;
+    for (let at = 0; at < parts.length && code !== ALL_TRUE; at++) code |= parts[at]!(lookup);
+    return code;
+  };
 }
