@@ -46,6 +46,7 @@ async function everyAddress(): Promise<string[]> {
     '/repeats',
     '/operators',
     '/reminders',
+    '/zone-data',
     '/you',
     '/nowhere/at/all',
     ...ofFleet,

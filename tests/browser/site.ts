@@ -40,14 +40,21 @@ interface SiteOptions {
   now: () => string;
   demo?: boolean;
   watch?: RunningOptions['watch'];
+  zoneData?: RunningOptions['zoneData'];
 }
 
 /** Builds the pages into a folder of their own: other tests may be building dist at the same moment. */
-export async function aSite({ now, demo = true, watch }: SiteOptions): Promise<Site> {
+export async function aSite({ now, demo = true, watch, zoneData }: SiteOptions): Promise<Site> {
   const pages = `${ROOT}/.test-output/pages-${randomUUID()}`;
   const configFile = `${ROOT}/apps/web/vite.config.ts`;
   await build({ configFile, logLevel: 'error', build: { outDir: pages, emptyOutDir: true } });
-  const server = await runningServer({ now, demo, pages, ...(watch ? { watch } : {}) });
+  const server = await runningServer({
+    now,
+    demo,
+    pages,
+    ...(watch ? { watch } : {}),
+    ...(zoneData ? { zoneData } : {}),
+  });
   const browser: Browser = await launchBrowser();
   const contexts: BrowserContext[] = [];
 

@@ -21,6 +21,7 @@ import { ItemPage } from './item/item-page.js';
 import { OpenItemsPage } from './open-items/open-items-page.js';
 import { RepeatsPage } from './repeats/repeats-page.js';
 import { RemindersPage } from './reminders/reminders-page.js';
+import { ZoneDataPage } from './zone-data/zone-data-page.js';
 import { PeoplePage } from './people/people-page.js';
 import { RegisterActPage } from './register/register-act-page.js';
 import { RegisterPage } from './register/register-page.js';
@@ -89,6 +90,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/people', PeoplePage],
   ['/repeats', RepeatsPage],
   ['/reminders', RemindersPage],
+  ['/zone-data', ZoneDataPage],
   ['/aircraft', GatePage],
   ['/aircraft/:id', AircraftPage],
   ['/aircraft/:id/write-up', WriteUpPage],

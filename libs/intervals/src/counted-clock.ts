@@ -42,11 +42,15 @@ export function countedClock({ interval, recorded, start, base, engine, flightDa
     ...(joint === 'last-of' && { joint }),
     ...(within.length > 0 && { within }),
     ...(timeLimited && { timeLimited }),
-    ...(engine !== undefined && { engine }),
+    ...(engine !== undefined && isOfEngine(interval) && { engine }),
     ...(start.stated !== null && { stated: start.stated }),
     ...(start.usedBefore > 0 && { usedBefore: start.usedBefore }),
     explanation: explainCounted({ interval, fixed, recorded, start, base, engine, flightDay }),
   };
+}
+
+function isOfEngine({ limits, within }: Interval): boolean {
+  return [...limits, ...within.flatMap((one) => one.limits)].some(({ unit }) => unit.startsWith('engine-'));
 }
 
 function firstOf(ends: readonly FixedEnd[]): FixedEnd | null {

@@ -69,6 +69,11 @@ describe('what an engine used', () => {
     );
   });
 
+  it('belongs to a clock only where its interval asks for an engine', () => {
+    expect(clockOf('9 engine-cycles', '2')).toMatchObject({ engine: '2' });
+    expect(clockOf('9 flights', '2')).not.toHaveProperty('engine');
+  });
+
   it('does not mix with that of the aircraft', () => {
     const drawn = [{ minutes: 60, own: { '2': { minutes: 75, cycles: 2 } } }];
     expect(countUsed(clockOf('9 engine-cycles', '2'), legs(drawn))).toMatchObject({ cycles: 1, engineCycles: 2 });

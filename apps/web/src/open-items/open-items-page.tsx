@@ -30,6 +30,9 @@ export function OpenItemsPage() {
       <p>
         <a href="/reminders">Reminders</a>: where they go, what was sent, what could not be delivered.
       </p>
+      <p>
+        <a href="/zone-data">Time-zone data</a>: deadlines that newer data ends at another instant.
+      </p>
       <div class="buttons">
         <a class="button" href="/api/defects.csv" download="open-items.csv">
           This list for a spreadsheet

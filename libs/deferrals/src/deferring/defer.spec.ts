@@ -55,6 +55,32 @@ describe('deferring a write-up', () => {
     expect(act?.by.authorisation.number).toBe('AUTH-tech');
   });
 
+  it('counts use from the deferral, or from its log time where that is earlier (CS-MMEL, category A; SEEN-2)', () => {
+    const hours = { category: 'A' as const, interval: '72 hours' };
+    const now = deferredAs(hours, RECORDED, { at });
+    expect(now.limits[0]?.clock).toMatchObject({ startsAt: '2026-01-26T11:00:00Z', endsAt: '2026-01-29T11:00:00Z' });
+    const onPaper = deferredAs(hours, RECORDED, { at, recordedAt: '2026-01-26T10:30Z' });
+    expect(onPaper.limits[0]?.clock).toMatchObject({ startsAt: '2026-01-26T10:30:00Z' });
+    const canada = deferredAs(hours, RECORDED, { at, settings: { preset: 'tcca-2022' } });
+    expect(canada.limits[0]?.clock).toMatchObject({ startsAt: '2026-01-26T10:00:00Z', countsFrom: 'next-flight' });
+  });
+
+  it('keeps which engine an interval is about, and what must be done inside it', () => {
+    const interval = '125 engine-hours, M1 within 10 engine-hours, time-limited dispatch';
+    const { limits } = deferredAs({ category: 'A', interval }, RECORDED, { at });
+    expect(limits[0]?.clock).toMatchObject({
+      interval,
+      engine: '1',
+      timeLimited: true,
+      within: [{ until: 'M1', limits: [{ amount: 10, unit: 'engine-hours' }] }],
+    });
+  });
+
+  it('computes nothing with older time-zone data than deadlines are stored with', () => {
+    const old = context(at, { settings: { tzdb: '2025c', newestTzdb: '2026a' } });
+    expect(refusalOf(() => defer(life, command(), old)).code).toBe('zone-data-older');
+  });
+
   it('refuses without a basis', () => {
     expect(refusalOf(() => defer(life, command({ basis: null }), context(at))).code).toBe('no-basis');
     expect(refusalOf(() => defer(life, command(), context(at, { offered: null }))).code).toBe('no-basis');
