@@ -39,12 +39,13 @@ export interface Site {
 interface SiteOptions {
   now: () => string;
   demo?: boolean;
+  outside?: RunningOptions['outside'];
   watch?: RunningOptions['watch'];
   zoneData?: RunningOptions['zoneData'];
 }
 
 /** Builds the pages into a folder of their own: other tests may be building dist at the same moment. */
-export async function aSite({ now, demo = true, watch, zoneData }: SiteOptions): Promise<Site> {
+export async function aSite({ now, demo = true, watch, zoneData, outside }: SiteOptions): Promise<Site> {
   const pages = `${ROOT}/.test-output/pages-${randomUUID()}`;
   const configFile = `${ROOT}/apps/web/vite.config.ts`;
   await build({ configFile, logLevel: 'error', build: { outDir: pages, emptyOutDir: true } });
@@ -52,6 +53,7 @@ export async function aSite({ now, demo = true, watch, zoneData }: SiteOptions):
     now,
     demo,
     pages,
+    outside,
     ...(watch ? { watch } : {}),
     ...(zoneData ? { zoneData } : {}),
   });

@@ -235,6 +235,24 @@ describe('an escape from the folder of the pages', () => {
   });
 });
 
+describe('a body that is too large or nested too deep', () => {
+  const deep = `${'{"a":'.repeat(5000)}1${'}'.repeat(5000)}`;
+  it.each([
+    ['/api/session', () => server.visitor()],
+    ['/api/session/passkey', () => server.visitor()],
+    ['/api/sign-on/signature', () => technician],
+    ['/api/passkeys/signature', () => technician],
+    ['/api/passkeys', () => technician],
+  ])('is refused before anything reads it, by somebody unknown too: %s', async (path, client) => {
+    const body = (value: string) => `{"challenge":"${randomUUID()}","response":${value}}`;
+    const nested = await client().refused('POST', path, { body: body(deep) });
+    expect(nested).toMatchObject({ status: 422, code: 'invalid-input' });
+    expect(nested.detail).toContain('nested deeper');
+    const large = await client().refused('POST', path, { body: body(JSON.stringify('x'.repeat(70_000))) });
+    expect(large).toMatchObject({ status: 413 });
+  });
+});
+
 /** Sends what no client library would: the path as it is written. */
 function raw(
   method: string,

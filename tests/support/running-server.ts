@@ -38,7 +38,7 @@ export interface RunningOptions {
   /** What it does by itself; absent: nothing. */
   watch?: Omit<WatchOptions, 'jobs'>;
   /** Where people open the pages, and by which sign-on of somebody else they may come in. */
-  outside?: Pick<ServerOptions, 'publicUrl' | 'signOn'>;
+  outside?: Pick<ServerOptions, 'publicUrl' | 'signOn'> | undefined;
   /** Other time-zone data than this machine's. */
   zoneData?: Pick<ServerOptions, 'tzdb' | 'startOfDayIn'>;
 }
@@ -158,7 +158,7 @@ export function demoSecret(): string {
   return demoOf(SEED).secret;
 }
 
-async function freePort(): Promise<number> {
+export async function freePort(): Promise<number> {
   const server = createServer();
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const { port } = server.address() as AddressInfo;

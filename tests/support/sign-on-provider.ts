@@ -36,11 +36,12 @@ export class SignOnProvider {
     readonly issuer: string,
   ) {}
 
-  static async start(clients: { id: string; redirect: string }[]): Promise<SignOnProvider> {
+  /** @param port absent: a free one */
+  static async start(clients: { id: string; redirect: string }[], port = 0): Promise<SignOnProvider> {
     const keys = generateKeyPairSync('rsa', { modulusLength: 2048 });
     let handle: (request: IncomingMessage, response: ServerResponse) => void = () => undefined;
     const server = createServer((request, response) => handle(request, response));
-    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+    await new Promise<void>((resolve) => server.listen(port, '127.0.0.1', resolve));
     const issuer = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
     const made = new SignOnProvider(server, keys, issuer);
     const provider = made.provider(clients);
