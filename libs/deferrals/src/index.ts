@@ -73,6 +73,14 @@ export { removeFromAircraft, seeRemoval, type OnItems } from './register/remove-
 export { endDocument, type EndDocument } from './register/change-owner.js';
 export { askThingCorrection, correctThing, type AskThingCorrection } from './register/correct-thing.js';
 export { giveShift, takeShift, type GiveShift, type ShiftList, type TakeShift } from './register/hand-over-shift.js';
+export {
+  acceptFlight,
+  voidBecause,
+  type Acceptance,
+  type AcceptingRole,
+  type ItemShown,
+  type Shown,
+} from './accepting/accept-flight.js';
 export { join, type Join } from './answering/join.js';
 export { openDeferralOf } from './deferring/not-down-already.js';
 export { fitPlacard, type FitPlacard } from './leaving/fit-placard.js';

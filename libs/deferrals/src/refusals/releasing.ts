@@ -81,6 +81,21 @@ export const RELEASING_REFUSALS = {
     next: 'Rectify or defer it.',
     paragraph: 'common practice, no source',
   },
+  'declined-without-reason': {
+    sentence: 'The aircraft is declined for this flight, and it is not said why.',
+    next: 'Write the reason, so that maintenance control can act on it.',
+    paragraph: 'ORO.MLR.105; common practice, no source for the reason',
+  },
+  'role-does-not-accept': {
+    sentence: '{name} signs as {role}; this is for the {asked} to accept.',
+    next: 'Ask the {asked} of this flight.',
+    paragraph: '14 CFR 121.533 (from memory)',
+  },
+  'shown-is-over': {
+    sentence: 'What was shown was good until {until}, and that is over.',
+    next: 'Read the answer for the flight again, then accept or decline it.',
+    paragraph: 'ORO.MLR.105',
+  },
   'correction-of-nothing': {
     sentence: 'There is nothing to correct: act {act} of defect {defect} has no {field} that reads "{was}".',
     next: 'Read the history again and name the act, the field and what stands there now.',

@@ -30,6 +30,18 @@ export class Acts {
     return new Map(rows.map(({ id, at }) => [id, at.toISOString()]));
   }
 
+  /** When anything on this aircraft was last released or closed; null when nothing ever was. */
+  async lastReleaseAt(aircraftId: string): Promise<string | null> {
+    const [row] = await this.tx.query<{ at: Date | null }>(
+      `select max(act.at) as at from defect_act act join defect on defect.operator_id = act.operator_id
+         and defect.id = act.defect_id
+       where act.operator_id = $1 and defect.aircraft_id = $2
+         and act.kind in ('released', 'no-fault-found', 'raised-in-error', 'reset-and-watch')`,
+      [this.tx.operatorId, aircraftId],
+    );
+    return row?.at?.toISOString() ?? null;
+  }
+
   ofAll(defectIds: readonly string[]): Promise<DefectActRow[]> {
     const { operatorId, manager } = this.tx;
     return manager.find(DefectActTable, {

@@ -9,6 +9,15 @@ export class Judgements {
     return this.tx.insert(JudgementTable, judgement);
   }
 
+  /** Of one kind for one flight, on whatever aircraft; the newest last. */
+  ofFlight(flightId: string, judgement: string): Promise<JudgementRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(JudgementTable, {
+      where: { operatorId, flightId, judgement },
+      order: { at: 'ASC', id: 'ASC' },
+    });
+  }
+
   /** The newest last. */
   ofAircraft(aircraftId: string): Promise<JudgementRow[]> {
     const { operatorId, manager } = this.tx;
