@@ -28,7 +28,12 @@ async function everyAddress(): Promise<string[]> {
   const unlike = aircraft.filter(({ registration }) => ['Q-KEA', 'Q-KED', 'Q-KEP'].includes(registration));
   const ofFleet = unlike.flatMap(({ id, nextFlight }) => [
     `/aircraft/${id}`,
-    ...(nextFlight ? [`/aircraft/${id}/flights/${nextFlight.flight.id}`] : []),
+    ...(nextFlight
+      ? [
+          `/aircraft/${id}/flights/${nextFlight.flight.id}`,
+          `/aircraft/${id}/flights/${nextFlight.flight.id}/acceptance`,
+        ]
+      : []),
   ]);
   const item = (registration: string): string => {
     const found = defects.find((one) => one.registration === registration);

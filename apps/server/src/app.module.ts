@@ -69,6 +69,8 @@ import { SignInService } from './people/sign-in.service.js';
 import { SignOnController } from './people/sign-on.controller.js';
 import { SIGN_ON, SignOnService, type SignOnSettings } from './people/sign-on.service.js';
 import { PUBLIC_URL } from './people/site-address.js';
+import { AcceptancesController } from './accepting/acceptances.controller.js';
+import { AcceptancesService } from './accepting/acceptances.service.js';
 import { RegisterController } from './register/register.controller.js';
 import { RegisterService } from './register/register.service.js';
 import { RegisterViews } from './register/register-views.service.js';
@@ -145,6 +147,7 @@ export class AppModule {
         RepeatsController,
         ActsController,
         RegisterController,
+        AcceptancesController,
         CrewPlacardController,
         ExtendingController,
         ExtensionsController,
@@ -192,6 +195,7 @@ export class AppModule {
         RowChangesService,
         LeavingService,
         RegisterService,
+        AcceptancesService,
         RegisterViews,
         ReleasingService,
         DefectViews,

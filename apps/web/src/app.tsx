@@ -6,6 +6,7 @@ import { ControlPage } from './control/control-page.js';
 import { StationsPage } from './control/stations-page.js';
 import { SwapPage } from './control/swap-page.js';
 import { DayPage } from './day/day-page.js';
+import { AcceptancePage } from './accepting/acceptance-page.js';
 import { AnswerPage } from './answer/answer-page.js';
 import { ActPage } from './acts/act-page.js';
 import { PlacardPage } from './acts/placard-page.js';
@@ -99,6 +100,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/aircraft/:id/left/:act', RegisterActPage],
   ['/aircraft/:id/day', DayPage],
   ['/aircraft/:id/flights/:flight', AnswerPage],
+  ['/aircraft/:id/flights/:flight/acceptance', AcceptancePage],
   ['/control', ControlPage],
   ['/control/swap', SwapPage],
   ['/control/stations', StationsPage],

@@ -4,6 +4,7 @@ import type { OpenDefect, OtherBasis, PlannedFlight, RecordedJudgement, Situatio
 import type { Leg } from '#intervals';
 import type { AircraftRow, FlightRow, JudgementRow, Tx } from '#store';
 import { givenOn } from './combination.js';
+import { ACCEPTANCE } from '../accepting/acceptance-kind.js';
 import { factBook, stillPlanned } from './fact-book.js';
 import { legsFor, usedOf } from './flown.js';
 import { flightsUnderGrants, grantsInForce, type UsesUp } from './grants-in-force.js';
@@ -61,7 +62,11 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
     flight: flight ? plannedFlight(flight, facts) : null,
     facts,
     work: defects.flatMap(({ life }) => workDone(life, legs, settings.deferral)),
-    judgements: judgementsFor(judgements, flight, judges),
+    judgements: judgementsFor(
+      judgements.filter(({ judgement }) => judgement !== ACCEPTANCE),
+      flight,
+      judges,
+    ),
     directives: directives.map(({ number, entry, units }) => ({ number, entry, ...(units ? { units } : {}) })),
     gates: readableGates(aircraft, defects, register, proposals, laterOf(at, flight)),
     settings: settings.judge,

@@ -74,6 +74,7 @@ const fleetLine = object(
     nextFlight: orNull(
       object({
         flight: ref('FlightLine'),
+        accepted: list(ref('AcceptanceLine')),
         verdict: oneOf(CODES, 'The answer.'),
         words: text('The answer in words.'),
         why: text('The deciding reason.'),

@@ -7,6 +7,7 @@ import { aircraftOr404, DispatchService } from '../dispatch/dispatch.service.js'
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
+import { acceptancesFor } from '../accepting/acceptances-for.js';
 import { flightLine } from './flight-line.js';
 import { whyInOneLine } from './why-in-one-line.js';
 
@@ -79,6 +80,7 @@ export class FleetService {
     const settings = await this.dispatch.settings(tx);
     return {
       flight: flightLine(flight, stations),
+      accepted: await acceptancesFor(tx, aircraft, flight, this.now()),
       ...(await this.dispatch.judgeNow(tx, aircraft, flight, settings, {}).then(told, untold)),
     };
   }

@@ -8,6 +8,7 @@ import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
 import { WHAT_HELPS_SHAPES } from '../dispatch/what-helps.schema.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
 import { STATION_SHAPES } from '../fleet/stations.schema.js';
+import { ACCEPTANCE_SHAPES } from '../accepting/acceptances.schema.js';
 import { REGISTER_SHAPES } from '../register/register.schema.js';
 import { SWAP_SHAPES } from '../fleet/swap.schema.js';
 import { MEL_SHAPES } from '../mel/mel.schema.js';
@@ -65,6 +66,7 @@ export const SHAPES: Record<string, Shape> = {
   ...PEOPLE_SHAPES,
   ...FLEET_SHAPES,
   ...REGISTER_SHAPES,
+  ...ACCEPTANCE_SHAPES,
   ...DEFECT_SHAPES,
   ...EXTENSION_SHAPES,
   ...SETTINGS_SHAPES,

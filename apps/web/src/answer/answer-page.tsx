@@ -38,6 +38,11 @@ export function AnswerPage() {
               answered={again}
               whole
             />
+            <p>
+              <a class="button" href={`/aircraft/${id}/flights/${flightId}/acceptance`}>
+                Acceptance by commander and dispatcher
+              </a>
+            </p>
             <Combination verdict={verdict} aircraft={id} given={again} />
             <p class="soft">
               Asked {withOffset(verdict.at, operator.base)}, MEL {verdict.mel?.document} revision{' '}

@@ -1025,6 +1025,41 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/aircraft/{id}/flights/{flight}/acceptance': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What the commander is shown for this flight, and what was accepted or declined. */
+    get: operations['AcceptancesController_view'];
+    put?: never;
+    /** Accept the aircraft for this flight with what is open, or decline it with a reason. */
+    post: operations['AcceptancesController_accept'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/flights/{flight}/acceptance/statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The statement that an acceptance would certify. */
+    get: operations['AcceptancesController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/crew-placard': {
     parameters: {
       query?: never;
@@ -2325,6 +2360,19 @@ export interface components {
       /** @description The signature of who takes. */
       sign: components['schemas']['SignBody'];
     };
+    AcceptanceBody: {
+      /**
+       * @description As whom: the commander accepts, the dispatcher acknowledges the limits.
+       * @enum {string}
+       */
+      role: 'commander' | 'dispatcher';
+      /** @description False when it is declined. */
+      accepted: boolean;
+      /** @description Why it is declined; needed then. */
+      reason?: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
     CrewPlacardBody: {
       /** @description What it says; the words that it is temporary and of the crew are put before it. */
       text: string;
@@ -2947,6 +2995,7 @@ export interface components {
       } | null;
       nextFlight: {
         flight: components['schemas']['FlightLine'];
+        accepted: components['schemas']['AcceptanceLine'][];
         /**
          * @description The answer.
          * @enum {string}
@@ -3138,6 +3187,70 @@ export interface components {
       done: boolean;
       /** @description Who did it. */
       by: string;
+    };
+    /** @description An acceptance of the aircraft for a flight. */
+    AcceptanceLine: {
+      /** @description As whom: commander or dispatcher. */
+      role: string;
+      /** @description False when it was declined. */
+      accepted: boolean;
+      reason: string | null;
+      /** @description Name. */
+      by: string;
+      /**
+       * Format: date-time
+       * @description When (ISO 8601)
+       */
+      at: string;
+      void: string[];
+    };
+    AcceptanceView: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description id */
+      aircraft: string;
+      /** @description Mark. */
+      registration: string;
+      flight: components['schemas']['FlightLine'];
+      /**
+       * @description The answer.
+       * @enum {string}
+       */
+      verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
+      /** @description The answer in words. */
+      words: string;
+      reasons: string[];
+      goodUntil: string | null;
+      items: {
+        /** @description id */
+        defect: string;
+        /** @description Number. */
+        number: string;
+        /** @description What. */
+        title: string;
+        basis: string | null;
+        until: string | null;
+        limits: string[];
+        operations: {
+          /** @description Which. */
+          work: string;
+          /** @description The (O) procedure. */
+          text: string;
+        }[];
+      }[];
+      /** @description How many things are left on the aircraft. */
+      left: number;
+      given: components['schemas']['AcceptanceLine'][];
+    };
+    AcceptanceGiven: {
+      /** @description False when it was declined. */
+      accepted: boolean;
+      /** @description As whom. */
+      role: string;
+      reason: string | null;
     };
     /** @description A defect as it stands. */
     DefectLine: {
@@ -7503,6 +7616,108 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AcceptancesController_view: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        flight: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AcceptanceView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AcceptancesController_accept: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path: {
+        flight: string;
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AcceptanceBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AcceptanceGiven'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AcceptancesController_statement: {
+    parameters: {
+      query: {
+        /** @description As whom. */
+        role: 'commander' | 'dispatcher';
+        /** @description Whether it is accepted. */
+        answer: 'yes' | 'no';
+      };
+      header?: never;
+      path: {
+        flight: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -1,6 +1,7 @@
 import type { Schemas } from '../api/client.js';
 import { useLive } from '../api/use-live.js';
 import { useRead } from '../api/use-read.js';
+import { Accepted } from '../accepting/accepted.js';
 import { AnswerWords } from '../answer/answer-words.js';
 import { DeadlineWords } from '../item/deadline-words.js';
 import { StateWords } from '../item/state-words.js';
@@ -106,6 +107,7 @@ function AircraftRow({ line }: { line: Line }) {
             <span class="block clamp">
               <Said text={nextFlight.why} />
             </span>
+            <Accepted given={nextFlight.accepted} />
           </>
         )}
       </Cell>

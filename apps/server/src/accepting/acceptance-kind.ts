@@ -1,0 +1,2 @@
+/** How an acceptance stands among the answers of named persons. */
+export const ACCEPTANCE = 'flight-acceptance';
