@@ -165,6 +165,11 @@ describe('intervals and repeats', () => {
     ['flights', /^\d+ flights$/],
     ['flight hours', /^\d+ flight-hours$/],
     ['the first of two', / or /],
+    ['engine hours of time-limited dispatch', /^\d+ engine-hours, time-limited dispatch$/],
+    ['a departure from a designated station', /next departure from a designated station$/],
+    ['an opportunity at a base', /^first opportunity at a base$/],
+    ['the later of two', /, whichever is later$/],
+    ['something to be done by a shorter limit', /, M1 within 1 flight-day$/],
   ])('category A in %s', (_, shape) => {
     expect(ownIntervals.some((text) => shape.test(text))).toBe(true);
   });
