@@ -139,6 +139,7 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
         problem: null,
       },
     ]);
+    await tx.movements.addFile({ sha256: 'f'.repeat(64), name: 'a file', bytes: 1, takenAt: someInstant });
     const messageId = await aMessage(tx, entryId);
     await tx.movements.openTray([
       { messageId, reason: 'no-arrival', sentence: 'It is not known.', openedAt: someInstant },

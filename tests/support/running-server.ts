@@ -4,7 +4,12 @@ import { fileURLToPath } from 'node:url';
 import { pino, type Logger } from 'pino';
 import type { SecondEvaluator } from '#dispatch';
 import { type HeadExport, Jobs, openStore, startSealer, type Store } from '#store';
-import { type ServerOptions, startServer, type WatchOptions } from '../../apps/server/src/index.js';
+import {
+  type RunningServer as Server,
+  type ServerOptions,
+  startServer,
+  type WatchOptions,
+} from '../../apps/server/src/index.js';
 import { demoOf, loadDemo } from '../../seed/load.js';
 import { ApiClient } from './api-client.js';
 import { built } from './built.js';
@@ -50,6 +55,7 @@ export interface RunningServer {
   store: Store;
   /** What it found of open deadlines when it started. */
   zoneData: Awaited<ReturnType<typeof startServer>>['zoneData'];
+  movementFiles: Server['movementFiles'];
   /** Every answer that its clients got was held against it. */
   contract: Contract;
   /** Somebody who is not signed in. */
@@ -93,6 +99,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
     database,
     store,
     zoneData: server.zoneData,
+    movementFiles: server.movementFiles,
     contract,
     visitor,
     signIn: (name, operatorCode) => visitor().signIn(name, operatorCode),

@@ -19,6 +19,7 @@ describe('what the server is told at its start', () => {
       port: 4170,
       mail: null,
       endpointsInside: false,
+      movementsFolder: null,
       requestsPerMinute: 1200,
       lookEverySeconds: 600,
       leaseSeconds: 60,

@@ -3,7 +3,15 @@ import type { Given } from './options.js';
 import { publicUrlOf, type SignOnAsked, signOnOf } from './sign-on-options.js';
 import { UsageError } from './usage-error.js';
 
-export const START_OPTIONS = ['database', 'host', 'port', 'smtp', 'mail-from', 'endpoints'] as const;
+export const START_OPTIONS = [
+  'database',
+  'host',
+  'port',
+  'smtp',
+  'mail-from',
+  'endpoints',
+  'movements-folder',
+] as const;
 
 export interface StartOptions {
   host: string;
@@ -11,6 +19,8 @@ export interface StartOptions {
   /** Null: mail waits until a server is started with one. */
   mail: { url: string; from: string } | null;
   endpointsInside: boolean;
+  /** Null: no folder is watched. */
+  movementsFolder: string | null;
   requestsPerMinute: number;
   lookEverySeconds: number;
   leaseSeconds: number;
@@ -29,6 +39,7 @@ export function startOptions({ options }: Pick<Given, 'options'>, env: Environme
     port: whole('--port', either('port', 'PORT') ?? '4170', 0, 65_535),
     mail: mailOf(either('smtp', 'SMTP_URL'), either('mail-from', 'MAIL_FROM')),
     endpointsInside: insideOf(either('endpoints', 'ENDPOINTS') ?? 'open'),
+    movementsFolder: either('movements-folder', 'MOVEMENTS_FOLDER') ?? null,
     requestsPerMinute: whole('REQUESTS_PER_MINUTE', given(env['REQUESTS_PER_MINUTE']) ?? '1200', 1, 1_000_000_000),
     lookEverySeconds: whole('LOOK_EVERY_SECONDS', given(env['LOOK_EVERY_SECONDS']) ?? '600', 1, 43_200),
     publicUrl: publicUrlOf(env),

@@ -49,6 +49,7 @@ import { LiveService } from './live/live.service.js';
 import { MelController } from './mel/mel.controller.js';
 import { MelService } from './mel/mel.service.js';
 import { MelShelf } from './mel/mel-shelf.js';
+import { FileIntakeService } from './movements/files/file-intake.service.js';
 import { IntakeService } from './movements/intake.service.js';
 import { LegsController } from './movements/legs.controller.js';
 import { LegsService } from './movements/legs.service.js';
@@ -223,6 +224,7 @@ export class AppModule {
         MelService,
         MelShelf,
         IntakeService,
+        FileIntakeService,
         TrayService,
         LegsService,
         StandingsService,

@@ -2,6 +2,7 @@
 export { describeInterface, startServer, type RunningServer, type ServerOptions } from './server.js';
 export { hashSecret } from './people/secrets.js';
 export { signatureOf, actorOf } from './people/signer.js';
+export type { FileTaken, MovementFile } from './movements/files/file-intake.service.js';
 export { NoticingService } from './watch/reminders/noticing.service.js';
 export type { WatchOptions } from './watch/reminders/watch-options.js';
 export { settingsOf } from './people/operator-settings.js';

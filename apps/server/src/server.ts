@@ -13,6 +13,12 @@ import { Problem, type ProblemBody } from './http/problem.js';
 import { sendProblem } from './http/problem.filter.js';
 import { DELIVERY_BYTES } from './movements/bodies.js';
 import { MOVEMENTS_ADDRESS, takePlainText } from './movements/plain-text.js';
+import {
+  FileIntakeService,
+  type FileTaken,
+  LARGEST_FILE_BYTES,
+  type MovementFile,
+} from './movements/files/file-intake.service.js';
 import { openApiDocument } from './openapi/document.js';
 import { DeliveryService } from './watch/reminders/delivery.service.js';
 import { NoticingService } from './watch/reminders/noticing.service.js';
@@ -34,6 +40,8 @@ export interface RunningServer {
   openApi: OpenAPIObject;
   /** What newer time-zone data did to open deadlines, operator by operator. */
   zoneData: readonly Looked[];
+  /** Takes a file of movement messages in. */
+  movementFiles: { largestBytes: number; take(file: MovementFile): Promise<FileTaken> };
   close(): Promise<void>;
 }
 
@@ -92,6 +100,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     url: await app.getUrl(),
     openApi,
     zoneData,
+    movementFiles: { largestBytes: LARGEST_FILE_BYTES, take: (file) => app.get(FileIntakeService).take(file) },
     async close() {
       await options.watch?.jobs.stop();
       await app.close();

@@ -42,6 +42,7 @@ export type { LeftItemRow } from './rows/left-item.row.js';
 export type { LegRow } from './rows/leg.row.js';
 export type { MelRevisionRow } from './rows/mel-revision.row.js';
 export type { MembershipRow } from './rows/membership.row.js';
+export type { MovementFileRow } from './rows/movement-file.row.js';
 export type { MovementDeliveryRow, MovementMessageRow, MovementTrayRow } from './rows/movement.row.js';
 export type { OperatorRow } from './rows/operator.row.js';
 export type { OrganisationRow } from './rows/organisation.row.js';

@@ -1,8 +1,12 @@
 import { join } from 'node:path';
+import type { Logger } from 'pino';
+import type { Store } from '#store';
+import type { RunningServer } from '../../../server/src/index.js';
 import type { Command } from '../command.js';
 import { type Found, withDatabase } from '../database.js';
 import { demoOnEmpty, ROOT } from '../demo.js';
 import { exportHeads, HEAD_OPTIONS, headsAsked, type HeadsAsked } from '../heads.js';
+import type { WatchingFolder } from '../folder/watch-folder.js';
 import { filesOf, readGiven } from '../options.js';
 import { START_OPTIONS, type StartOptions, startOptions } from '../start-options.js';
 import { demoWords } from '../words/demo.js';
@@ -11,7 +15,7 @@ import { zoneDataWords } from '../words/zone-data-words.js';
 export const start: Command = {
   name: 'start',
   takes:
-    '[--database URL] [--host ADDRESS] [--port N] [--heads FOLDER] [--heads-every MINUTES] [--head-key FILE] [--smtp URL --mail-from MAILBOX] [--endpoints open|inside]',
+    '[--database URL] [--host ADDRESS] [--port N] [--heads FOLDER] [--heads-every MINUTES] [--head-key FILE] [--smtp URL --mail-from MAILBOX] [--endpoints open|inside] [--movements-folder FOLDER]',
   summary: 'run the server and the pages; without a database it brings one of its own',
   async run(args) {
     const given = readGiven(args, [...START_OPTIONS, ...HEAD_OPTIONS]);
@@ -44,15 +48,34 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   const { publicUrl, signOn } = options;
   const outside = { store, logger, now, tzdb, heads, watch, publicUrl, signOn };
   const server = await startServer({ ...outside, host, port, pages, requestsPerMinute });
+  const folder = await movementsFolder(options, store, server, logger);
   print(`Proviso is ready: ${server.url} (database ${name}, time-zone data ${tzdb})`);
   if (heads) print(`Signed heads of the record: ${asked.folder}, every ${asked.minutes} min, key ${asked.key}`);
   for (const line of zoneDataWords(server.zoneData)) print(line);
   if (demo) print(demoWords(demo));
   await toldToStop();
+  await folder?.stop();
   await server.close();
   await sealer.stop();
   await heads?.stop();
   await store.close();
+}
+
+/** Only once the server answers, so that a folder that cannot be used stops the start and nothing else. */
+async function movementsFolder(
+  { movementsFolder: folder }: StartOptions,
+  store: Store,
+  { movementFiles }: RunningServer,
+  logger: Logger,
+): Promise<WatchingFolder | null> {
+  if (folder === null) return null;
+  const { layOut, watchFolder } = await import('../folder/watch-folder.js');
+  const laidOut = await layOut(
+    folder,
+    (await store.operatorsServed()).map(({ code }) => code),
+  );
+  const onError = (err: unknown, path: string) => logger.error({ err, path }, 'a file could not be taken in');
+  return watchFolder({ folder: laidOut, ...movementFiles, onError });
 }
 
 function toldToStop(): Promise<void> {

@@ -10,7 +10,6 @@ import type {
 } from '#store';
 import { DispatchService } from '../dispatch/dispatch.service.js';
 import { Problem } from '../http/problem.js';
-import type { Session } from '../http/session.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { gather, type Gathered, keyOf, type Waiting } from './gather.js';
 import { writeLegs } from './leg-book.js';
@@ -22,6 +21,11 @@ import { type WorkedOut, workOut } from './work-out.js';
 
 const MOST_MESSAGES = 1000;
 const DAY = 86_400_000;
+
+/** Who sends it; no person where the program itself took it out of a folder. */
+export interface Sender {
+  personId: string | null;
+}
 
 export interface Delivery {
   text: string;
@@ -74,14 +78,14 @@ export class IntakeService {
   }
 
   /** Take the intake first (`takeIntake`). */
-  async receive(tx: Tx, session: Session, delivery: Delivery, messages: readonly ReadMessage[]): Promise<Received> {
+  async receive(tx: Tx, by: Sender, delivery: Delivery, messages: readonly ReadMessage[]): Promise<Received> {
     const now = this.now();
     const sorted = await sortedOut(tx, messages, now, delivery.mends !== null);
-    const earlier = await this.firstReceipts(tx, session, sorted, now);
+    const earlier = await this.firstReceipts(tx, by, sorted, now);
     const fresh = sorted.filter(({ known }) => known === null);
-    const kept = fresh.length === 0 ? null : await this.keep(tx, session, delivery, fresh, now);
+    const kept = fresh.length === 0 ? null : await this.keep(tx, by, delivery, fresh, now);
     const rows = [...(kept?.rows ?? []), ...earlier];
-    const derived = await this.derive(tx, session, flightsOf([...rows, ...(delivery.mends ? [delivery.mends] : [])]));
+    const derived = await this.derive(tx, by, flightsOf([...rows, ...(delivery.mends ? [delivery.mends] : [])]));
     return {
       ...derived,
       deliveryId: kept?.id ?? null,
@@ -96,7 +100,7 @@ export class IntakeService {
   }
 
   /** Works the legs of these flights out anew, and those beside them. */
-  private async derive(tx: Tx, session: Session, flights: readonly FlightOfDay[]) {
+  private async derive(tx: Tx, by: Sender, flights: readonly FlightOfDay[]) {
     const nothing = { legs: [], opened: [], settled: [], items: [], answers: [] };
     if (flights.length === 0) return nothing;
     const now = this.now();
@@ -110,9 +114,9 @@ export class IntakeService {
       versions.flatMap(({ of, content }) => [of?.aircraftId ?? content.aircraftId, content.aircraftId]),
     );
     const touched = aircraft.filter(({ id }) => moved.has(id));
-    const by = { source: 'messages' as const, personId: session.personId, reason: null, now };
+    const said = { source: 'messages' as const, personId: by.personId, reason: null, now };
     const { done, items, answers } = await this.standings.changedBy(tx, touched, now, () =>
-      writeLegs(tx, versions, aircraft, by),
+      writeLegs(tx, versions, aircraft, said),
     );
     return { legs: done, ...tray, items, answers };
   }
@@ -137,7 +141,7 @@ export class IntakeService {
   /** A message that came before its first receipt after all counts from then: deliveries may arrive in any order. */
   private async firstReceipts(
     tx: Tx,
-    session: Session,
+    by: Sender,
     sorted: readonly SortedMessage[],
     now: string,
   ): Promise<MovementMessageRow[]> {
@@ -147,7 +151,7 @@ export class IntakeService {
     for (const { id, version, receivedAt } of earlier) await tx.movements.changeMessage(id, version, { receivedAt });
     if (earlier.length === 0) return [];
     await tx.record.append({
-      who: session.personId,
+      who: by.personId,
       authorisation: null,
       organisation: null,
       what: 'movements.received-earlier',
@@ -158,13 +162,13 @@ export class IntakeService {
     return earlier;
   }
 
-  private async keep(tx: Tx, session: Session, delivery: Delivery, fresh: readonly SortedMessage[], now: string) {
+  private async keep(tx: Tx, by: Sender, delivery: Delivery, fresh: readonly SortedMessage[], now: string) {
     const { text, cameBy, mends } = delivery;
     const receivedAt = new Date(delivery.receivedAt).toISOString();
     const only = new Set(fresh.map(({ aircraft }) => aircraft));
     const [aircraft = null] = only.size === 1 ? only : [];
     const { id: entryId } = await tx.record.append({
-      who: session.personId,
+      who: by.personId,
       authorisation: null,
       organisation: null,
       what: 'movements.received',
@@ -188,7 +192,7 @@ export class IntakeService {
       text,
       sha256: sha256Of(text),
       cameBy,
-      sentBy: session.personId,
+      sentBy: by.personId,
       receivedAt,
       enteredAt: now,
       entryId,

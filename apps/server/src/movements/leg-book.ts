@@ -5,8 +5,8 @@ import type { LegContent } from './leg-content.js';
 /** Who says so, and why. */
 export interface SaidBy {
   source: LegRow['source'];
-  /** Who sent the messages, or entered the leg. */
-  personId: string;
+  /** Who sent the messages, or entered the leg; null where the program took them out of a folder. */
+  personId: string | null;
   reason: string | null;
   now: string;
 }

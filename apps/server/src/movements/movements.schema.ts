@@ -127,7 +127,7 @@ const trayLine = object(
     text: text('The message as it came.'),
     inUse: yesNo('True while legs are worked out from the message.'),
     receivedAt: instant('When it was first received'),
-    cameBy: oneOf(['text', 'json', 'mended'], 'How it came.'),
+    cameBy: oneOf(['text', 'json', 'mended', 'file'], 'How it came.'),
     sentBy: orNull(text('Name of the person who sent it.')),
     flight: orNull(text('Flight number.')),
     scheduledOn: orNull(day('Scheduled UTC day.')),

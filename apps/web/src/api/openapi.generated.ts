@@ -4973,7 +4973,7 @@ export interface components {
        * @description How it came.
        * @enum {string}
        */
-      cameBy: 'text' | 'json' | 'mended';
+      cameBy: 'text' | 'json' | 'mended' | 'file';
       sentBy: string | null;
       flight: string | null;
       scheduledOn: string | null;

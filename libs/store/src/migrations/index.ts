@@ -14,6 +14,7 @@ import { PeopleAtStations1795592000000 } from './1795592000000-people-at-station
 import { ZoneData1795593000000 } from './1795593000000-zone-data.js';
 import { Reminders1795594000000 } from './1795594000000-reminders.js';
 import { FeedsOfAPerson1795594100000 } from './1795594100000-feeds-of-a-person.js';
+import { MovementFiles1795594200000 } from './1795594200000-movement-files.js';
 import { RegisterOfAircraft1795596000000 } from './1795596000000-register-of-aircraft.js';
 import { AttemptsCountedFirst1795597000000 } from './1795597000000-attempts-counted-first.js';
 import { FormsOfSignature1795597100000 } from './1795597100000-forms-of-signature.js';
@@ -39,6 +40,7 @@ export const migrations = [
   ZoneData1795593000000,
   Reminders1795594000000,
   FeedsOfAPerson1795594100000,
+  MovementFiles1795594200000,
   RegisterOfAircraft1795596000000,
   AttemptsCountedFirst1795597000000,
   FormsOfSignature1795597100000,

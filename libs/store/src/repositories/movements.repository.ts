@@ -1,6 +1,7 @@
 import { In } from 'typeorm';
 import { newId } from '../ids.js';
 import type { Fresh } from '../rows/fresh.js';
+import { MovementFileTable, type MovementFileRow } from '../rows/movement-file.row.js';
 import {
   MovementDeliveryTable,
   MovementMessageTable,
@@ -36,6 +37,15 @@ export class Movements {
   async takeIntake(): Promise<void> {
     const name = JSON.stringify(['movements', this.tx.operatorId]);
     await this.tx.query('select pg_advisory_xact_lock(hashtextextended($1, 0))', [name]);
+  }
+
+  /** The file of the same content that came before, whatever it was called; null when none did. */
+  fileOf(sha256: string): Promise<MovementFileRow | null> {
+    return this.tx.manager.findOneBy(MovementFileTable, { operatorId: this.tx.operatorId, sha256 });
+  }
+
+  addFile(file: Fresh<MovementFileRow>): Promise<string> {
+    return this.tx.insert(MovementFileTable, file);
   }
 
   addDelivery(delivery: Fresh<MovementDeliveryRow>): Promise<string> {

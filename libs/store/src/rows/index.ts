@@ -14,6 +14,7 @@ import { LegTable } from './leg.row.js';
 import { LeftItemTable } from './left-item.row.js';
 import { MelRevisionTable } from './mel-revision.row.js';
 import { MembershipTable } from './membership.row.js';
+import { MovementFileTable } from './movement-file.row.js';
 import { MovementDeliveryTable, MovementMessageTable, MovementTrayTable } from './movement.row.js';
 import { OperatorTable } from './operator.row.js';
 import { OrganisationTable } from './organisation.row.js';
@@ -50,6 +51,7 @@ export const tables = [
   MelRevisionTable,
   MembershipTable,
   MovementDeliveryTable,
+  MovementFileTable,
   MovementMessageTable,
   MovementTrayTable,
   OperatorTable,

@@ -9,8 +9,8 @@ export interface MovementDeliveryRow {
   text: string;
   /** Of the text, as 64 hex digits. */
   sha256: string;
-  /** As plain text, as JSON, or sent by a person to mend what was in the tray. */
-  cameBy: 'text' | 'json' | 'mended';
+  /** As plain text, as JSON, out of a watched folder, or sent by a person to mend what was in the tray. */
+  cameBy: 'text' | 'json' | 'mended' | 'file';
   sentBy: string | null;
   receivedAt: string;
   enteredAt: string;
@@ -32,7 +32,7 @@ export const MovementDeliveryTable = new EntitySchema<MovementDeliveryRow>({
   },
   checks: [
     { name: 'movement_delivery_sha256', expression: "sha256 ~ '^[0-9a-f]{64}$'" },
-    { name: 'movement_delivery_came_by', expression: "came_by in ('text', 'json', 'mended')" },
+    { name: 'movement_delivery_came_by', expression: "came_by in ('text', 'json', 'mended', 'file')" },
   ],
   foreignKeys: [
     toMember('movement_delivery_sent_by', 'sentBy'),
