@@ -41,6 +41,8 @@ export interface DocumentBasis {
   conditions: Proviso[];
   /** An interval that the document gives, in the words of the MEL ("10 calendar-days"). */
   interval?: string;
+  /** From when its interval counts, where the document states an instant of its own; ISO 8601 with offset. */
+  startsAt?: string;
   /** The document's own last instant (exclusive), ISO 8601 with offset. */
   until?: string;
   placard?: Placard;

@@ -97,6 +97,12 @@ export class DocumentBody {
   @Text(200, { description: 'The interval it gives, such as "10 calendar-days".', optional: true })
   interval?: string;
 
+  @Instant({
+    description: 'From when that counts, where the document states it; absent: by the settings.',
+    optional: true,
+  })
+  startsAt?: string;
+
   @Instant({ description: 'Its own last instant (exclusive).', optional: true })
   until?: string;
 }

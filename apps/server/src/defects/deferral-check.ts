@@ -95,7 +95,7 @@ function reasonOf(item: ItemAnswer, condition: ConditionAnswer): string {
 export function basisAsked(body: Pick<DeferBody, 'row' | 'document'>): BasisAsked | null {
   if (body.row !== undefined) return { kind: 'mel-row', row: body.row };
   if (!body.document) return null;
-  const { kind, reference, issuedBy, limit, interval, until } = body.document;
+  const { kind, reference, issuedBy, limit, interval, startsAt, until } = body.document;
   return {
     kind,
     reference,
@@ -103,6 +103,7 @@ export function basisAsked(body: Pick<DeferBody, 'row' | 'document'>): BasisAske
     limit,
     conditions: [],
     ...(interval === undefined ? {} : { interval }),
+    ...(startsAt === undefined ? {} : { startsAt }),
     ...(until === undefined ? {} : { until }),
   };
 }

@@ -2064,6 +2064,8 @@ export interface components {
       limit: string;
       /** @description The interval it gives, such as "10 calendar-days". */
       interval?: string;
+      /** @description From when that counts, where the document states it; absent: by the settings. */
+      startsAt?: string;
       /** @description Its own last instant (exclusive). */
       until?: string;
     };

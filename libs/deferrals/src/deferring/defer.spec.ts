@@ -65,6 +65,16 @@ describe('deferring a write-up', () => {
     expect(canada.limits[0]?.clock).toMatchObject({ startsAt: '2026-01-26T10:00:00Z', countsFrom: 'next-flight' });
   });
 
+  it('counts from the instant that a document states, whatever the policy says', () => {
+    const basis = { ...dent, interval: '125 flight-hours, time-limited dispatch', startsAt: '2026-01-25T18:00Z' };
+    const [act] = defer(life, command({ basis }), context(at));
+    expect(act?.limits[0]?.clock).toMatchObject({
+      startsAt: '2026-01-25T18:00:00Z',
+      countsFrom: 'stated',
+      recordedAt: '2026-01-26T10:00:00Z',
+    });
+  });
+
   it('keeps which engine an interval is about, and what must be done inside it', () => {
     const interval = '125 engine-hours, M1 within 10 engine-hours, time-limited dispatch';
     const { limits } = deferredAs({ category: 'A', interval }, RECORDED, { at });

@@ -25,7 +25,12 @@ export function signLimits(
 ): SignedLimit[] {
   needZoneData(settings);
   const engine = life.item?.units.length === 1 ? life.item.units[0] : undefined;
-  const clockFrom = (category: MelRowBasis['category'], interval: string, recordedAt: string): SignedLimit['clock'] =>
+  const clockFrom = (
+    category: MelRowBasis['category'],
+    interval: string,
+    recordedAt: string,
+    startsAt?: string,
+  ): SignedLimit['clock'] =>
     readingIntervals(() =>
       rectificationWindow({
         category,
@@ -35,12 +40,14 @@ export function signLimits(
         tzdb: settings.tzdb,
         preset: settings.preset,
         ...(engine !== undefined && { engine }),
+        ...(startsAt !== undefined && { stated: { at: startsAt } }),
         // A deferral that is older than the record of the other unit starts nothing of the pair.
         ...(deferredAt !== null && !before(deferredAt, recordedAt) && { deferredAt }),
       }),
     );
   if (basis.kind !== 'mel-row') {
-    const clock = basis.interval === undefined ? null : clockFrom('A', basis.interval, life.recordedAt);
+    const clock =
+      basis.interval === undefined ? null : clockFrom('A', basis.interval, life.recordedAt, basis.startsAt);
     return [{ clock, until: basis.until ?? null, pair: false }];
   }
   const pair = relievesSeveral(basis);
