@@ -78,6 +78,15 @@ function times(fields: Record<string, string | undefined>, path: Path): Finding[
   );
 }
 
+/** Every field that is there must be a day of the calendar: the schema has looked at its digits only. */
+function days(fields: Record<string, string | null | undefined>, path: Path): Finding[] {
+  return Object.entries(fields).flatMap(([field, value]) =>
+    value == null || readOr(`${value}T12:00Z`) !== null
+      ? []
+      : [{ path: [...path, field], reason: `"${value}" is no day of the calendar` }],
+  );
+}
+
 function attempt(path: Path, read: () => unknown): Finding[] {
   try {
     read();
@@ -111,11 +120,16 @@ function factFindings(facts: Record<string, CaseFact>, mel: Mel, path: Path): Fi
 }
 
 function defectFindings(defect: CaseDefect, read: CaseFile, mel: Mel, tzdb: string, path: Path): Finding[] {
-  const { entry: number, row, unit, units, recordedAt, deadline, basis } = defect;
+  const { entry: number, row, unit, units, recordedAt, deadline, basis, grants = [] } = defect;
   if (unit !== undefined && units !== undefined) return [{ path, reason: 'give either "unit" or "units"' }];
   const base = read.settings?.base ?? 'UTC';
   const recorded = attempt([...path, 'recordedAt'], () => recordedBefore(recordedAt, read.at, base, tzdb));
-  const stored = times({ endsAt: deadline?.endsAt }, [...path, 'deadline']);
+  const stored = [
+    ...times({ endsAt: deadline?.endsAt }, [...path, 'deadline']),
+    ...days({ lastDay: deadline?.lastDay }, [...path, 'deadline']),
+    ...days({ lastFlightDayOn: defect.used?.lastFlightDayOn }, [...path, 'used']),
+    ...grants.flatMap(({ from, until }, at) => times({ from, until }, [...path, 'grants', at])),
+  ];
   if (number === null) {
     const lost = row == null ? [] : [{ path: [...path, 'row'], reason: 'a row needs an entry' }];
     return [...recorded, ...stored, ...lost];
@@ -175,7 +189,11 @@ function workFindings(work: NonNullable<CaseFile['work']>[number], mel: Mel, pat
     ? []
     : [{ path, reason: `no row owes the work "${key}"; its row owes ${none(owed)}` }];
   if (typeof work === 'string') return unknown;
-  return [...unknown, ...times({ doneAt: work.doneAt, validUntil: work.validUntil }, path)];
+  return [
+    ...unknown,
+    ...times({ doneAt: work.doneAt, validUntil: work.validUntil }, path),
+    ...days({ lastFlightDayOn: work.usedSince?.lastFlightDayOn }, [...path, 'usedSince']),
+  ];
 }
 
 function judgementFindings(one: NonNullable<CaseFile['judgements']>[number], mel: Mel, path: Path): Finding[] {

@@ -94,6 +94,21 @@ describe('a case file', () => {
     });
   });
 
+  it.each([
+    ['/defects/0/deadline/lastDay', { deadline: { lastDay: '2026-13-45' } }, '2026-13-45'],
+    ['/defects/0/deadline/lastDay', { deadline: { lastDay: '2026-02-30' } }, '2026-02-30'],
+    ['/defects/0/used/lastFlightDayOn', { used: { flightDays: 1, lastFlightDayOn: '2026-00-10' } }, '2026-00-10'],
+  ])('names %s where it is no day of the calendar', (pointer, change, day) => {
+    expect(errorsOf(defect(change))).toEqual([
+      { file: 'case.yaml', pointer, reason: `"${day}" is no day of the calendar` },
+    ]);
+  });
+
+  it('takes the last day of February where there is one', () => {
+    const change = defect({ deadline: { lastDay: '2028-02-29' } });
+    expect(errorsOf(change)).toEqual([]);
+  });
+
   it('needs no unit named where only one is installed', () => {
     expect(read({ ...good, work: [], ...defect({ entry: '49-01', unit: undefined }) }).defects[0]!.units).toEqual([
       '1',
