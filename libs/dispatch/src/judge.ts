@@ -47,6 +47,7 @@ export async function answerFrom(frame: Frame, gates: readonly JudgedGate[], fou
     onlyUnder,
     lo,
     hi,
+    reason: found.stopped,
     at: inUtc('at', situation.at),
     aircraft: situation.aircraft.registration,
     flight: situation.flight?.id ?? null,

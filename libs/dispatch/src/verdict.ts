@@ -147,6 +147,11 @@ export interface Verdict {
   onlyUnder: string[];
   lo: 'may-fly' | 'after-work' | 'may-not-fly';
   hi: 'may-fly' | 'after-work' | 'may-not-fly';
+  /**
+   * Why the search ended early: its budget of steps, or too many readings of what is open. None found within it is
+   * `not-settled`, never a no; one found keeps its answer, though a better one may exist.
+   */
+  reason: 'budget' | 'readings' | null;
   at: string;
   aircraft: string;
   flight: string | null;

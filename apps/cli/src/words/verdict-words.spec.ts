@@ -16,6 +16,7 @@ const verdict: Verdict = {
   onlyUnder: [],
   lo: 'may-not-fly',
   hi: 'after-work',
+  reason: null,
   at: '2026-03-10T06:00:30Z',
   aircraft: 'Q-ABC',
   flight: 'f1',

@@ -94,6 +94,7 @@ const verdict = object(
     'onlyUnder?': list(text('document'), 'Documents of authorities without which it may not fly this flight.'),
     lo: oneOf(BOUNDS, 'What is certain whatever the unknowns turn out to be.'),
     hi: oneOf(BOUNDS, 'What is possible if they turn out well.'),
+    reason: orNull(oneOf(['budget', 'readings'], 'Why the search ended early; null when it did not.')),
     at: instant('The instant it was asked for'),
     aircraft: text('Registration.'),
     flight: orNull(text('Id of the flight.')),

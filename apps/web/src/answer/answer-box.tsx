@@ -2,10 +2,13 @@ import type { Schemas } from '../api/client.js';
 import { Said } from '../shell/said.js';
 import { useSession } from '../session/session.js';
 import { withOffset } from '../words/time.js';
+import { minutesWords } from '../words/words.js';
 import { AnswerWords } from './answer-words.js';
+import { AskNext } from './ask-next.js';
 import { ConditionLine } from './condition-tree.js';
 import { Questions } from './questions.js';
 import { itemOf, type WhyLine, whyLines } from './why.js';
+import { WhatHelps } from './what-helps.js';
 import { WhyList } from './why-list.js';
 import { WorkToDo } from './work-to-do.js';
 
@@ -23,9 +26,11 @@ interface AnswerBoxProps {
   answered(): void;
   /** `<entry>/<row>/` of a row that is tried: its provisos are shown one by one. */
   tried?: string;
-  /** Opens every condition at once. */
+  /** On a page of its own: every condition open, what would help, and which question to ask first. */
   whole?: boolean;
 }
+
+const HELPED = new Set(['may-not-fly', 'not-settled']);
 
 /** May it fly, and why: what refuses it, what is open, what is to be done, and what was not looked at. */
 export function AnswerBox({
@@ -45,9 +50,15 @@ export function AnswerBox({
       <p>
         <AnswerWords code={verdict.verdict} words={verdict.words} /> <span class="about">{about}</span>
       </p>
+      {verdict.reason !== null && verdict.verdict === 'not-settled' && <GivenUp />}
       <Why verdict={verdict} tried={tried} />
+      {whole && HELPED.has(verdict.verdict) && <WhatHelps aircraft={aircraft} verdict={verdict} items={items} />}
       {tried !== undefined && <Provisos verdict={verdict} tried={tried} />}
-      <Questions aircraft={aircraft} flight={flight} questions={questions} answered={answered} />
+      {whole ? (
+        <AskNext aircraft={aircraft} flight={flight} verdict={verdict} answered={answered} />
+      ) : (
+        <Questions aircraft={aircraft} flight={flight} questions={questions} answered={answered} />
+      )}
       <WorkToDo work={verdict.work} items={items} title="To do before it" />
       <Earliest verdict={verdict} offBlockAt={offBlockAt} />
       {verdict.items.length > 0 && <Conditions verdict={verdict} open={whole} />}
@@ -67,13 +78,25 @@ export function AnswerBox({
 /** Whether the work fits before the planned off-block, when it is begun now. */
 function Earliest({ verdict, offBlockAt }: { verdict: Verdict; offBlockAt: string | null }) {
   const { operator } = useSession();
-  const { earliestOffBlockAt, workMinutes } = verdict;
-  if (!earliestOffBlockAt || !workMinutes) return null;
-  if (Date.parse(earliestOffBlockAt) === Date.parse(offBlockAt ?? '')) {
-    return <p>Begun now, it is done before off-block.</p>;
-  }
+  const { earliestOffBlockAt, lateMinutes, workMinutes } = verdict;
+  if (!earliestOffBlockAt || !workMinutes || offBlockAt === null) return null;
+  if (!lateMinutes) return <p>Begun now, it is done before off-block.</p>;
   return (
-    <p>Begun now, one after the other: off blocks not before {withOffset(earliestOffBlockAt, operator.base)}.</p>
+    <p class="strong">
+      Late by {minutesWords(lateMinutes)}: begun now, off blocks not before{' '}
+      {withOffset(earliestOffBlockAt, operator.base)}.
+    </p>
+  );
+}
+
+/** Neither yes nor no: the search ended before it had looked at everything. */
+function GivenUp() {
+  return (
+    <p class="caution">
+      <strong>This was not worked out to the end.</strong> There are too many ways to choose rows, or to read what is
+      open, and the search stopped at its budget of steps. It is neither a yes nor a no. Name the failed units, fix or
+      answer something and ask again, or let maintenance control judge it by the MEL itself.
+    </p>
   );
 }
 

@@ -37,9 +37,9 @@ export function ConditionLine({ condition }: { condition: Condition }) {
   );
 }
 
-/** A single leaf without source or question says no more than its condition did. */
-function worthOpening({ node, source, observedAt, question }: Node): boolean {
-  return node !== 'leaf' || source !== undefined || observedAt !== undefined || question !== undefined;
+/** A single leaf about what is recorded here says no more than its condition did; a fact that somebody gave does. */
+function worthOpening({ node, fact = '', observedAt, question }: Node): boolean {
+  return node !== 'leaf' || fact.startsWith('flight.') || observedAt !== undefined || question !== undefined;
 }
 
 function TreeNode({ node }: { node: Node }) {
@@ -61,14 +61,23 @@ function TreeNode({ node }: { node: Node }) {
 
 function LeafFacts({ leaf }: { leaf: Node }) {
   const { operator } = useSession();
-  const { actual, known, source, observedAt, validUntil, mayAnswer = [] } = leaf;
+  const { actual, known, source, observedAt, ageMinutes, validUntil, validFor, mayAnswer = [] } = leaf;
   return (
     <span class="soft block">
       {known === false ? 'Nobody has answered this' : `Found: ${valueWords(actual)}`}
       {source && ` · source: ${source}`}
       {observedAt && ` · seen ${withOffset(observedAt, operator.base)}`}
+      {ageMinutes !== undefined && `, ${ageWords(ageMinutes)}`}
       {validUntil && ` · good until ${withOffset(validUntil, operator.base)}`}
+      {!validUntil && validFor && ` · holds ${validFor.startsWith('until') ? validFor : `for ${validFor}`}`}
       {mayAnswer.length > 0 && known === false && ` · ask ${anyOf(mayAnswer)}`}
     </span>
   );
+}
+
+/** Hours from two of them on, days from two of them on. */
+function ageWords(minutes: number): string {
+  if (minutes < 120) return `${minutes} min old`;
+  const hours = Math.floor(minutes / 60);
+  return hours < 48 ? `${hours} h old` : `${Math.floor(hours / 24)} days old`;
 }

@@ -41,7 +41,7 @@ interface OneQuestionProps extends Omit<QuestionsProps, 'questions'> {
   fact: Fact | null;
 }
 
-function OneQuestion({ question, fact, aircraft, flight, answered }: OneQuestionProps) {
+export function OneQuestion({ question, fact, aircraft, flight, answered }: OneQuestionProps) {
   const { roles } = useSession();
   const mine = question.mayAnswer.some((role) => roles.includes(role));
   const judgement = /^judgement\.accepted\[(.+)\]$/.exec(question.fact)?.[1];
@@ -59,6 +59,12 @@ function OneQuestion({ question, fact, aircraft, flight, answered }: OneQuestion
       <span class="block">{whoAnswers(question)}</span>
     </p>
   );
+}
+
+/** The registered fact behind a key; null while it is read, or when there is none. */
+export function useFact(key: string | null): Fact | null {
+  const facts = useRead<Schemas['FactList']>(key === null ? null : '/facts');
+  return key === null ? null : (facts.value?.facts.find(({ id }) => id === idOf(key)) ?? null);
 }
 
 function whoAnswers({ fact, mayAnswer }: Question): string {

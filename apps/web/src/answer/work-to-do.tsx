@@ -32,6 +32,7 @@ export function WorkToDo({ work, items, title }: WorkToDoProps) {
             <span class="soft">
               {roleWords(one.by)}
               {one.minutes === 0 ? '' : `, ${minutesWords(one.minutes)}`}
+              {one.needs.length > 0 && `, after ${one.needs.join(' and ')}`}
               {one.needsPersonAtStation ? ', at the station for this departure' : ''}
             </span>
           </li>

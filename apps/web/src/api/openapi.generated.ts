@@ -4222,6 +4222,7 @@ export interface components {
        * @enum {string}
        */
       hi: 'may-fly' | 'after-work' | 'may-not-fly';
+      reason: ('budget' | 'readings') | null;
       /**
        * Format: date-time
        * @description The instant it was asked for (ISO 8601)

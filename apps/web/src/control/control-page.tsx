@@ -108,6 +108,11 @@ function AircraftRow({ line }: { line: Line }) {
               <Said text={nextFlight.why} />
             </span>
             <Accepted given={nextFlight.accepted} />
+            {nextFlight.verdict === 'may-not-fly' && (
+              <a class="block" href={`/aircraft/${line.id}/flights/${nextFlight.flight.id}`}>
+                What would help
+              </a>
+            )}
           </>
         )}
       </Cell>

@@ -31,7 +31,7 @@ export function DayFlight({ told, day, aircraft, line, items, answered }: DayFli
       <p class="clamp">
         <Said text={inShort(verdict)} />
       </p>
-      {lateMinutes !== null && lateMinutes > 0 && <p>Its work makes it {lateMinutes} min late.</p>}
+      {lateMinutes !== null && lateMinutes > 0 && <p>Its work makes it {minutesWords(lateMinutes)} late.</p>}
       <Left left={told.left} items={items} />
       {told.repeats.some(({ fits }) => fits === false) && <p>Work owed again does not fit between the flights.</p>}
       <details>
@@ -44,6 +44,11 @@ export function DayFlight({ told, day, aircraft, line, items, answered }: DayFli
           items={items}
           answered={answered}
         />
+        {verdict.verdict === 'may-not-fly' && (
+          <p>
+            <a href={`/aircraft/${aircraft}/flights/${flight.id}`}>Least to fix, and why rows are refused</a>
+          </p>
+        )}
       </details>
     </li>
   );

@@ -4,12 +4,14 @@ import type { Schemas } from '../api/client.js';
 type Fact = Schemas['FactList']['facts'][number];
 
 interface SupposedFactProps {
+  /** 1 for the first of several. */
+  which: number;
   facts: readonly Fact[];
   onFact(fact: { key: string; value: string | number | boolean } | null): void;
 }
 
 /** One fact of the flight as such, taken as known. Those about one item are answered where the item stands. */
-export function SupposedFact({ facts, onFact }: SupposedFactProps) {
+export function SupposedFact({ which, facts, onFact }: SupposedFactProps) {
   const id = useId();
   const [key, setKey] = useState('');
   const [typed, setTyped] = useState('');
@@ -26,7 +28,7 @@ export function SupposedFact({ facts, onFact }: SupposedFactProps) {
 
   return (
     <fieldset>
-      <legend>Take as known</legend>
+      <legend>Take as known{which === 1 ? '' : `, fact ${which}`}</legend>
       <div class="field">
         <label for={`${id}-fact`}>Of the flight</label>
         <select id={`${id}-fact`} value={key} onChange={(event) => change(event.currentTarget.value, '')}>
