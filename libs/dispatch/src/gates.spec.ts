@@ -85,6 +85,22 @@ describe('the gates of the whole aircraft', () => {
     expect((await two({ judgements: [later, accepted({ at: '2026-03-10T05:40Z' })] })).verdict).toBe('may-fly');
   });
 
+  it('tell the person who judges a combination what was found: shared systems, work for the crew, notes', async () => {
+    const crew = [{ id: 'O1', kind: 'O', text: 'Brief it.', minutes: 5 }] as const;
+    const busy = melOf(
+      entry('21-01', [{ procedures: [...crew] }], ['1'], { chapter: '21' }),
+      entry('21-02', [{ notes: [{ text: 'Any mode may be used.' }] }], ['1'], { chapter: '21' }),
+      entry('34-01', [{}], ['1'], { chapter: '34' }),
+    );
+    const open = ['21-01', '21-02', '34-01'].map((one) => ({ entry: one }));
+    const { gates } = await judge(busy, situationOf(open, { settings: asked }));
+    expect(gates.find(({ gate }) => gate === 'combination')?.found).toEqual([
+      'Of one system (ATA chapter 21): Item 21-01 1, Item 21-02 1.',
+      'For the crew, with Item 21-01 1: 1 procedure, 5 min.',
+      'Note to Item 21-02 1: Any mode may be used.',
+    ]);
+  });
+
   it('leave out items that are marked as without interaction', async () => {
     const verdict = await judge(mel, situationOf([{ entry: '21-01' }, { entry: '25-01' }], { settings: asked }));
     expect(verdict.verdict).toBe('may-fly');

@@ -1,6 +1,7 @@
 /** What must hold for the whole aircraft, outside any one row. */
 import { judgementLeaf } from './conditions/judgement.js';
 import type { Frame } from './frame/frame.js';
+import { foundTogether } from './frame/combination-found.js';
 import { interacts } from './frame/given-on.js';
 import { personsAnswer } from './frame/judgement-state.js';
 import type { Until } from './frame/until.js';
@@ -51,11 +52,13 @@ function combinationGate(frame: Frame): JudgedGate[] {
   const interacting = defects.filter((defect) => interacts(frame, defect));
   if (!settings.combinationNeedsAcceptance || interacting.length < 2) return [];
   const answer = personsAnswer(frame, COMBINATION, WHO_JUDGES_COMBINATIONS);
+  const together = foundTogether(frame, interacting);
+  const found = together.length === 0 ? {} : { found: together };
   const text = `the combination of ${interacting.length} open items is accepted by a named person`;
   const because = `the combination of ${interacting.length} open items: ${answer.because}`;
   return [
     {
-      answer: { gate: 'combination', text, now: answer.now, after: answer.after, because },
+      answer: { gate: 'combination', text, now: answer.now, after: answer.after, because, ...found },
       untils: answer.until === undefined ? [] : [answer.until],
       tree: judgementLeaf(COMBINATION, COMBINATION_QUESTION, WHO_JUDGES_COMBINATIONS, answer),
     },

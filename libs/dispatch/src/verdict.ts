@@ -101,6 +101,8 @@ export interface GateAnswer extends NowAfter {
   gate: 'unanswered-write-up' | 'open-work' | 'left-on-the-aircraft' | 'combination';
   text: string;
   because: string;
+  /** Of the combination: what was found about the items together, for the person who judges it. */
+  found?: string[];
 }
 
 export interface WorkToDo {

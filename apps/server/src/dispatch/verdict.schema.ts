@@ -101,7 +101,13 @@ const verdict = object(
     mel: orNull(object({ document: text('document'), revision: text('revision') })),
     items: list(ref('ItemAnswer')),
     gates: list(
-      object({ ...truths, gate: text('Which gate.'), text: text('In words.'), because: text('Why.') }),
+      object({
+        ...truths,
+        gate: text('Which gate.'),
+        text: text('In words.'),
+        because: text('Why.'),
+        'found?': list(text('A sentence.'), 'Of the combination: what was found about the items together.'),
+      }),
       'Conditions of the whole aircraft.',
     ),
     reasons: list(text('A sentence.'), 'The deciding ones first.'),

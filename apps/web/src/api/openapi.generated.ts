@@ -4256,6 +4256,8 @@ export interface components {
         text: string;
         /** @description Why. */
         because: string;
+        /** @description Of the combination: what was found about the items together. */
+        found?: string[];
       }[];
       /** @description The deciding ones first. */
       reasons: string[];
