@@ -32,8 +32,8 @@ export function isBetterPlan(one: JudgedPlan, than: JudgedPlan): boolean {
   return by === undefined ? byCode(rowList(one), rowList(than)) < 0 : by < 0;
 }
 
-/** The smaller the better, the first that differs decides. */
-function ordering({ legs, p }: JudgedPlan): number[] {
+/** The smaller the better, the first that differs decides: flights kept, at may-fly, rows changed, acts untimed, minutes. */
+export function ordering({ legs, p }: JudgedPlan): number[] {
   const kept = legs.slice(0, p);
   const work = kept.flatMap(({ judged }) => (judged === null ? [] : workOf(judged)));
   return [

@@ -34,20 +34,24 @@ export interface Budget {
   left: number;
 }
 
-/** Every plan that follows from the situation, as long as the budget lasts. The first is always given whole. */
+/**
+ * Every plan that follows from the situation, with the rows already taken for considered units, as long as the budget lasts.
+ * The first is always given whole.
+ */
 export async function* flyPlans(
   stops: Stops,
   start: Situation,
   flights: readonly PlannedFlight[],
   budget: Budget,
   change: Change = (flown) => flown,
+  taken: ReadonlyMap<string, Row> = new Map(),
 ): AsyncGenerator<Leg[]> {
   interface Waiting {
     legs: Leg[];
     flown: Situation;
     considered: ReadonlyMap<string, Row>;
   }
-  const waiting: Waiting[] = [{ legs: [], flown: start, considered: new Map() }];
+  const waiting: Waiting[] = [{ legs: [], flown: start, considered: taken }];
   for (let isFirst = true; waiting.length > 0 && (isFirst || budget.left > 0);) {
     const { legs, flown, considered } = waiting.pop()!;
     const flight = flights[legs.length];

@@ -4,6 +4,8 @@ import { byCode } from '../units/unit.js';
 import type { Stops } from './at-stop.js';
 import { isBetterPlan, judgedPlan, type JudgedPlan } from './best-plan.js';
 import { flyPlans, type Budget, type Change } from './fly-plan.js';
+import { planBoards } from './plan-boards.js';
+import { SearchBoards } from './search-boards.js';
 
 export interface FoundPlan {
   best: JudgedPlan;
@@ -20,6 +22,22 @@ export async function searchPlans(
   flights: readonly PlannedFlight[],
   { budget, rows = 'recorded', change }: { budget: Budget; rows?: 'recorded' | 'any'; change?: Change },
 ): Promise<FoundPlan> {
+  const boards = change === undefined ? planBoards(stops, start, flights, rows) : null;
+  if (boards !== null) {
+    const search = new SearchBoards(stops, start, flights, boards, budget);
+    await search.run();
+    return foundIn(search.best, search.possible, flights, budget);
+  }
+  return searchEvery(stops, start, flights, { budget, rows, ...(change === undefined ? {} : { change }) });
+}
+
+/** By flying every choice there is: where boards do not tell enough, and to hold the search by boards against. */
+export async function searchEvery(
+  stops: Stops,
+  start: Situation,
+  flights: readonly PlannedFlight[],
+  { budget, rows = 'recorded', change }: { budget: Budget; rows?: 'recorded' | 'any'; change?: Change },
+): Promise<FoundPlan> {
   let best: JudgedPlan | null = null;
   let possible = 0;
   for (const situation of rows === 'any' ? everyChoice(stops, start) : [start]) {
@@ -30,9 +48,17 @@ export async function searchPlans(
       if (best === null || isBetterPlan(plan, best)) best = plan;
     }
   }
+  return foundIn(best, possible, flights, budget);
+}
+
+function foundIn(
+  best: JudgedPlan | null,
+  possible: number,
+  flights: readonly PlannedFlight[],
+  { left }: Budget,
+): FoundPlan {
   if (best === null) throw new Error('No plan was flown.');
-  const whole = budget.left > 0;
-  return { best, possible: whole ? possible : flights.length, whole };
+  return { best, possible: left > 0 ? possible : flights.length, whole: left > 0 };
 }
 
 function* everyChoice({ fitted }: Stops, start: Situation): Generator<Situation> {

@@ -11,8 +11,15 @@ import type { Item } from '../conditions/item.js';
 import { defectItems, unitItem } from './items.js';
 import { basisOf, Standings } from './standings.js';
 
-export function buildProblem(mel: Mel, situation: Situation): Problem {
-  return new Builder(mel, situation).build();
+export interface Offered {
+  /** All rows of each entry, or only the recorded one. Considered-inoperative units may take any. */
+  rows?: 'any' | 'recorded';
+  /** The rows were signed at an earlier stop of a plan, whichever they are. */
+  isSigned?: boolean;
+}
+
+export function buildProblem(mel: Mel, situation: Situation, offered: Offered = {}): Problem {
+  return new Builder(mel, situation, offered).build();
 }
 
 /** What a row calls considered inoperative, and the functions its NOTES say are lost. */
@@ -26,7 +33,11 @@ class Builder {
   readonly #standings: Standings;
   readonly #groups = new Map<string, number>();
 
-  constructor(mel: Mel, situation: Situation) {
+  constructor(
+    mel: Mel,
+    situation: Situation,
+    readonly offered: Offered,
+  ) {
     this.#fitted = new Fitted(mel, situation.aircraft);
     this.#defects = [...situation.defects].sort((a, b) => byCode(a.id, b.id));
     this.#standings = new Standings(mel, situation);
@@ -73,13 +84,16 @@ class Builder {
   }
 
   #ofDefect(defect: OpenDefect, conditions: Conditions, numbers: ReadonlyMap<string, number>): Variable {
-    const rows = rowsOfDefect(defect, this.#fitted).map((id): Choosable => {
-      const items = defectItems(underRow(defect, id), id, this.#standings.frame);
+    const isRecorded = this.offered.rows === 'recorded';
+    const rows = (isRecorded ? [defect.row] : rowsOfDefect(defect, this.#fitted)).map((id): Choosable => {
+      const under = underRow(defect, id);
+      const known = this.offered.isSigned === true ? { ...under, signed: true } : under;
+      const items = defectItems(known, id, this.#standings.frame);
       return {
         id,
         row: null,
         group: id === null || defect.entry === null ? null : this.#group(defect.entry, id),
-        isChange: isChange(defect, id),
+        isChange: id !== null && isChange(defect, id),
         options: items.map((item) => this.#option(item, id, conditions, numbers)),
       };
     });

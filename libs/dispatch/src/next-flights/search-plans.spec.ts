@@ -1,0 +1,76 @@
+/** The search by boards beside flying every choice of rows there is, on random MELs and plans of three flights. */
+import { describe, expect, it } from 'vitest';
+import { Dice } from '../../../../tests/support/dice.js';
+import { drawCases } from '../../../../tests/cases/verdicts.draw.js';
+import type { PlannedFlight, Situation } from '../situation.js';
+import { stopsOf } from './at-stop.js';
+import { ordering, type JudgedPlan } from './best-plan.js';
+import { glanceAhead } from './glance-ahead.js';
+import { nextFlights } from './judge-next-flights.js';
+import { planBoards } from './plan-boards.js';
+import { searchEvery, searchPlans } from './search-plans.js';
+
+function planOf(dice: Dice): PlannedFlight[] {
+  return [8, 11, 14].map((hour, at) => ({
+    id: `F${at}`,
+    from: dice.of(['Northmere', 'Saltby']),
+    to: 'Saltby',
+    offBlockAt: `2026-03-10T${String(hour).padStart(2, '0')}:00Z`,
+    onBlockAt: `2026-03-10T${hour + 2}:00Z`,
+    flightMinutes: 100,
+    facts: {
+      'flight.rvsm': dice.of([false, false, false, true, null]),
+      'flight.icing': dice.of(['none', 'none', 'forecast', 'known', null]),
+      'flight.etopsMinutes': dice.of([0, 0, 120, 180, null]),
+    },
+  }));
+}
+
+const rowsOf = ({ legs: [first] }: JudgedPlan): string[] =>
+  (first?.judged?.groups ?? []).flatMap(({ items }) =>
+    items.map(({ answer }) => `${answer.entry}/${answer.unit} ${answer.row}`),
+  );
+
+describe('the best plan', () => {
+  it('by boards is the one that flying every choice finds', async () => {
+    const seen = { byBoards: 0, kept: 0, broken: 0, open: 0, changed: 0 };
+    for (let seed = 1; seed <= 50; seed++) {
+      const dice = new Dice(seed);
+      for (const { mel, situation } of drawCases(seed, 3)) {
+        const flights = planOf(dice);
+        const start: Situation = { ...situation, flight: null, facts: {} };
+        const stations = [{ station: 'Saltby', maintenance: dice.of([true, false, null]) }];
+        const stops = stopsOf(mel, start, stations);
+        for (const rows of ['recorded', 'any'] as const) {
+          if (planBoards(stops, start, flights, rows) !== null) seen.byBoards += 1;
+          const one = await searchPlans(stops, start, flights, { budget: { left: 100_000 }, rows });
+          const two = await searchEvery(stops, start, flights, { budget: { left: 100_000 }, rows });
+          const where = `${rows} rows of seed ${seed}`;
+          expect([one.best.p, one.possible, one.whole], where).toEqual([two.best.p, two.possible, two.whole]);
+          expect(ordering(one.best), where).toEqual(ordering(two.best));
+          expect(rowsOf(one.best), where).toEqual(rowsOf(two.best));
+          if (one.best.p === flights.length) seen.kept += 1;
+          else seen.broken += 1;
+          if (one.possible > one.best.p) seen.open += 1;
+          if (rows === 'any' && (ordering(one.best)[2] ?? 0) > 0) seen.changed += 1;
+        }
+      }
+    }
+    expect(Math.min(...Object.values(seen)), JSON.stringify(seen)).toBeGreaterThan(10);
+  });
+
+  it('at a glance has the answers of the flights told in full', async () => {
+    for (let seed = 1; seed <= 15; seed++) {
+      const flights = planOf(new Dice(seed));
+      for (const { mel, situation } of drawCases(seed, 3)) {
+        const start: Situation = { ...situation, flight: null, facts: {} };
+        const glance = await glanceAhead(mel, start, flights);
+        const told = await nextFlights(mel, start, flights, { savingBudget: 0 });
+        expect([glance.kept, glance.possible, glance.shownBest]).toEqual([told.kept, told.possible, told.shownBest]);
+        expect(glance.flights).toEqual(
+          told.flights.map(({ flight, verdict: { verdict, lo, hi } }) => ({ flight: flight.id, verdict, lo, hi })),
+        );
+      }
+    }
+  });
+});
