@@ -52,6 +52,8 @@ async function everyAddress(): Promise<string[]> {
     '/operators',
     '/reminders',
     '/zone-data',
+    '/settings',
+    '/settings/hourClock',
     '/you',
     '/nowhere/at/all',
     ...ofFleet,

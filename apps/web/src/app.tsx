@@ -22,6 +22,8 @@ import { ItemPage } from './item/item-page.js';
 import { OpenItemsPage } from './open-items/open-items-page.js';
 import { RepeatsPage } from './repeats/repeats-page.js';
 import { RemindersPage } from './reminders/reminders-page.js';
+import { ChangeSettingPage } from './settings/change-setting-page.js';
+import { SettingsPage } from './settings/settings-page.js';
 import { ZoneDataPage } from './zone-data/zone-data-page.js';
 import { PeoplePage } from './people/people-page.js';
 import { RegisterActPage } from './register/register-act-page.js';
@@ -92,6 +94,8 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/repeats', RepeatsPage],
   ['/reminders', RemindersPage],
   ['/zone-data', ZoneDataPage],
+  ['/settings', SettingsPage],
+  ['/settings/:key', ChangeSettingPage],
   ['/aircraft', GatePage],
   ['/aircraft/:id', AircraftPage],
   ['/aircraft/:id/write-up', WriteUpPage],

@@ -85,7 +85,8 @@ function Original({ signed: { operator } }: { signed: Signed }) {
     <p class="original">
       {operator.invented && <strong>INVENTED for demonstration, never for flight. </strong>}
       Legal original:{' '}
-      <strong>{operator.legalOriginal === 'paper' ? 'the paper log' : 'this electronic record'}</strong>.
+      <strong>{operator.legalOriginal === 'paper' ? 'the paper log' : 'this electronic record'}</strong>.{' '}
+      <a href="/settings">Settings</a>
     </p>
   );
 }
