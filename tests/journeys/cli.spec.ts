@@ -123,7 +123,7 @@ describe('on a database', () => {
       operators: [{ operatorCode: 'QCL', entries: 3, head: { size: 3 }, misfit: null }],
     });
     const words = await proviso('record', 'verify', '--database', database.ownerUrl);
-    expect(words.stdout).toMatch(/^QCL: 3 entries, all fit\. Head 3 [0-9a-f]{64}\.\n$/);
+    expect(words.stdout).toMatch(/^QCL: 3 entries, all fit\. Head 3 [0-9a-f]{64}\. No backup is recorded\.\n$/);
 
     await withClient(database.adminUrl, async (client) => {
       await client.query("set session_replication_role = 'replica'");

@@ -80,6 +80,7 @@ it('fits while nobody touched it, with the newest head and the count', async () 
     entries,
     head,
     waiting: 0,
+    lastBackupAt: null,
     misfit: null,
   });
 });

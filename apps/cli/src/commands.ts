@@ -1,4 +1,5 @@
 import type { Command } from './command.js';
+import { backup } from './commands/backup.js';
 import { deadline } from './commands/deadline.js';
 import { judge } from './commands/judge.js';
 import { melAgainst } from './commands/mel-against.js';
@@ -10,6 +11,7 @@ import { movementsRead } from './commands/movements-read.js';
 import { recordCheck } from './commands/record-check.js';
 import { recordProve } from './commands/record-prove.js';
 import { recordVerify } from './commands/record-verify.js';
+import { restore } from './commands/restore.js';
 import { seed } from './commands/seed.js';
 import { start } from './commands/start.js';
 
@@ -24,6 +26,8 @@ export const COMMANDS: readonly Command[] = [
   recordVerify,
   recordProve,
   recordCheck,
+  backup,
+  restore,
   left,
   migrate,
   seed,

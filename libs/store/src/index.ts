@@ -1,3 +1,6 @@
+export { BackupDamaged } from './backup/backup-file.js';
+export { makeBackup, type BackupMade } from './backup/make-backup.js';
+export { CannotRestore, restoreBackup, type Restored } from './backup/restore-backup.js';
 export { createOperator, listOperators } from './create-operator.js';
 export type { PoolOptions } from './data-source.js';
 export { reachableDataFolder } from './embedded/reachable.js';

@@ -2,7 +2,7 @@ import type { RecordFinding } from '#store';
 import type { Command } from '../command.js';
 import { withDatabase } from '../database.js';
 import { filesOf, readGiven } from '../options.js';
-import { count } from '../words/say-time.js';
+import { count, sayInstant } from '../words/say-time.js';
 
 export const recordVerify: Command = {
   name: 'record verify',
@@ -16,13 +16,14 @@ export const recordVerify: Command = {
       return verifyRecord(ownerUrl);
     });
     const fits = operators.every(({ misfit }) => misfit === null);
-    return { value: { fits, operators }, words: words(operators), exit: fits ? 0 : 1 };
+    const now = new Date().toISOString();
+    return { value: { fits, operators }, words: words(operators, now), exit: fits ? 0 : 1 };
   },
 };
 
-function words(operators: readonly RecordFinding[]): string {
+function words(operators: readonly RecordFinding[], now: string): string {
   if (operators.length === 0) return 'The database holds no operator, and so no record.';
-  return operators.map(operatorWords).join('\n');
+  return operators.map((one) => `${operatorWords(one)} ${backupWords(one, now)}`).join('\n');
 }
 
 function operatorWords({ operatorCode, entries, head, waiting, misfit }: RecordFinding): string {
@@ -32,4 +33,15 @@ function operatorWords({ operatorCode, entries, head, waiting, misfit }: RecordF
     return `${operatorCode}: the record does not fit${place} (${misfit.kind}): ${misfit.sentence}${open}`;
   }
   return `${operatorCode}: ${count(entries, 'entry', 'entries')}, all fit. Head ${head.size} ${head.root}.${open}`;
+}
+
+const HOUR_MS = 3_600_000;
+const LATE_AFTER_HOURS = 24;
+
+/** AMC M.A.614(a) 5: at least one backup, brought up to date within 24 hours of any maintenance. */
+function backupWords({ lastBackupAt }: RecordFinding, now: string): string {
+  if (lastBackupAt === null) return 'No backup is recorded.';
+  const hours = Math.floor((Date.parse(now) - Date.parse(lastBackupAt)) / HOUR_MS);
+  const late = hours >= LATE_AFTER_HOURS ? ', which is more than 24 h' : '';
+  return `Last backup ${sayInstant(lastBackupAt)}, ${hours} h ago${late}.`;
 }

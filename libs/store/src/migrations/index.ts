@@ -21,6 +21,7 @@ import { FormsOfSignature1795597100000 } from './1795597100000-forms-of-signatur
 import { OtherMeansOfProof1795597200000 } from './1795597200000-other-means-of-proof.js';
 import { OneOffAuthorisations1795597300000 } from './1795597300000-one-off-authorisations.js';
 import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
+import { BackupsRecorded1795598100000 } from './1795598100000-backups-recorded.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -47,4 +48,5 @@ export const migrations = [
   OtherMeansOfProof1795597200000,
   OneOffAuthorisations1795597300000,
   SignedHeads1795598000000,
+  BackupsRecorded1795598100000,
 ];

@@ -1,6 +1,7 @@
-import type { DataSource } from 'typeorm';
+import type { DataSource, EntityManager } from 'typeorm';
 import type { Head } from '#record';
 import { dataSource } from '../data-source.js';
+import { isoText } from '../rows/column.js';
 import { readThrough } from './read-through.js';
 import { alteredSignedHead } from './signed-heads-fit.js';
 import { lostEntry, waitingEntries, type Misfit } from './waiting.js';
@@ -15,6 +16,8 @@ export interface RecordFinding {
   head: Head;
   /** Written and not yet sealed. */
   waiting: number;
+  /** When the last backup was made that was recorded; null when none was. */
+  lastBackupAt: string | null;
   /** Null when all fits. */
   misfit: Misfit | null;
 }
@@ -57,17 +60,34 @@ async function asked(source: DataSource, operator?: string): Promise<{ id: strin
 }
 
 function verifyOf(source: DataSource, operatorId: string, operatorCode: string): Promise<RecordFinding> {
-  return source.transaction('REPEATABLE READ', async (manager) => {
-    await manager.query("select set_config('app.operator', $1, true)", [operatorId]);
-    const { entries, head, misfit } = await readThrough(manager, operatorId);
-    const waiting = await waitingEntries(manager);
-    return {
-      operatorId,
-      operatorCode,
-      entries,
-      head,
-      waiting,
-      misfit: misfit ?? (await lostEntry(manager, operatorId)) ?? (await alteredSignedHead(manager, operatorId)),
-    };
-  });
+  return source.transaction('REPEATABLE READ', (manager) => verifyIn(manager, operatorId, operatorCode));
+}
+
+/** The same in a transaction that is already open, seeing what that one sees. */
+export async function verifyIn(
+  manager: EntityManager,
+  operatorId: string,
+  operatorCode: string,
+): Promise<RecordFinding> {
+  await manager.query("select set_config('app.operator', $1, true)", [operatorId]);
+  const { entries, head, misfit } = await readThrough(manager, operatorId);
+  const waiting = await waitingEntries(manager);
+  return {
+    operatorId,
+    operatorCode,
+    entries,
+    head,
+    waiting,
+    lastBackupAt: await lastBackup(manager, operatorId),
+    misfit: misfit ?? (await lostEntry(manager, operatorId)) ?? (await alteredSignedHead(manager, operatorId)),
+  };
+}
+
+async function lastBackup(manager: EntityManager, operatorId: string): Promise<string | null> {
+  const [row] = await manager.query<{ at: Date }[]>(
+    `select entered_at as at from record_entry
+     where operator_id = $1 and what = 'backup.made' order by seq desc limit 1`,
+    [operatorId],
+  );
+  return isoText(row?.at ?? null);
 }

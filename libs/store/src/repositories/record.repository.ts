@@ -116,6 +116,12 @@ export class RecordOfOperator {
     return new Map(rows.map(({ id, canonical }) => [id, canonical]));
   }
 
+  /** The newest entry of one kind that the program itself wrote, such as that a backup was made; null when there is none. */
+  async lastOf(what: 'backup.made'): Promise<Recorded | null> {
+    const [found] = await this.select('e.what = $2', 'e.seq desc limit 1', [what]);
+    return found ?? null;
+  }
+
   /** The history of one aircraft in the order it was written. */
   ofAircraft(aircraftId: string, limit = 1000): Promise<Recorded[]> {
     return this.select('e.aircraft_id = $2', 'e.seq limit $3', [aircraftId, limit]);

@@ -30,7 +30,10 @@ export const RecordEntryTable = new EntitySchema<RecordEntryRow>({
     canonical: bytes(),
     leaf: bytes(),
   },
-  indices: [{ name: 'record_entry_of_aircraft', columns: ['operatorId', 'aircraftId', 'seq'] }],
+  indices: [
+    { name: 'record_entry_of_aircraft', columns: ['operatorId', 'aircraftId', 'seq'] },
+    { name: 'record_entry_backups', columns: ['operatorId', 'seq'], where: "what = 'backup.made'" },
+  ],
   checks: [{ name: 'record_entry_leaf', expression: "leaf = sha256('\\x00'::bytea || canonical)" }],
   foreignKeys: [toOperator('record_entry_operator'), within('record_entry_aircraft', 'aircraft', 'aircraftId')],
 });
