@@ -5,10 +5,10 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { judge, type Situation, type WorkState } from '#dispatch';
-import { defer, identify, obligationsOf, proceed, signProcedure, type DefectLife, type Departure } from '#deferrals';
+import { obligationsOf, proceed, signProcedure, type DefectLife, type Departure } from '#deferrals';
 import { countUsed, rectificationWindow, type Leg } from '#intervals';
 import type { Mel, Repeat } from '#mel';
-import { context, offer, signed, writtenUp } from '../../libs/deferrals/src/invented.fixture.js';
+import { contextAt, deferredLife, signedBy } from '../support/small-life.js';
 import { entry, melOf, situationOf } from '../support/small-mel.js';
 
 const START = '2026-03-09T12:00Z';
@@ -73,26 +73,14 @@ const flightOf = ({ repeat, flown, next }: Scene, one: Scene['done'][number]): s
 
 function lifeOf(told: Scene): DefectLife {
   const { repeat, done } = told;
-  const offered = offer({ procedures: [{ id: 'M1', kind: 'M', text: 'Look.', repeat }] });
-  const item = { entry: '22-10-01', subEntry: 'all', units: ['1'] };
-  const by = signed('tech', START);
-  const known = proceed(
-    writtenUp(START),
-    identify(writtenUp(START), { id: 'i', by, item, installed: ['1', '2'] }, context(START)),
-  );
-  const asked = { id: 'd', by, basis: { kind: 'mel-row' as const, row: '1' } };
   return done.reduce(
     (life, one, index) => {
       const forFlight = flightOf(told, one);
-      const command = {
-        id: `m${index}`,
-        by: signed('tech', at(one.at)),
-        work: WORK,
-        ...(forFlight ? { forFlight } : {}),
-      };
-      return proceed(life, signProcedure(life, command, context(at(one.at))));
+      const by = signedBy('tech', at(one.at));
+      const command = { id: `m${index}`, by, work: WORK, ...(forFlight ? { forFlight } : {}) };
+      return proceed(life, signProcedure(life, command, contextAt(at(one.at))));
     },
-    proceed(known, defer(known, asked, context(START, { offered }))),
+    deferredLife(melWith(repeat), '22-10-01', START),
   );
 }
 
