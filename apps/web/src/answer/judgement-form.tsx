@@ -47,5 +47,5 @@ const YES_NO = [
 
 const REACHES = [
   { value: 'flight', text: 'this flight' },
-  { value: 'all', text: 'every flight, until an item or row changes' },
+  { value: 'all', text: 'every flight planned, until an item, row, route, ETOPS time, crew or fact changes' },
 ] as const;
