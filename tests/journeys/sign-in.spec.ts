@@ -186,6 +186,26 @@ describe('a session', () => {
   });
 });
 
+describe('a secret', () => {
+  const change = (client: ApiClient, secret: string, fresh: string) =>
+    client.send<Shapes['Problem']>('PUT', '/api/session/secret', { body: { secret, fresh } });
+
+  it('is changed by somebody who has the old one, and ends every other session', async () => {
+    const [one, other] = [await server.signIn('sennet'), await server.signIn('sennet')];
+    expect((await change(one, 'guess', 'willow basket harbour')).body.type).toBe('/api/problems/secret-wrong');
+    const weak = await change(one, demoSecret(), 'sennet-sennet');
+    expect(weak.body.errors).toMatchObject([{ pointer: '/fresh' }]);
+    expect((await change(one, demoSecret(), demoSecret())).status).toBe(422);
+    const before = one.cookie;
+    expect((await change(one, demoSecret(), 'willow basket harbour')).status).toBe(204);
+    expect(one.cookie).not.toBe(before);
+    expect((await one.send('GET', '/api/fleet')).status).toBe(200);
+    expect((await other.send('GET', '/api/session')).status).toBe(401);
+    expect((await tries('sennet', demoSecret())).status).toBe(401);
+    expect((await tries('sennet', 'willow basket harbour')).status).toBe(204);
+  });
+});
+
 it('an address that asks too often waits, and is told so', async () => {
   const slow = await runningServer({ demo: true, requestsPerMinute: 200 });
   const visitor = slow.visitor();

@@ -9,6 +9,14 @@ export class SignInBody {
   secret!: string;
 }
 
+export class ChangeSecretBody {
+  @Text(200, { description: 'The secret that you have.' })
+  secret!: string;
+
+  @Text(200, { description: 'The new one, 12 characters or more.' })
+  fresh!: string;
+}
+
 export class ChooseOperatorBody {
   @Id({ description: 'One of your operators.' })
   operator!: string;

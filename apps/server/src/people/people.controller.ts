@@ -8,7 +8,7 @@ import { SESSION_COOKIE } from '../http/session.guard.js';
 import { CurrentPerson, Open, type SignedIn, WithoutOperator } from '../http/session.js';
 import { CLOCK, type Clock, STORE, TZDB } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
-import { ChooseOperatorBody, SignInBody } from './bodies.js';
+import { ChangeSecretBody, ChooseOperatorBody, SignInBody } from './bodies.js';
 import { settingsOf } from './operator-settings.js';
 import { PasskeysService } from './passkeys.service.js';
 import { PasskeyBody } from './proof.bodies.js';
@@ -93,6 +93,20 @@ export class PeopleController {
   ): Promise<void> {
     const token = await this.signInService.chooseOperator(person.tokenHash, body.operator);
     setSessionCookie(reply, request, token);
+    void reply.status(204).send();
+  }
+
+  @WithoutOperator()
+  @Put('secret')
+  @HttpCode(204)
+  @ApiOperation({ summary: 'Change your secret; every other session of yours ends.' })
+  async changeSecret(
+    @CurrentPerson() person: SignedIn,
+    @Body() { secret, fresh }: ChangeSecretBody,
+    @Req() request: FastifyRequest,
+    @Res() reply: FastifyReply,
+  ): Promise<void> {
+    setSessionCookie(reply, request, await this.signInService.changeSecret(person, secret, fresh));
     void reply.status(204).send();
   }
 

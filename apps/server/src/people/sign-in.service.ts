@@ -9,7 +9,8 @@ import { hashToken } from '../http/session.guard.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import type { Proof } from './proof.js';
 import { PasskeysService } from './passkeys.service.js';
-import { Secrets } from './secrets.js';
+import { misfitOfSecret } from './fresh-secret.js';
+import { hashSecret, Secrets } from './secrets.js';
 import { SignOnService } from './sign-on.service.js';
 import { namedOriginOf, PUBLIC_URL } from './site-address.js';
 
@@ -70,6 +71,23 @@ export class SignInService {
     const chosen = await this.store.identity.chooseOperator(session, operatorId, hashToken(token));
     if (!chosen) throw new Problem('role-missing', 'You are no member of that operator.');
     return token;
+  }
+
+  /** A new secret in place of the old one. Every session of the person ends; this one goes on under a new token. */
+  async changeSecret(person: SignedIn, secret: string, fresh: string): Promise<string> {
+    const credential = await this.store.identity.credentialOf(person.personId);
+    await this.proveSecret(person.personId, secret);
+    const misfit = misfitOfSecret(fresh, [credential?.signInName ?? '', ...person.name.split(' ')]);
+    const reason = fresh === secret ? 'is the one you have' : misfit;
+    if (reason !== null) {
+      throw new Problem('invalid-input', `The new secret ${reason}.`, { errors: [{ pointer: '/fresh', reason }] });
+    }
+    await this.store.identity.changeHash(person.personId, await hashSecret(fresh));
+    await this.store.identity.endAll(person.personId);
+    const token = await this.begin(person.personId);
+    const { operatorId } = person;
+    const goesOn = operatorId !== null && (await this.sessionOf(hashToken(token))).operatorId !== operatorId;
+    return goesOn ? this.chooseOperator(hashToken(token), operatorId) : token;
   }
 
   async signOut(tokenHash: string): Promise<void> {

@@ -70,6 +70,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/session/secret': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    /** Change your secret; every other session of yours ends. */
+    put: operations['PeopleController_changeSecret'];
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/people': {
     parameters: {
       query?: never;
@@ -1920,6 +1937,12 @@ export interface components {
     ChooseOperatorBody: {
       /** @description One of your operators. */
       operator: string;
+    };
+    ChangeSecretBody: {
+      /** @description The secret that you have. */
+      secret: string;
+      /** @description The new one, 12 characters or more. */
+      fresh: string;
     };
     SignBody: {
       /** @description The signer's own secret, entered again for this signature. */
@@ -5596,6 +5619,36 @@ export interface operations {
     requestBody: {
       content: {
         'application/json': components['schemas']['ChooseOperatorBody'];
+      };
+    };
+    responses: {
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PeopleController_changeSecret: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ChangeSecretBody'];
       };
     };
     responses: {

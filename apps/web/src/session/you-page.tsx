@@ -3,6 +3,7 @@ import { Page } from '../shell/page.js';
 import { roleWords } from '../words/words.js';
 import { useSession } from './session.js';
 import { YourPasskeys } from './your-passkeys.js';
+import { YourSecret } from './your-secret.js';
 import { YourSignOn } from './your-sign-on.js';
 import { YourSignatures } from './your-signatures.js';
 
@@ -18,6 +19,7 @@ export function YouPage() {
           </a>
         </div>
       )}
+      <YourSecret />
       <YourPasskeys />
       <YourSignOn />
       <YourSignatures />
