@@ -235,6 +235,25 @@ describe('an escape from the folder of the pages', () => {
   });
 });
 
+describe('what is left behind', () => {
+  it('is nothing that a browser or a proxy keeps, and no answer says what the server is made of', async () => {
+    for (const path of ['/api/fleet', '/api/session', `/api/aircraft/${plane}`, '/api/passkeys']) {
+      const { headers } = await technician.page(path);
+      expect(headers.get('cache-control'), path).toBe('no-store');
+      for (const name of ['server', 'x-powered-by']) expect(headers.get(name), path).toBeNull();
+    }
+    expect((await technician.page('/api/fleet')).headers.get('strict-transport-security')).toContain('max-age');
+  });
+
+  it('is a cookie that travels over TLS alone, where the pages are opened by it', async () => {
+    const other = await runningServer({ demo: true, outside: { publicUrl: 'https://proviso.example' } });
+    const body = { name: 'odrin', secret: demoSecret() };
+    const { headers } = await other.visitor().send('POST', '/api/session', { body });
+    expect(headers.getSetCookie()[0]).toMatch(/; HttpOnly; Secure; SameSite=Strict$/);
+    await other.stop();
+  });
+});
+
 describe('a body that is too large or nested too deep', () => {
   const deep = `${'{"a":'.repeat(5000)}1${'}'.repeat(5000)}`;
   it.each([

@@ -70,6 +70,12 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   });
   // JSON is taken, and text in one place: no form, and no text elsewhere, which another site's page can send without asking.
   takePlainText(fastify);
+  // What is read here is about people and aircraft: no browser and no proxy keeps it, unless an address says otherwise.
+  fastify.addHook('onSend', (request, reply, payload, done) => {
+    const kept = reply.hasHeader('cache-control') || !request.url.startsWith('/api');
+    if (!kept) void reply.header('cache-control', 'no-store');
+    done(null, payload);
+  });
   // Before anything walks through the body: what is nested too deep must not be walked through at all.
   fastify.addHook('preValidation', (request, _reply, done) => {
     checkBody(request.body);

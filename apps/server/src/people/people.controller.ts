@@ -14,7 +14,7 @@ import { PasskeysService } from './passkeys.service.js';
 import { PasskeyBody } from './proof.bodies.js';
 import { setSessionCookie } from './session-cookie.js';
 import { SignInService } from './sign-in.service.js';
-import { namedOriginOf, PUBLIC_URL } from './site-address.js';
+import { namedOriginOf, originOf, PUBLIC_URL } from './site-address.js';
 
 @ApiTags('people')
 @Controller('api/session')
@@ -35,7 +35,7 @@ export class PeopleController {
   async signIn(@Body() body: SignInBody, @Req() request: FastifyRequest, @Res() reply: FastifyReply): Promise<void> {
     checkBody(request.body);
     const token = await this.signInService.signIn(body.name, body.secret);
-    setSessionCookie(reply, request, token);
+    setSessionCookie(reply, originOf(this.publicUrl, request), token);
     void reply.status(204).send();
   }
 
@@ -58,7 +58,7 @@ export class PeopleController {
     @Res() reply: FastifyReply,
   ): Promise<void> {
     const personId = await this.passkeys.signIn(body, namedOriginOf(this.publicUrl, request));
-    setSessionCookie(reply, request, await this.signInService.begin(personId));
+    setSessionCookie(reply, originOf(this.publicUrl, request), await this.signInService.begin(personId));
     void reply.status(204).send();
   }
 
@@ -92,7 +92,7 @@ export class PeopleController {
     @Res() reply: FastifyReply,
   ): Promise<void> {
     const token = await this.signInService.chooseOperator(person.tokenHash, body.operator);
-    setSessionCookie(reply, request, token);
+    setSessionCookie(reply, originOf(this.publicUrl, request), token);
     void reply.status(204).send();
   }
 
@@ -106,7 +106,11 @@ export class PeopleController {
     @Req() request: FastifyRequest,
     @Res() reply: FastifyReply,
   ): Promise<void> {
-    setSessionCookie(reply, request, await this.signInService.changeSecret(person, secret, fresh));
+    setSessionCookie(
+      reply,
+      originOf(this.publicUrl, request),
+      await this.signInService.changeSecret(person, secret, fresh),
+    );
     void reply.status(204).send();
   }
 

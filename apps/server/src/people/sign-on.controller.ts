@@ -100,12 +100,12 @@ export class SignOnController {
     const arrived = await this.signOn.arrive(challenge, this.origin(request), request.url);
     if (arrived.purpose === 'signature') return `/signed-on?id=${arrived.signedOn}`;
     if (arrived.purpose === 'link') return '/signed-on';
-    setSessionCookie(reply, request, await this.signIn.begin(arrived.personId));
+    setSessionCookie(reply, this.origin(request), await this.signIn.begin(arrived.personId));
     return '/';
   }
 
   private sent(reply: FastifyReply, request: FastifyRequest, begun: { address: string; challenge: string }): object {
-    const secure = request.protocol === 'https';
+    const secure = this.origin(request).protocol === 'https:';
     const cookie = { path: '/api/sign-on', httpOnly: true, sameSite: 'lax', secure, maxAge: SECONDS } as const;
     void reply.setCookie(COOKIE, begun.challenge, cookie);
     return { address: begun.address };
