@@ -3,6 +3,7 @@ import type * as Argon2 from '@node-rs/argon2';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { openStore, type Store } from '#store';
 import type { ApiClient, Shapes } from '../support/api-client.js';
+import { activeIn, readPdf } from '../support/read-pdf.js';
 import { SignatureScene } from './signatures-scene.js';
 
 /** How often a secret was held against a stored form: that is what takes the time of a sign-in. */
@@ -151,6 +152,14 @@ describe('markup and formulas in a text', () => {
       const { defect: line } = (await response.json()) as Partial<Shapes['DefectView']>;
       if (path === whole) expect(line?.description).toBe(HOSTILE);
     }
+  });
+
+  it('does nothing in a printed document: no script, no link, no action, only the text', async () => {
+    const response = await scene.person('wenna').page(`/api/defects/${defect}/history.pdf`);
+    const bytes = new Uint8Array(await response.arrayBuffer());
+    expect(await activeIn(bytes)).toEqual([]);
+    const { pages } = await readPdf(bytes);
+    expect(pages.join(' ')).toContain('=HYPERLINK("https://attacker.example","x") <script>alert(1)</script>');
   });
 
   it('is carried into no header: the name of a file is made of plain letters', async () => {

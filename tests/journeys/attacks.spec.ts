@@ -56,7 +56,8 @@ describe("another operator's data", () => {
   it('is in no export', async () => {
     const own = JSON.stringify(await ours.get(`/api/aircraft/${plane}/history.json`));
     for (const trace of ['Q-SBA', 'QSB', 'Sallowby', theirPlane]) expect(own).not.toContain(trace);
-    for (const path of [`/api/aircraft/${theirPlane}/history.json`, `/api/record?aircraft=${theirPlane}`]) {
+    const exports = ['history.json', 'history.pdf'].map((name) => `/api/aircraft/${theirPlane}/${name}`);
+    for (const path of [...exports, `/api/record?aircraft=${theirPlane}`]) {
       expect(await ours.refused('GET', path), path).toMatchObject({ status: 404 });
     }
     const { entries } = await theirs.get<Shapes['RecordEntries']>(`/api/record?aircraft=${theirPlane}`);

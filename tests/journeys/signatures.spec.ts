@@ -6,6 +6,7 @@
  */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Shapes } from '../support/api-client.js';
+import { readPdf } from '../support/read-pdf.js';
 import { demoSecret } from '../support/running-server.js';
 import { SignatureScene, WORK } from './signatures-scene.js';
 
@@ -149,6 +150,14 @@ describe('E-06: any reader recognises who signed (basis AC 120-78B, FROM MEMORY)
       signedAt: expect.stringMatching(/Z$/),
       signedAtBase: expect.stringMatching(/[+-]\d\d:\d\d$/),
     });
+  });
+
+  it('E-06: every copy on paper names the signer, the licence, the role and the time', async () => {
+    const response = await scene.person('wenna').page(`/api/defects/${defect}/history.pdf`);
+    const { pages } = await readPdf(new Uint8Array(await response.arrayBuffer()));
+    for (const words of ['Odrin Vask', 'QX.66.20417', 'technician', 'Wick Straddock']) {
+      expect(pages.join(' ')).toContain(words);
+    }
   });
 
   it('E-06: a deferral is shown with who signed it', async () => {

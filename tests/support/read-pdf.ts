@@ -25,3 +25,20 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   await task.destroy();
   return read;
 }
+
+/** Everything in a PDF that does something by itself or when it is pressed: scripts, actions, links, attached files. */
+export async function activeIn(bytes: Uint8Array): Promise<string[]> {
+  const task = getDocument({ data: new Uint8Array(bytes), verbosity: 0, useSystemFonts: false });
+  const document = await task.promise;
+  const found: string[] = [];
+  if ((await document.getJSActions()) !== null) found.push('script');
+  if ((await document.getOpenAction()) !== null) found.push('action on opening');
+  if ((await document.getAttachments()) !== null) found.push('attached file');
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const page = await document.getPage(number);
+    const annotations = (await page.getAnnotations()) as { subtype: string; url?: string }[];
+    found.push(...annotations.map(({ subtype, url }) => `${subtype} ${url ?? ''}`.trim()));
+  }
+  await task.destroy();
+  return found;
+}
