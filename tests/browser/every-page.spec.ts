@@ -73,6 +73,7 @@ async function everyAddress(): Promise<string[]> {
     asked,
     `${asked}/entries`,
     `${asked}/entries/73-33-11`,
+    `${asked}/recurrence`,
     `${asked}/document`,
     `${asked}/rectification`,
     `${asked}/no-fault-found`,

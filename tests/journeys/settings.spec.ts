@@ -157,6 +157,7 @@ describe('a change that touches what is open', () => {
       'Categories that may be extended',
       'Notice of an extension',
       'Wording of the release',
+      'Name of the release',
       'Rule of the independent inspection',
       'Occurrence report',
       'Part without certificate',

@@ -70,6 +70,8 @@ import { SignInService } from './people/sign-in.service.js';
 import { SignOnController } from './people/sign-on.controller.js';
 import { SIGN_ON, SignOnService, type SignOnSettings } from './people/sign-on.service.js';
 import { PUBLIC_URL } from './people/site-address.js';
+import { RecurrenceController } from './repetitive/recurrence.controller.js';
+import { RecurrenceService } from './repetitive/recurrence.service.js';
 import { AcceptancesController } from './accepting/acceptances.controller.js';
 import { AcceptancesService } from './accepting/acceptances.service.js';
 import { RegisterController } from './register/register.controller.js';
@@ -149,6 +151,7 @@ export class AppModule {
         ActsController,
         RegisterController,
         AcceptancesController,
+        RecurrenceController,
         CrewPlacardController,
         ExtendingController,
         ExtensionsController,
@@ -197,6 +200,7 @@ export class AppModule {
         LeavingService,
         RegisterService,
         AcceptancesService,
+        RecurrenceService,
         RegisterViews,
         ReleasingService,
         DefectViews,

@@ -26,6 +26,7 @@ import { ChangeSettingPage } from './settings/change-setting-page.js';
 import { SettingsPage } from './settings/settings-page.js';
 import { ZoneDataPage } from './zone-data/zone-data-page.js';
 import { PeoplePage } from './people/people-page.js';
+import { RecurrencePage } from './repetitive/recurrence-page.js';
 import { RegisterActPage } from './register/register-act-page.js';
 import { RegisterPage } from './register/register-page.js';
 import { OperatorPage } from './session/operator-page.js';
@@ -112,6 +113,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/defects/:id', ItemPage],
   ['/defects/:id/entries', FindEntryPage],
   ['/defects/:id/entries/:number', EntryPage],
+  ['/defects/:id/recurrence', RecurrencePage],
   ['/defects/:id/document', DocumentPage],
   ['/defects/:id/work/:entry/:row/placard', PlacardPage],
   ['/defects/:id/work/:entry/:row/:procedure', ProcedurePage],

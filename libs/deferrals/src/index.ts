@@ -81,6 +81,13 @@ export {
   type ItemShown,
   type Shown,
 } from './accepting/accept-flight.js';
+export {
+  recognise,
+  type Before,
+  type Recognised,
+  type RepetitiveRule,
+  type WrittenLike,
+} from './repetitive/recognise.js';
 export { join, type Join } from './answering/join.js';
 export { openDeferralOf } from './deferring/not-down-already.js';
 export { fitPlacard, type FitPlacard } from './leaving/fit-placard.js';

@@ -5,6 +5,7 @@ import type { Leg } from '#intervals';
 import type { AircraftRow, FlightRow, JudgementRow, Tx } from '#store';
 import { givenOn } from './combination.js';
 import { ACCEPTANCE } from '../accepting/acceptance-kind.js';
+import { isRecurrence } from '../repetitive/recurrence-kind.js';
 import { factBook, stillPlanned } from './fact-book.js';
 import { legsFor, usedOf } from './flown.js';
 import { flightsUnderGrants, grantsInForce, type UsesUp } from './grants-in-force.js';
@@ -63,7 +64,7 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
     facts,
     work: defects.flatMap(({ life }) => workDone(life, legs, settings.deferral)),
     judgements: judgementsFor(
-      judgements.filter(({ judgement }) => judgement !== ACCEPTANCE),
+      judgements.filter(({ judgement }) => judgement !== ACCEPTANCE && !isRecurrence(judgement)),
       flight,
       judges,
     ),

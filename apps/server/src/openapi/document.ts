@@ -9,6 +9,7 @@ import { WHAT_HELPS_SHAPES } from '../dispatch/what-helps.schema.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
 import { STATION_SHAPES } from '../fleet/stations.schema.js';
 import { ACCEPTANCE_SHAPES } from '../accepting/acceptances.schema.js';
+import { RECURRENCE_SHAPES } from '../repetitive/recurrence.schema.js';
 import { REGISTER_SHAPES } from '../register/register.schema.js';
 import { SWAP_SHAPES } from '../fleet/swap.schema.js';
 import { MEL_SHAPES } from '../mel/mel.schema.js';
@@ -67,6 +68,7 @@ export const SHAPES: Record<string, Shape> = {
   ...FLEET_SHAPES,
   ...REGISTER_SHAPES,
   ...ACCEPTANCE_SHAPES,
+  ...RECURRENCE_SHAPES,
   ...DEFECT_SHAPES,
   ...EXTENSION_SHAPES,
   ...SETTINGS_SHAPES,

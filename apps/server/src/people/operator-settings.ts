@@ -1,5 +1,5 @@
 /** What an operator settled, as the rules take it. */
-import { DEFAULT_SETTINGS, type DeferralSettings } from '#deferrals';
+import { DEFAULT_SETTINGS, type DeferralSettings, type RepetitiveRule } from '#deferrals';
 import type { JudgeSettings } from '#dispatch';
 import { type CountingSettings, countingSettings, type Preset, type Sourced } from '#intervals';
 import type { OperatorRow } from '#store';
@@ -13,6 +13,7 @@ export interface OperatorSettings {
   judge: JudgeSettings;
   releaseWording: string;
   releaseName: string;
+  repetitive: RepetitiveRule;
   /** Which record is the legal original: said on every page. */
   legalOriginal: 'paper' | 'electronic';
   /** Percent of what is left at which reminders go out; 0 is the end. */
@@ -44,7 +45,7 @@ export function settingsOf(
       pairDayZero,
       extensionProcedure: value('extensionProcedure'),
       inspectionList: value<readonly string[] | null>('inspectionList') ?? [],
-      ownInspection: value('ownInspection'),
+      ownInspection: value('inspectionRule'),
     },
     judge: {
       base,
@@ -57,10 +58,22 @@ export function settingsOf(
     },
     releaseWording: value('releaseWording'),
     releaseName: value('releaseName'),
+    repetitive: {
+      times: value('repetitiveCount'),
+      within: {
+        days: orNone(value('repetitiveDays')),
+        flights: orNone(value('repetitiveSectors')),
+        flightMinutes: orNone(value<number>('repetitiveHours') * 60),
+      },
+      alikeBy: value('repetitiveAlikeBy'),
+    },
     legalOriginal: value('legalOriginal'),
     reminderShares: value<string[]>('reminderShares').map(percentOf),
   };
 }
+
+/** A window of 0 is none. */
+const orNone = (value: number): number | null => (value === 0 ? null : value);
 
 /** The preset that was chosen, with the operator's own values in place of those it settled otherwise. */
 function presetOf(operator: Pick<OperatorRow, 'settings'>, settled: ReadonlyMap<string, Settled>): Preset {

@@ -1,4 +1,4 @@
-import { choiceOf, keptSetting, rolesOf } from './kept-settings.js';
+import { keptSetting, rolesOf } from './kept-settings.js';
 import type { Setting } from './setting.js';
 
 const BY_AUTHORISATION = 'It acts through the authorisations of each person, which name what may be done.';
@@ -53,36 +53,6 @@ export const PEOPLE_SETTINGS: readonly Setting[] = [
       'the interaction of several items is considered; by whom no text says',
       'DERIVED',
     ],
-  }),
-  keptSetting({
-    key: 'inspectionList',
-    title: 'Tasks with an independent inspection',
-    about: 'Which work a second person must inspect.',
-    takes: { kind: 'text', most: 1200, mayBeNone: true },
-    kept: 'It acts where work is signed: who did it says whether it needs an inspection.',
-    values: {
-      faa: [null, '14 CFR 121.369(b)(2): the required inspection items of the manual', 'FROM MEMORY'],
-      every: [null, '145.A.48: critical maintenance tasks, as the operator names them', 'FROM MEMORY'],
-    },
-  }),
-  keptSetting({
-    key: 'inspectionRule',
-    title: 'Rule of the independent inspection',
-    about: 'Whether the person who did the work may ever inspect it.',
-    takes: choiceOf(
-      ['never-the-performer', 'never'],
-      ['performer-if-unforeseen', 'only where nobody else could be foreseen, and recorded'],
-    ),
-    kept: 'The program never takes an inspection from a person who did the work, whichever is chosen.',
-    values: {
-      easa: [
-        'performer-if-unforeseen',
-        '145.A.48: reinspection by the same person in unforeseen circumstances',
-        'FROM MEMORY',
-      ],
-      faa: ['never-the-performer', '14 CFR 121.371(c)', 'FROM MEMORY'],
-      every: ['never-the-performer', 'no text was read for this regime: the stricter way', 'DERIVED'],
-    },
   }),
   keptSetting({
     key: 'offlineSignature',

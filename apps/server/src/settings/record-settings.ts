@@ -93,8 +93,8 @@ export const RECORD_SETTINGS: readonly Setting[] = [
     }),
   },
   {
-    key: 'ownInspection',
-    title: 'Inspecting own work',
+    key: 'inspectionRule',
+    title: 'Rule of the independent inspection',
     about: 'Whether one who did the work may inspect it again when nobody else can, with the reason recorded.',
     takes: {
       kind: 'choice',

@@ -9,6 +9,7 @@ import { KEPT_TIMES_SETTINGS } from './kept-times-settings.js';
 import { PEOPLE_SETTINGS } from './people-settings.js';
 import { RECORD_SETTINGS } from './record-settings.js';
 import { REMINDER_SETTINGS } from './reminder-settings.js';
+import { REPETITIVE_SETTINGS } from './repetitive-settings.js';
 import { PRESET_CHOICES, type PresetChoice, type Setting, type SettingValue } from './setting.js';
 import { misfitOfSetting } from './setting-value.js';
 
@@ -19,6 +20,7 @@ export const SETTINGS: readonly Setting[] = [
   ...EXTENSION_SETTINGS,
   ...DEFERRAL_SETTINGS,
   ...REMINDER_SETTINGS,
+  ...REPETITIVE_SETTINGS,
   ...RECORD_SETTINGS,
   ...PEOPLE_SETTINGS,
   ...KEPT_TIMES_SETTINGS,

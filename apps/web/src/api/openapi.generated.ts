@@ -1077,6 +1077,41 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/recurrence': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** This write-up beside those before it that are like it, and whether that is repetitive. */
+    get: operations['RecurrenceController_view'];
+    put?: never;
+    /** Decide, as maintenance control, whether it is a repetitive defect. */
+    post: operations['RecurrenceController_decide'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/recurrence/statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The statement that the decision would certify. */
+    get: operations['RecurrenceController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/crew-placard': {
     parameters: {
       query?: never;
@@ -2398,6 +2433,14 @@ export interface components {
       /** @description The signature. */
       sign: components['schemas']['SignBody'];
     };
+    RecurrenceBody: {
+      /** @description Whether it is a repetitive defect. */
+      repetitive: boolean;
+      /** @description Why, and what is done about it. */
+      reason: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
     CrewPlacardBody: {
       /** @description What it says; the words that it is temporary and of the crew are put before it. */
       text: string;
@@ -3276,6 +3319,64 @@ export interface components {
       /** @description As whom. */
       role: string;
       reason: string | null;
+    };
+    RecurrenceView: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description id */
+      defect: string;
+      /** @description Number. */
+      number: string;
+      /** @description The operator's rule, in words. */
+      rule: string;
+      /** @description How many write-ups, this one counted. */
+      times: number;
+      /** @description True when the rule says so. */
+      repetitive: boolean;
+      /** @description This write-up first, then those before it that are like it. */
+      writeUps: {
+        /** @description id */
+        defect: string;
+        /** @description Number. */
+        number: string;
+        /** @description When it was recorded in the log, with the offset as written. */
+        recordedAt: string;
+        /** @description What was seen. */
+        description: string;
+        faultMessage: string | null;
+        system: string | null;
+        entry: string | null;
+        units: string[];
+        /** @description How it ended, or how it stands. */
+        state: string;
+        work: string[];
+        alikeBy: string[];
+        /** @description False where a counter that matters is not known. */
+        certain: boolean;
+      }[];
+      /** @description What maintenance control decided, the newest last. */
+      decided: {
+        /** @description What was decided. */
+        repetitive: boolean;
+        /** @description Why, and what is done. */
+        reason: string;
+        /** @description Name. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        at: string;
+      }[];
+    };
+    RecurrenceDecided: {
+      /** @description What was decided. */
+      repetitive: boolean;
+      /** @description Why. */
+      reason: string;
     };
     /** @description A defect as it stands. */
     DefectLine: {
@@ -7766,6 +7867,100 @@ export interface operations {
       path: {
         flight: string;
       };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RecurrenceController_view: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecurrenceView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RecurrenceController_decide: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['RecurrenceBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecurrenceDecided'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RecurrenceController_statement: {
+    parameters: {
+      query: {
+        /** @description Whether it is repetitive. */
+        answer: 'yes' | 'no';
+      };
+      header?: never;
+      path?: never;
       cookie?: never;
     };
     requestBody?: never;

@@ -9,6 +9,7 @@ import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { withOffset } from '../words/time.js';
 import { itemName } from '../words/words.js';
+import { RecurrenceFlag } from '../repetitive/recurrence-flag.js';
 import { DeadlineWords } from './deadline-words.js';
 import { History } from './history.js';
 import { LeftList } from './left-list.js';
@@ -78,6 +79,7 @@ function Content({ view }: { view: View }) {
           {defect.system && <>System (ATA chapter) {defect.system} · </>}
           In the log {withOffset(defect.recordedAt, operator.base)}
         </p>
+        <RecurrenceFlag defect={defect.id} />
         {!closed && <NextSteps view={view} />}
         {!closed && <NextAnswer item={defect} />}
         {left.length > 0 && (
