@@ -6,6 +6,7 @@ import { cpus, totalmem } from 'node:os';
 import { agreeing } from './agreeing.mjs';
 import { fleet } from './fleet.mjs';
 import { judging } from './judging.mjs';
+import { movements } from './movements.mjs';
 import { overHttp } from './over-http.mjs';
 import { proposing } from './proposing.mjs';
 import { reasoning } from './reasoning.mjs';
@@ -13,7 +14,17 @@ import { starting } from './starting.mjs';
 import { yardsticks } from './yardsticks.mjs';
 
 const [only, ...settings] = process.argv.slice(2);
-const parts = { judging, proposing, reasoning, fleet, yardsticks, starting, 'over-http': overHttp, agreeing };
+const parts = {
+  judging,
+  proposing,
+  reasoning,
+  fleet,
+  yardsticks,
+  starting,
+  'over-http': overHttp,
+  movements,
+  agreeing,
+};
 
 console.log(`machine: ${cpus().length} x ${cpus()[0]?.model.trim()}, ${Math.round(totalmem() / 2 ** 30)} GiB`);
 console.log(`node ${process.version}, time-zone data ${process.versions.tz}`);

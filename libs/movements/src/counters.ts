@@ -27,17 +27,17 @@ type CountingSettings = Pick<ReadingSettings, 'base' | 'rampReturnMakesFlightDay
 
 /** @throws RangeError when the base is no zone */
 export function countersOf(legs: readonly FlownLeg[], settings: CountingSettings): MovementCounters {
-  const registrations = [...new Set(legs.map(({ registration }) => registration))].sort();
-  const byRegistration = Object.fromEntries(
-    registrations.map((one) => [
-      one,
-      counted(
-        legs.filter(({ registration }) => registration === one),
-        settings,
-      ),
-    ]),
-  );
-  return { ...counted(legs, settings), byRegistration };
+  const byRegistration = new Map<string, FlownLeg[]>();
+  for (const leg of legs) {
+    const others = byRegistration.get(leg.registration);
+    if (others) others.push(leg);
+    else byRegistration.set(leg.registration, [leg]);
+  }
+  const registrations = [...byRegistration].sort(([one], [other]) => (one < other ? -1 : 1));
+  return {
+    ...counted(legs, settings),
+    byRegistration: Object.fromEntries(registrations.map(([mark, own]) => [mark, counted(own, settings)])),
+  };
 }
 
 function counted(legs: readonly FlownLeg[], { base, rampReturnMakesFlightDay }: CountingSettings): UsageCounters {
@@ -56,5 +56,7 @@ function counted(legs: readonly FlownLeg[], { base, rampReturnMakesFlightDay }: 
 }
 
 function dayIn(base: string, instant: string): string {
+  // Instants here are written in UTC, and so is their day.
+  if (base === 'UTC') return instant.slice(0, 10);
   return Temporal.Instant.from(instant).toZonedDateTimeISO(base).toPlainDate().toString();
 }

@@ -1,20 +1,43 @@
-import { Temporal } from 'temporal-polyfill';
-
 /** Instants in here are whole minutes since 1970-01-01T00:00Z, days are whole days since then: messages know no more. */
 export const minutesPerDay = 1440;
 
 /** `2026-01-21T11:00:00Z`. */
 export function writeMinute(minute: number): string {
-  return Temporal.Instant.fromEpochMilliseconds(minute * 60_000).toString();
+  const day = dayOfMinute(minute);
+  const clock = minute - day * minutesPerDay;
+  return `${writeDay(day)}T${two(Math.floor(clock / 60))}:${two(clock % 60)}:00Z`;
 }
 
 /** `2026-01-21`. */
 export function writeDay(day: number): string {
-  return Temporal.PlainDate.from('1970-01-01').add({ days: day }).toString();
+  const { year, month, date } = dateOf(day);
+  return `${String(year).padStart(4, '0')}-${two(month)}-${two(date)}`;
 }
 
 export function dayOfMonth(day: number): number {
-  return Temporal.PlainDate.from('1970-01-01').add({ days: day }).day;
+  return dateOf(day).date;
+}
+
+/**
+ * The Gregorian date of a day, by arithmetic: a year of messages asks for it a million times. Counted in years that begin
+ * with March, so that the leap day is the last one, and in eras of 400 years, which all have the same number of days.
+ */
+function dateOf(day: number): { year: number; month: number; date: number } {
+  const shifted = day + 719_468;
+  const era = Math.floor(shifted / 146_097);
+  const ofEra = shifted - era * 146_097;
+  const yearOfEra = Math.floor(
+    (ofEra - Math.floor(ofEra / 1460) + Math.floor(ofEra / 36_524) - Math.floor(ofEra / 146_096)) / 365,
+  );
+  const ofYear = ofEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
+  const fromMarch = Math.floor((5 * ofYear + 2) / 153);
+  const month = fromMarch < 10 ? fromMarch + 3 : fromMarch - 9;
+  const date = ofYear - Math.floor((153 * fromMarch + 2) / 5) + 1;
+  return { year: yearOfEra + era * 400 + (month <= 2 ? 1 : 0), month, date };
+}
+
+function two(number: number): string {
+  return number < 10 ? `0${number}` : String(number);
 }
 
 export function dayOfMinute(minute: number): number {
