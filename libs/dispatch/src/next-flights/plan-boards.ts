@@ -38,8 +38,10 @@ export function planBoards(
   if (flights.length === 0 || start.defects.some(({ grants }) => grants !== undefined)) return null;
   if (wholeReadings(start.defects.map((defect) => readingsOf(defect, defect.row, fitted))) === null) return null;
   const boards: PlanBoard[] = [];
-  let flown = start;
+  let counted = start;
+  let done: WorkState[] = [];
   for (const [index, flight] of flights.entries()) {
+    const flown = { ...counted, work: [...counted.work, ...done] };
     const isFirst = index === 0;
     const there = atStop(stops, flown, flight, isFirst);
     // What nobody at a station can do is known of the recorded rows only.
@@ -50,8 +52,9 @@ export function planBoards(
     const frame = new Frame(mel, situationUnder(situation, rows === 'any' ? someRows(mel, situation) : new Map()));
     const gates = codeOf(allOfPairs(judgeGates(frame).map(({ answer }) => answer)));
     boards.push({ board: new Board(problem, [...problem.variables.keys()]), gates });
-    const next = flyOn(flown, flight, null);
-    flown = { ...next, work: [...next.work, ...workOfAll(problem, stops, flight)] };
+    counted = flyOn(counted, flight, null);
+    // What was done last is good for at least as long as what was done before.
+    done = workOfAll(problem, stops, flight);
   }
   return boards;
 }
