@@ -8,6 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { verifyRecord } from '#store';
 import type { Shapes } from '../support/api-client.js';
+import { readPdf } from '../support/read-pdf.js';
 import { demoSecret } from '../support/running-server.js';
 import { SignatureScene, WORK } from './signatures-scene.js';
 
@@ -113,6 +114,22 @@ describe('E-13: EU, each terminal is guarded against unauthorised change (AMC M.
     clock = new Date(Date.parse(begun) + 12 * 3_600_000).toISOString();
     expect(await client.refused('GET', '/api/fleet')).toMatchObject({ status: 401 });
     clock = begun;
+  });
+});
+
+describe('E-14: legible throughout, the original kept (SEEN)', () => {
+  it('E-14: the first words stand in history and on paper after everything that followed, and cannot be removed', async () => {
+    const reader = scene.person('wenna');
+    const { history } = await reader.get<Shapes['DefectView']>(`/api/defects/${defect}`);
+    expect(history.length).toBeGreaterThan(3);
+    expect(history[0]?.words).toContain('Left landing light out.');
+    expect(history.map(({ seq }) => seq)).toEqual(history.map((_, index) => index + 1));
+    const paper = await reader.page(`/api/defects/${defect}/history.pdf`);
+    const { pages } = await readPdf(new Uint8Array(await paper.arrayBuffer()));
+    expect(pages.join(' ')).toContain('Left landing light out.');
+    for (const table of ['defect_act', 'record_entry', 'signature']) {
+      await expect(scene.asOwner(`delete from ${table}`), table).rejects.toMatchObject({ code: 'PV002' });
+    }
   });
 });
 
