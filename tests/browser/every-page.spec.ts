@@ -78,6 +78,7 @@ async function everyAddress(): Promise<string[]> {
     `${asked}/rectification`,
     `${asked}/no-fault-found`,
     `${asked}/raised-in-error`,
+    `${asked}/joining`,
     deferred,
     `${deferred}/work/80-12-11/1/M1`,
     `${deferred}/work/80-12-11/1/M2`,
@@ -87,6 +88,7 @@ async function everyAddress(): Promise<string[]> {
     `${deferred}/inspection`,
     `${deferred}/restoration`,
     `${deferred}/verification`,
+    `${deferred}/swap`,
     `${deferred}/release`,
     `${deferred}/unit`,
   ];

@@ -8,6 +8,8 @@ import { Read } from '../shell/reading.js';
 import { itemName } from '../words/words.js';
 import type { ActFormProps } from './act-form-props.js';
 import { AnswerForm } from './answer-form.js';
+import { JoinForm } from './join-form.js';
+import { SwapForm } from './swap-form.js';
 import { InspectForm } from './inspect-form.js';
 import { RectifyForm } from './rectify-form.js';
 import { ReleaseForm } from './release-form.js';
@@ -31,6 +33,8 @@ const ACTS: Record<string, ActKind> = {
   undone: { title: 'Undo what is left', form: UndoForm },
   restoration: { title: 'Restore', form: RestoreForm },
   inspection: { title: 'Independent inspection', form: InspectForm },
+  joining: { title: 'The same defect again', form: JoinForm },
+  swap: { title: 'Swap the part', form: SwapForm },
   verification: { title: 'Go over the aircraft', form: VerifyForm },
   release: { title: 'Release to service', form: ReleaseForm },
   'no-fault-found': { title: 'No fault found', form: NoFaultFound },

@@ -43,6 +43,11 @@ export function NextSteps({ view }: { view: View }) {
           Rectify
         </a>
         {change}
+        {defect.units.length === 1 && (
+          <a class="button" href={`${at}/swap`}>
+            Swap the part to another position
+          </a>
+        )}
         {view.left.some(({ kind }) => kind !== 'placard') && (
           <a class="button" href={`${at}/undone`}>
             Undo something that is left
@@ -74,6 +79,9 @@ function Unanswered({ at, entry }: { at: string; entry: string | null }) {
         </a>
         <a class="button" href={`${at}/raised-in-error`}>
           Raised in error
+        </a>
+        <a class="button" href={`${at}/joining`}>
+          The same as an open item
         </a>
       </div>
     </>
