@@ -22,6 +22,8 @@ export async function searchPlans(
   flights: readonly PlannedFlight[],
   { budget, rows = 'recorded', change }: { budget: Budget; rows?: 'recorded' | 'any'; change?: Change },
 ): Promise<FoundPlan> {
+  const only = change === undefined && rows === 'recorded' ? await onlyPlan(stops, start, flights, budget) : null;
+  if (only !== null) return foundIn(only, only.q, flights, budget);
   const boards = change === undefined ? planBoards(stops, start, flights, rows) : null;
   if (boards !== null) {
     const search = new SearchBoards(stops, start, flights, boards, budget);
@@ -29,6 +31,22 @@ export async function searchPlans(
     return foundIn(search.best, search.possible, flights, budget);
   }
   return searchEvery(stops, start, flights, { budget, rows, ...(change === undefined ? {} : { change }) });
+}
+
+/** The plan under the recorded rows, where no unit that they take along could have another row; otherwise null. */
+async function onlyPlan(
+  stops: Stops,
+  start: Situation,
+  flights: readonly PlannedFlight[],
+  budget: Budget,
+): Promise<JudgedPlan | null> {
+  for await (const legs of flyPlans(stops, start, flights, budget)) {
+    const items = legs.flatMap(({ judged }) => judged?.groups.flatMap((group) => group.items) ?? []);
+    const taken = items.filter(({ item }) => item.cause.kind !== 'failed');
+    const isOnly = taken.every(({ item }) => (item.subEntry?.rows.length ?? 0) < 2);
+    return isOnly && legs.every(({ judged }) => judged !== null) ? judgedPlan(start, legs) : null;
+  }
+  return null;
 }
 
 /** By flying every choice there is: where boards do not tell enough, and to hold the search by boards against. */
