@@ -51,7 +51,7 @@ export async function overHttp() {
   }
 }
 
-async function signIn(url) {
+export async function signIn(url) {
   const secret = 'copper lantern meadow';
   const answer = await fetch(`${url}/api/session`, {
     method: 'POST',
@@ -61,6 +61,13 @@ async function signIn(url) {
   const cookie = answer.headers.get('set-cookie').split(';')[0];
   const session = await (await fetch(`${url}/api/session`, { headers: { cookie } })).json();
   return { url, cookie, secret, operator: session.operator.id };
+}
+
+/** One deferral, signed through the server. @returns id of its defect */
+export async function deferOne(store, client) {
+  const [defect] = await writtenUp(client, (await fleet(store, client, 9)).slice(0, 1));
+  await defer(client, defect);
+  return defect.id;
 }
 
 /** One aircraft for each deferral, so that no two wait for the same lock. */

@@ -10,6 +10,7 @@ import { movements } from './movements.mjs';
 import { overHttp } from './over-http.mjs';
 import { proposing } from './proposing.mjs';
 import { reasoning } from './reasoning.mjs';
+import { watching } from './watching.mjs';
 import { starting } from './starting.mjs';
 import { yardsticks } from './yardsticks.mjs';
 
@@ -23,6 +24,7 @@ const parts = {
   starting,
   'over-http': overHttp,
   movements,
+  watching,
   agreeing,
 };
 

@@ -21,7 +21,7 @@ import {
 } from './movements/files/file-intake.service.js';
 import { openApiDocument } from './openapi/document.js';
 import { DeliveryService } from './watch/reminders/delivery.service.js';
-import { NoticingService } from './watch/reminders/noticing.service.js';
+import { type LookedAt, NoticingService } from './watch/reminders/noticing.service.js';
 import { LookingService, type Looked } from './zone-data/looking.service.js';
 import { startWatching } from './watch/reminders/watching.js';
 
@@ -40,6 +40,8 @@ export interface RunningServer {
   openApi: OpenAPIObject;
   /** What newer time-zone data did to open deadlines, operator by operator. */
   zoneData: readonly Looked[];
+  /** Looks at every open deferral of an operator and notices what is due; needs `watch`. */
+  look(operatorId: string): Promise<LookedAt>;
   /** Takes a file of movement messages in. */
   movementFiles: { largestBytes: number; take(file: MovementFile): Promise<FileTaken> };
   close(): Promise<void>;
@@ -106,6 +108,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     url: await app.getUrl(),
     openApi,
     zoneData,
+    look: (operatorId) => app.get(NoticingService).look(operatorId),
     movementFiles: { largestBytes: LARGEST_FILE_BYTES, take: (file) => app.get(FileIntakeService).take(file) },
     async close() {
       await options.watch?.jobs.stop();
