@@ -45,6 +45,22 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       loadedAt: someInstant,
     });
     await tx.mel.addDirective({ aircraftType: 'T1', number: 'AD 1', entry: '29-11-01' });
+    await tx.cards.putInForce({
+      aircraftType: 'T1',
+      document: 'CARDS',
+      revision: '1',
+      effectiveOn: '2026-01-01',
+      content: '{}',
+      sha256: 'a'.repeat(64),
+      loadedAt: someInstant,
+    });
+    await tx.cards.recordRevision({
+      manual: 'AMM',
+      task: '',
+      revision: '13',
+      issuedOn: '2026-01-01',
+      recordedAt: someInstant,
+    });
     await tx.register.add({
       aircraftId: of.aircraft,
       defectId: defect.id,
@@ -64,6 +80,8 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       payload: {},
       entryId,
     });
+    const confirmed = { aircraftType: 'T1', card: 'c', wrote: '12', against: '13', signature: {}, entryId };
+    await tx.cards.confirm(confirmed);
     await tx.signatures.add({
       personId: of.person,
       statement: 'I certify',

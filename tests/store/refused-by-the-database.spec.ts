@@ -17,6 +17,8 @@ const keptForEver = [
   'fact',
   'movement_delivery',
   'leg',
+  'manual_revision',
+  'card_confirmation',
 ];
 const versioned = [
   'operator',

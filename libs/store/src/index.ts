@@ -32,6 +32,7 @@ export type { AircraftRow } from './rows/aircraft.row.js';
 export type { AuthorisationRow } from './rows/authorisation.row.js';
 export type { CalendarFeedRow } from './rows/calendar-feed.row.js';
 export type { ZoneDifferenceRow } from './rows/zone-difference.row.js';
+export type { CardConfirmationRow, CardLibraryRow, ManualRevisionRow } from './rows/card.row.js';
 export type { CredentialRow } from './rows/credential.row.js';
 export type { DefectActRow } from './rows/defect-act.row.js';
 export type { DefectRow } from './rows/defect.row.js';

@@ -1,6 +1,7 @@
 import { AircraftTable } from './aircraft.row.js';
 import { AuthorisationTable } from './authorisation.row.js';
 import { CalendarFeedTable } from './calendar-feed.row.js';
+import { CardConfirmationTable, CardLibraryTable, ManualRevisionTable } from './card.row.js';
 import { CredentialTable } from './credential.row.js';
 import { DefectActTable } from './defect-act.row.js';
 import { DefectTable } from './defect.row.js';
@@ -37,6 +38,8 @@ export const tables = [
   AircraftTable,
   AuthorisationTable,
   CalendarFeedTable,
+  CardConfirmationTable,
+  CardLibraryTable,
   CredentialTable,
   DefectActTable,
   DefectTable,
@@ -48,6 +51,7 @@ export const tables = [
   JudgementTable,
   LeftItemTable,
   LegTable,
+  ManualRevisionTable,
   MelRevisionTable,
   MembershipTable,
   MovementDeliveryTable,
