@@ -4,7 +4,7 @@
  */
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
-import { readMel } from '#mel';
+import { loadCards, readMel } from '#mel';
 import { createOperator, type FlightRow, newId, type Tx } from '#store';
 import { hashSecret } from '../apps/server/src/index.js';
 import { groundedIn, isGrounded } from './grounded.js';
@@ -69,6 +69,7 @@ async function loadOperator(options: DemoOptions, seed: Seed, operator: Operator
     await loadAtStations(tx, seed, operator, ids, options.now);
     await loadFleet(tx, seed, operator, ids, options);
     await loadMelFile(tx, options, operator);
+    await loadCardFile(tx, options, operator);
     return ids;
   });
 }
@@ -165,6 +166,16 @@ async function loadMelFile(tx: Tx, { folder, now }: DemoOptions, operator: Opera
   const sha256 = createHash('sha256').update(content).digest('hex');
   const id = await tx.mel.add({ aircraftType, document, revision, effectiveOn, content, sha256, loadedAt: now });
   await tx.mel.putInForce(id);
+}
+
+async function loadCardFile(tx: Tx, { folder, now }: DemoOptions, { cards: file }: Operator): Promise<void> {
+  if (file === undefined) return;
+  const loaded = loadCards(readSeedFile(folder, file), join(folder, file));
+  if ('errors' in loaded) throw new Error(`${file}: ${loaded.errors[0]?.reason ?? 'does not load'}`);
+  const { aircraftType, document, revision, effectiveOn } = loaded.library;
+  const content = JSON.stringify(loaded.library);
+  const sha256 = createHash('sha256').update(content).digest('hex');
+  await tx.cards.putInForce({ aircraftType, document, revision, effectiveOn, content, sha256, loadedAt: now });
 }
 
 function daysFrom(now: string, days: number): string {

@@ -23,6 +23,8 @@ export interface OperatorFile {
     base: string;
     /** File name of its MEL, beside this file. */
     mel: string;
+    /** File name of its library of work cards, where it keeps one. */
+    cards?: string;
     preset: string;
     settings: Setting[];
   }[];

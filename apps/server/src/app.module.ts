@@ -4,6 +4,11 @@ import type { Logger } from 'pino';
 import type { SecondEvaluator } from '#dispatch';
 import { startOfDayHere, type StartOfDayIn } from '#intervals';
 import type { HeadExport, Store } from '#store';
+import { CardShelf } from './cards/card-shelf.js';
+import { CardsController } from './cards/cards.controller.js';
+import { CardsService } from './cards/cards.service.js';
+import { CardLibraryController } from './cards/library.controller.js';
+import { CardLibraryService } from './cards/library.service.js';
 import { ActingService } from './defects/acting.service.js';
 import { DeferralCheck } from './defects/deferral-check.js';
 import { DefectViews } from './defects/defect-views.service.js';
@@ -153,6 +158,8 @@ export class AppModule {
         AcceptancesController,
         RecurrenceController,
         CrewPlacardController,
+        CardsController,
+        CardLibraryController,
         ExtendingController,
         ExtensionsController,
         SettingsController,
@@ -227,6 +234,9 @@ export class AppModule {
         JudgementsService,
         MelService,
         MelShelf,
+        CardShelf,
+        CardsService,
+        CardLibraryService,
         IntakeService,
         FileIntakeService,
         TrayService,

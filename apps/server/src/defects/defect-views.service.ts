@@ -92,7 +92,7 @@ export class DefectViews {
       document ?? basisWords({ ...(melRow ? { row: melRow } : {}), ...(item ? { item } : {}) }, opened.life);
     const facts = { registration: aircraft.registration, number: defectNumber(aircraft, row), basis };
     const more = {
-      ...(work ? { work } : {}),
+      ...(work ? { work: titleOfCard(opened.life, work) ?? work } : {}),
       ...(staysOpen ? { staysOpen } : {}),
       ...(act === 'extend'
         ? {
@@ -151,6 +151,11 @@ async function causesGone(tx: Tx, aircraft: AircraftRow, row: DefectRow, { limit
 export function endOf({ deadline, state }: Pick<DefectLine, 'deadline' | 'state'>): string {
   if (state === 'unanswered') return '';
   return deadline?.counted ? '0' : (deadline?.endsAt ?? '9999');
+}
+
+/** The title of a card by the work on it, which a statement names; undefined for work of another kind. */
+function titleOfCard({ cards }: DefectLife, work: string): string | undefined {
+  return cards.find(({ started }) => started.id === work)?.started.card.title;
 }
 
 async function sealedNumbers(tx: Tx, defectId: string): Promise<Map<string, number | null>> {

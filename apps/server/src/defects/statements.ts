@@ -23,6 +23,9 @@ export const SIGNED_ACTS = [
   'swap-unit',
   'join',
   'verify',
+  'card',
+  'card-inspection',
+  'card-stop',
 ] as const;
 
 export type SignedAct = (typeof SIGNED_ACTS)[number];
@@ -33,7 +36,7 @@ export interface StatementFacts {
   number: string;
   /** What the deferral stands on, in words; only for `defer` and `change-row`. */
   basis?: string;
-  /** Which procedure; only for `procedure`. */
+  /** Which procedure, for `procedure`; the title of the card, for acts on a card. */
   work?: string;
   /** What is granted, in words; only for `extend`. */
   extension?: string;
@@ -54,7 +57,10 @@ export class StatementQuery {
   @Text(300, { description: 'Document in words, for `defer` on another basis.', optional: true })
   document?: string;
 
-  @Text(120, { description: 'Which work, for `procedure`.', optional: true })
+  @Text(120, {
+    description: 'Which work, for `procedure`; which work on a card, for acts on a card.',
+    optional: true,
+  })
   work?: string;
 
   @Text(2000, { description: 'What stays open, for `release`; several joined by "; ".', optional: true })
@@ -99,6 +105,12 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
       return `Write-up ${facts.number} on ${facts.registration} is of the same failed unit as the open item named, and goes on as another entry of it. The clock of that item stays.`;
     case 'verify':
       return `I went over ${facts.registration} after the work on defect ${facts.number}: all tools are accounted for, all panels and cowls opened are closed, and what is left on the aircraft is what its register says.`;
+    case 'card':
+      return `Every step of work card "${facts.work ?? ''}" was done for ${what} as the approved manual says. Everything it opened, pulled, inhibited or fitted is undone, or stands in the register of what is left on the aircraft.`;
+    case 'card-inspection':
+      return `I inspected what work card "${facts.work ?? ''}" names for ${what}, independently of whoever did it.`;
+    case 'card-stop':
+      return `Work card "${facts.work ?? ''}" for ${what} is stopped, and nothing of it is left on the aircraft.`;
     case 'release':
       return `${releaseWording} (${what})${facts.staysOpen ? ` Not complete, and stays open: ${facts.staysOpen}.` : ''}`;
   }

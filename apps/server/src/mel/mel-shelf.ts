@@ -26,6 +26,14 @@ export class MelShelf {
     return revision ? { mel: await this.get(tx, revision), revision } : null;
   }
 
+  /** A revision by its key, in force or not: what a defect was deferred under. */
+  async ofRevision(tx: Tx, id: string): Promise<Mel | null> {
+    const known = this.loaded.get(id);
+    if (known) return known;
+    const row = await tx.mel.get(id);
+    return row ? this.get(tx, row) : null;
+  }
+
   private async get(tx: Tx, revision: MelSummary): Promise<Mel> {
     const known = this.loaded.get(revision.id);
     if (known) return known;

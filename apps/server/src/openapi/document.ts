@@ -1,5 +1,6 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
+import { CARD_SHAPES } from '../cards/cards.schema.js';
 import { DEFECT_SHAPES } from '../defects/defect.schema.js';
 import { EXTENSION_SHAPES } from '../deferrals/extension.schema.js';
 import { NEXT_FLIGHTS_SHAPES } from '../dispatch/next-flights.schema.js';
@@ -70,6 +71,7 @@ export const SHAPES: Record<string, Shape> = {
   ...ACCEPTANCE_SHAPES,
   ...RECURRENCE_SHAPES,
   ...DEFECT_SHAPES,
+  ...CARD_SHAPES,
   ...EXTENSION_SHAPES,
   ...SETTINGS_SHAPES,
   ...ZONE_DATA_SHAPES,

@@ -50,6 +50,19 @@ export async function signatureOf(tx: Tx, signing: Signing): Promise<Signature> 
   };
 }
 
+/** Who acts without signing, with the authorisation that covers it best: a step of a work card. */
+export async function authorisedActor(
+  tx: Tx,
+  acting: Omit<Signing, 'statement' | 'proof'>,
+): Promise<{ by: Actor; on: Authorisation }> {
+  const by = await actorOf(tx, acting.personId, acting.role);
+  const rows = await tx.people.authorisationsOf(acting.personId);
+  const given = await Promise.all(rows.map((row) => authorisationOf(tx, row, acting)));
+  const on = given.toSorted((one, other) => fit(other, acting) - fit(one, acting))[0];
+  if (!on) throw new Refusal('signature-missing', { act: acting.privilege, name: by.name });
+  return { by: { ...by, organisation: on.organisation }, on };
+}
+
 /** A person without a signature: a crew member who writes a defect. */
 export async function actorOf(tx: Tx, personId: string, role: Role | 'cabin'): Promise<Actor> {
   const member = await tx.people.member(personId);
@@ -62,7 +75,11 @@ export async function actorOf(tx: Tx, personId: string, role: Role | 'cabin'): P
   };
 }
 
-async function authorisationOf(tx: Tx, row: Authorised, { operatorCode }: Signing): Promise<Authorisation> {
+async function authorisationOf(
+  tx: Tx,
+  row: Authorised,
+  { operatorCode }: Pick<Signing, 'operatorCode'>,
+): Promise<Authorisation> {
   const oneOff = await oneOffOf(tx, row);
   return {
     number: row.number,
@@ -86,7 +103,10 @@ async function oneOffOf(tx: Tx, row: Authorised): Promise<OneOff | null> {
 }
 
 /** A one-off comes after one that stands for everything, and last of all where it is for another job or was used. */
-function fit(one: Authorisation, { aircraftType, privilege, now, job }: Signing): number {
+function fit(
+  one: Authorisation,
+  { aircraftType, privilege, now, job }: Omit<Signing, 'statement' | 'proof'>,
+): number {
   const begun = one.validFrom <= now;
   const over = (one.validUntil !== null && one.validUntil <= now) || (one.revokedAt !== null && one.revokedAt <= now);
   const spent = one.oneOff && (one.oneOff.defect !== job?.defect || job.usedNumbers.includes(one.number));

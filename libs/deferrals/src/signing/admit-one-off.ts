@@ -14,7 +14,10 @@ export interface Job {
 }
 
 /** Throws Refusal. An authorisation that is no one-off is admitted. */
-export function admitOneOff({ authorisation, name }: Signature, job: Job | null): void {
+export function admitOneOff(
+  { authorisation, name }: Pick<Signature, 'authorisation' | 'name'>,
+  job: Job | null,
+): void {
   const { oneOff, number } = authorisation;
   if (oneOff === undefined) return;
   if (job === null || oneOff.defect !== job.defect) throw new Refusal('one-off-for-another-job', { name, number });

@@ -15,8 +15,8 @@ import { ZoneData1795593000000 } from './1795593000000-zone-data.js';
 import { Reminders1795594000000 } from './1795594000000-reminders.js';
 import { FeedsOfAPerson1795594100000 } from './1795594100000-feeds-of-a-person.js';
 import { MovementFiles1795594200000 } from './1795594200000-movement-files.js';
-import { RegisterOfAircraft1795596000000 } from './1795596000000-register-of-aircraft.js';
 import { WorkCards1795595000000 } from './1795595000000-work-cards.js';
+import { RegisterOfAircraft1795596000000 } from './1795596000000-register-of-aircraft.js';
 import { AttemptsCountedFirst1795597000000 } from './1795597000000-attempts-counted-first.js';
 import { FormsOfSignature1795597100000 } from './1795597100000-forms-of-signature.js';
 import { OtherMeansOfProof1795597200000 } from './1795597200000-other-means-of-proof.js';
@@ -43,8 +43,8 @@ export const migrations = [
   Reminders1795594000000,
   FeedsOfAPerson1795594100000,
   MovementFiles1795594200000,
-  RegisterOfAircraft1795596000000,
   WorkCards1795595000000,
+  RegisterOfAircraft1795596000000,
   AttemptsCountedFirst1795597000000,
   FormsOfSignature1795597100000,
   OtherMeansOfProof1795597200000,

@@ -1,0 +1,137 @@
+import { instant, list, object, oneOf, orNull, ref, type Shape, text, whole, yesNo } from '../openapi/shape.js';
+
+const measure = object({
+  id: text('Which reading.'),
+  what: text('What is read.'),
+  unit: text('Its unit.'),
+  limits: text('What the card allows, in words.'),
+});
+
+const account = object(
+  {
+    id: text('Which account.'),
+    what: text('What it is.'),
+    where: text('Where it is.'),
+    count: whole('How many.'),
+    numbered: yesNo('It has a number of its own, entered when it goes out and when it comes in.'),
+    state: oneOf(['not-yet', 'out', 'in', 'stays'], 'How it stands.'),
+    outWord: text('What it is called while it is out: open, pulled, fitted.'),
+    inWord: text('What it is called once it is in: closed, reset, removed.'),
+    number: orNull(text('Its number, while it stands in the register.')),
+  },
+  'Something that the card alters: counted out and in.',
+);
+
+const step = object({
+  id: text('Which step.'),
+  kind: oneOf(['do', 'verify', 'measure', 'renew', 'wait', 'out', 'in', 'inspect', 'run'], 'What is asked.'),
+  text: text('What is to be done.'),
+  cautions: list(text('A caution.')),
+  needs: list(object({ kind: text('tool, part, equipment or second-person'), what: text('Which.') })),
+  licence: list(text('One of these licence categories is needed; none named: whoever may sign procedures.')),
+  takes: orNull(whole('How long it takes, in minutes.')),
+  state: oneOf(['waits', 'next', 'begun', 'ran', 'done'], 'Where it stands; waits: for other steps.'),
+  waitsFor: list(text('A step that must be done before.')),
+  done: orNull(object({ by: text('Who.'), at: instant('When'), words: text('What was read, counted or found.') })),
+  begun: orNull(
+    object({
+      begunAt: instant('The recorded start'),
+      minutes: whole('How long it lasts.'),
+      until: instant('Not over before then'),
+    }),
+  ),
+  measure: orNull(measure),
+  renew: orNull(object({ part: text('Which part.'), count: whole('How many.') })),
+  minutes: orNull(whole('How long it lasts, from the card.')),
+  shownBy: orNull(text('What on the aircraft shows how long it lasts: somebody reads it there.')),
+  readings: list(measure),
+  look: orNull(text('What is looked at afterwards.')),
+  account: orNull(ref('CardAccount')),
+  inspects: list(text('A step that is inspected.')),
+});
+
+const manualRevision = object({
+  manual: text('The manual.'),
+  task: orNull(text('The task; null: the whole manual.')),
+  revision: text('The revision.'),
+  issuedOn: text('The day it was issued.'),
+});
+
+const confirmed = orNull(object({ by: text('Who.'), at: instant('When') }));
+
+export const CARD_SHAPES: Record<string, Shape> = {
+  CardAccount: account,
+  CardStep: step,
+  ManualRevision: manualRevision,
+  CardWork: object(
+    {
+      id: text('The work, by the id it was started under.'),
+      card: text('Which card.'),
+      title: text('Its title.'),
+      purpose: text('What it is for.'),
+      reference: text('Manual reference with its revision. The manual prevails.'),
+      procedure: orNull(text('The procedure it does.')),
+      forFlight: orNull(text('The flight it is done for.')),
+      startedBy: text('Who started it.'),
+      startedAt: instant('When'),
+      ended: orNull(object({ how: oneOf(['signed', 'stopped'], 'How.'), by: text('Who.'), at: instant('When') })),
+      cautions: list(text('A caution for the whole work.')),
+      steps: list(ref('CardStep')),
+      accounts: list(ref('CardAccount')),
+      missing: list(text('What keeps it from being signed, in words.')),
+      newerRevision: orNull(ref('ManualRevision')),
+      confirmed,
+    },
+    'The work on one card.',
+  ),
+  CardWorkView: object({ at: instant('When this was read'), defect: ref('DefectLine'), work: ref('CardWork') }),
+  CardOffered: object({
+    card: text('Which card.'),
+    title: text('Its title.'),
+    purpose: text('What it is for.'),
+    reference: text('Manual reference with its revision.'),
+    procedure: orNull(text('The procedure it does.')),
+    eachDeparture: yesNo('It is owed before each departure.'),
+    steps: whole('How many steps.'),
+    minutes: whole('How long they take together.'),
+  }),
+  CardsOfDefect: object({
+    at: instant('When this was read'),
+    works: list(
+      object({
+        id: text('The work.'),
+        card: text('Which card.'),
+        title: text('Its title.'),
+        procedure: orNull(text('The procedure it does.')),
+        state: oneOf(['open', 'signed', 'stopped'], 'How it stands.'),
+        startedBy: text('Who started it.'),
+        startedAt: instant('When'),
+        stepsDone: whole('How many steps are done.'),
+        steps: whole('How many there are.'),
+      }),
+      'Work on cards, the last started first.',
+    ),
+    offered: list(ref('CardOffered'), 'Cards that may be started.'),
+  }),
+  CardList: object({
+    at: instant('When this was read'),
+    cards: list(
+      object({
+        aircraftType: text('For which type.'),
+        card: text('Which card.'),
+        title: text('Its title.'),
+        purpose: text('What it is for.'),
+        reference: text('Manual reference with its revision.'),
+        newerRevision: orNull(ref('ManualRevision')),
+        confirmed,
+      }),
+    ),
+    revisions: list(ref('ManualRevision'), 'Revisions of manuals that were recorded, newest first.'),
+  }),
+  CardsLoaded: object({
+    document: text('Which library.'),
+    revision: text('Its revision.'),
+    cards: whole('How many.'),
+  }),
+  CardConfirmed: object({ card: text('Which card.'), against: text('The revision.'), confirmed }),
+};
