@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Shapes } from '../support/api-client.js';
+import { doCard } from '../support/do-card.js';
 import {
   answerFor,
   commander,
@@ -180,11 +181,15 @@ export function toldUntilItFlies(): void {
   it('the start itself is signed for this one flight, by the person at the engine and by the commander', async () => {
     story.clock = '2026-01-15T13:05:00.000Z';
     const forFlight = story.flights['QOF 109'];
-    for (const [name, work] of [['odrin', 'M2'] as const, ['hebba', 'O1'] as const]) {
-      const key = `${ENTRY}/1/${work}`;
-      const body = { work: key, doneAt: story.clock, forFlight, leaves: [] };
-      await person(name).sign(story.defect, 'procedures', { act: 'procedure', work: key }, body);
-    }
+    const pass = (minutes: number): void => {
+      story.clock = new Date(Date.parse(story.clock) + minutes * 60_000).toISOString();
+    };
+    const of = { defect: story.defect, card: 'start-valve-by-hand', procedure: `${ENTRY}/1/M2`, pass };
+    const work = await doCard(person('odrin'), { ...of, ...(forFlight === undefined ? {} : { forFlight }) });
+    await person('odrin').sign(story.defect, 'card-signatures', { act: 'card', work }, { work });
+    const key = `${ENTRY}/1/O1`;
+    const body = { work: key, doneAt: story.clock, forFlight, leaves: [] };
+    await person('hebba').sign(story.defect, 'procedures', { act: 'procedure', work: key }, body);
     expect((await answerFor('QOF 109')).verdict).toBe('may-fly');
     expect(await lineOfFleet()).toMatchObject({
       unanswered: 0,

@@ -2,6 +2,7 @@ import type { ComponentType } from 'preact';
 import { LocationProvider, Route, Router, useLocation } from 'preact-iso';
 import { useEffect } from 'preact/hooks';
 import { useRead } from './api/use-read.js';
+import { CardPage } from './cards/card-page.js';
 import { ControlPage } from './control/control-page.js';
 import { StationsPage } from './control/stations-page.js';
 import { SwapPage } from './control/swap-page.js';
@@ -117,6 +118,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/defects/:id/document', DocumentPage],
   ['/defects/:id/work/:entry/:row/placard', PlacardPage],
   ['/defects/:id/work/:entry/:row/:procedure', ProcedurePage],
+  ['/defects/:id/cards/:work', CardPage],
   ['/defects/:id/:act', ActPage],
 ];
 

@@ -77,6 +77,7 @@ const workLine = object({
   eachDeparture: yesNo('True when it is owed before each departure.'),
   by: text('Who does and signs it.'),
   cautions: list(text('A caution.')),
+  card: orNull(text('The work card by which it is done; null: it is signed by itself.')),
   leaves: list(object({ kind: text('kind'), where: text('where'), undo: text('undo') })),
   signed: orNull(object({ ...signerKeys, doneAt: text('When it was done.') })),
 });

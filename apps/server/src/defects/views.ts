@@ -129,6 +129,7 @@ function workLine(work: string, procedure: Procedure, life: DefectLife) {
     eachDeparture: procedure.repeat === 'each-departure',
     by: procedure.by ?? (procedure.kind === 'M' ? 'technician' : 'commander'),
     cautions: [...(procedure.cautions ?? [])],
+    card: procedure.card ?? null,
     leaves: (procedure.leaves ?? []).map(({ kind, where, undo }) => ({ kind, where, undo })),
     signed: signed ? { ...signerOf(signed.by), doneAt: signed.doneAt } : null,
   };

@@ -4,6 +4,7 @@ import type { Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-clock.js';
 import { type Reading, useRead } from '../api/use-read.js';
 import { shortName, worksOf } from '../item/work-address.js';
+import { StartCard } from '../cards/card-list.js';
 import { useSession } from '../session/session.js';
 import { carryOver } from '../shell/announce.js';
 import { Page } from '../shell/page.js';
@@ -33,7 +34,9 @@ export function ProcedurePage() {
     >
       <Read of={defect}>
         {(view) =>
-          work ? (
+          work?.card ? (
+            <ByCard defect={view.defect} work={work.work} />
+          ) : work ? (
             <Procedure reading={defect} view={view} work={work} />
           ) : (
             <p class="strong">The row in force has no procedure {procedure}.</p>
@@ -41,6 +44,27 @@ export function ProcedurePage() {
         }
       </Read>
     </Page>
+  );
+}
+
+/** A procedure that a card does is started here, and gone on with on the card. */
+function ByCard({ defect, work }: { defect: Schemas['DefectLine']; work: string }) {
+  const cards = useRead<Schemas['CardsOfDefect']>(`/defects/${defect.id}/cards`);
+  return (
+    <Read of={cards}>
+      {({ works, offered }) => {
+        const open = works.find((one) => one.procedure === work && one.state === 'open');
+        const card = offered.find((one) => one.procedure === work);
+        if (open) {
+          return (
+            <p>
+              Started by {open.startedBy}: <a href={`/defects/${defect.id}/cards/${open.id}`}>{open.title}</a>
+            </p>
+          );
+        }
+        return card ? <StartCard defect={defect} card={card} /> : <p>The card of this procedure is not there.</p>;
+      }}
+    </Read>
   );
 }
 

@@ -1129,6 +1129,195 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/cards': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Work cards that were started for the defect, and those that may be. */
+    get: operations['CardsController_list'];
+    put?: never;
+    /** Start a work card. Until it is signed or stopped the aircraft may not fly. */
+    post: operations['CardsController_start'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/cards/{work}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The work on one card: its steps, what is counted out, what is missing. ETag of the defect. */
+    get: operations['CardsController_one'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/card-steps': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Do, begin or end a step of a card. It needs no secret, and an authorisation that covers it. */
+    post: operations['CardsController_step'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/card-inspections': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign an independent inspection on a card, by another person than whoever did the steps. */
+    post: operations['CardsController_inspect'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/card-signatures': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign a card: every step done, everything accounted for. */
+    post: operations['CardsController_sign'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/card-stops': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Stop a card with nothing of it left on the aircraft. */
+    post: operations['CardsController_stop'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/cards': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Every work card in force, what it was written from, and whether its manual went on. */
+    get: operations['CardLibraryController_list'];
+    put?: never;
+    /** Load a library of work cards. A bad file loads nothing and every error is named. */
+    post: operations['CardLibraryController_load'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/cards/schema': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** JSON Schema 2020-12 of a library of work cards. */
+    get: operations['CardLibraryController_schema'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/manual-revisions': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Record that a manual was revised. Cards written from an older revision need confirming. */
+    post: operations['CardLibraryController_recordRevision'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/card-confirmations/statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The statement that the confirmation of a card would certify. */
+    get: operations['CardLibraryController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/card-confirmations': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Confirm a card against the newest revision of its manual, signed. */
+    post: operations['CardLibraryController_confirm'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/extension': {
     parameters: {
       query?: never;
@@ -2449,6 +2638,116 @@ export interface components {
       /** @description Number on the placard, or the sheet it was cut from. */
       tag: string;
     };
+    StartCardBody: {
+      /**
+       * @description Which card.
+       * @example start-valve-by-hand
+       */
+      card: string;
+      /** @description The procedure it does, for a card that a procedure names. */
+      procedure?: string;
+      /** @description The flight it is done for, where it is owed before each departure. */
+      forFlight?: string;
+    };
+    ReadingBody: {
+      /** @description Which reading of the step. */
+      id: string;
+      /** @description The value read. */
+      value: number;
+      /** @description Its unit. */
+      unit: string;
+    };
+    StepBody: {
+      /** @description The work on the card, by the id it was started under. */
+      work: string;
+      /** @description Which step. */
+      step: string;
+      /**
+       * @description done: do, verify. measured: value, unit. renewed: partNumber, batch, count. begun: a wait or a run begins (minutes, where the aircraft shows them). waited: it is over. ran: readings. looked: findings. out, in: count and number.
+       * @enum {string}
+       */
+      result: 'done' | 'measured' | 'renewed' | 'begun' | 'waited' | 'ran' | 'looked' | 'out' | 'in';
+      /** @description The value read. */
+      value?: number;
+      /** @description Its unit. */
+      unit?: string;
+      /** @description Part number of what was fitted new. */
+      partNumber?: string;
+      /** @description Batch, serial or certificate number of what was fitted new. */
+      batch?: string;
+      /** @description How many. */
+      count?: number;
+      /** @description Minutes that the aircraft shows, read from it. */
+      minutes?: number;
+      /** @description Number on its collar, streamer, placard or tool. */
+      number?: string;
+      /** @description Readings of a run. */
+      readings?: components['schemas']['ReadingBody'][];
+      /** @description What the look afterwards found. */
+      findings?: string;
+    };
+    InspectionBody: {
+      /** @description The work on the card. */
+      work: string;
+      /** @description Which step. */
+      step: string;
+      /** @description What the inspection found. */
+      findings: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    CardSignatureBody: {
+      /** @description The work on the card. */
+      work: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    CardStopBody: {
+      /** @description The work on the card. */
+      work: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+      /** @description Why it is stopped. */
+      reason: string;
+    };
+    CardFileBody: {
+      /**
+       * @description Name of the file, for errors.
+       * @example cards.yaml
+       */
+      file: string;
+      /** @description The text of the file, YAML or JSON. */
+      text: string;
+    };
+    ManualRevisionBody: {
+      /**
+       * @description The manual.
+       * @example K-AMM
+       */
+      manual: string;
+      /** @description The task; absent: the whole manual. */
+      task?: string;
+      /**
+       * @description The revision.
+       * @example 13
+       */
+      revision: string;
+      /**
+       * @description The day it was issued, YYYY-MM-DD.
+       * @example 2026-03-01
+       */
+      issuedOn: string;
+    };
+    ConfirmationBody: {
+      /** @description The aircraft type. */
+      aircraftType: string;
+      /** @description Which card. */
+      card: string;
+      /** @description The revision it was held against. */
+      against: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
     AskExtensionBody: {
       /** @description The reason, outside the operator's control. */
       reason: string;
@@ -3460,6 +3759,7 @@ export interface components {
       /** @description Who does and signs it. */
       by: string;
       cautions: string[];
+      card: string | null;
       leaves: {
         /** @description kind */
         kind: string;
@@ -3734,6 +4034,285 @@ export interface components {
       act: string;
       /** @description What will be certified. */
       statement: string;
+    };
+    /** @description Something that the card alters: counted out and in. */
+    CardAccount: {
+      /** @description Which account. */
+      id: string;
+      /** @description What it is. */
+      what: string;
+      /** @description Where it is. */
+      where: string;
+      /** @description How many. */
+      count: number;
+      /** @description It has a number of its own, entered when it goes out and when it comes in. */
+      numbered: boolean;
+      /**
+       * @description How it stands.
+       * @enum {string}
+       */
+      state: 'not-yet' | 'out' | 'in' | 'stays';
+      /** @description What it is called while it is out: open, pulled, fitted. */
+      outWord: string;
+      /** @description What it is called once it is in: closed, reset, removed. */
+      inWord: string;
+      number: string | null;
+    };
+    CardStep: {
+      /** @description Which step. */
+      id: string;
+      /**
+       * @description What is asked.
+       * @enum {string}
+       */
+      kind: 'do' | 'verify' | 'measure' | 'renew' | 'wait' | 'out' | 'in' | 'inspect' | 'run';
+      /** @description What is to be done. */
+      text: string;
+      cautions: string[];
+      needs: {
+        /** @description tool, part, equipment or second-person */
+        kind: string;
+        /** @description Which. */
+        what: string;
+      }[];
+      licence: string[];
+      takes: number | null;
+      /**
+       * @description Where it stands; waits: for other steps.
+       * @enum {string}
+       */
+      state: 'waits' | 'next' | 'begun' | 'ran' | 'done';
+      waitsFor: string[];
+      done: {
+        /** @description Who. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        at: string;
+        /** @description What was read, counted or found. */
+        words: string;
+      } | null;
+      begun: {
+        /**
+         * Format: date-time
+         * @description The recorded start (ISO 8601)
+         */
+        begunAt: string;
+        /** @description How long it lasts. */
+        minutes: number;
+        /**
+         * Format: date-time
+         * @description Not over before then (ISO 8601)
+         */
+        until: string;
+      } | null;
+      measure: {
+        /** @description Which reading. */
+        id: string;
+        /** @description What is read. */
+        what: string;
+        /** @description Its unit. */
+        unit: string;
+        /** @description What the card allows, in words. */
+        limits: string;
+      } | null;
+      renew: {
+        /** @description Which part. */
+        part: string;
+        /** @description How many. */
+        count: number;
+      } | null;
+      minutes: number | null;
+      shownBy: string | null;
+      readings: {
+        /** @description Which reading. */
+        id: string;
+        /** @description What is read. */
+        what: string;
+        /** @description Its unit. */
+        unit: string;
+        /** @description What the card allows, in words. */
+        limits: string;
+      }[];
+      look: string | null;
+      account: components['schemas']['CardAccount'] | null;
+      inspects: string[];
+    };
+    ManualRevision: {
+      /** @description The manual. */
+      manual: string;
+      task: string | null;
+      /** @description The revision. */
+      revision: string;
+      /** @description The day it was issued. */
+      issuedOn: string;
+    };
+    /** @description The work on one card. */
+    CardWork: {
+      /** @description The work, by the id it was started under. */
+      id: string;
+      /** @description Which card. */
+      card: string;
+      /** @description Its title. */
+      title: string;
+      /** @description What it is for. */
+      purpose: string;
+      /** @description Manual reference with its revision. The manual prevails. */
+      reference: string;
+      procedure: string | null;
+      forFlight: string | null;
+      /** @description Who started it. */
+      startedBy: string;
+      /**
+       * Format: date-time
+       * @description When (ISO 8601)
+       */
+      startedAt: string;
+      ended: {
+        /**
+         * @description How.
+         * @enum {string}
+         */
+        how: 'signed' | 'stopped';
+        /** @description Who. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        at: string;
+      } | null;
+      cautions: string[];
+      steps: components['schemas']['CardStep'][];
+      accounts: components['schemas']['CardAccount'][];
+      missing: string[];
+      newerRevision: components['schemas']['ManualRevision'] | null;
+      confirmed: {
+        /** @description Who. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        at: string;
+      } | null;
+    };
+    CardWorkView: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      defect: components['schemas']['DefectLine'];
+      work: components['schemas']['CardWork'];
+    };
+    CardOffered: {
+      /** @description Which card. */
+      card: string;
+      /** @description Its title. */
+      title: string;
+      /** @description What it is for. */
+      purpose: string;
+      /** @description Manual reference with its revision. */
+      reference: string;
+      procedure: string | null;
+      /** @description It is owed before each departure. */
+      eachDeparture: boolean;
+      /** @description How many steps. */
+      steps: number;
+      /** @description How long they take together. */
+      minutes: number;
+    };
+    CardsOfDefect: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description Work on cards, the last started first. */
+      works: {
+        /** @description The work. */
+        id: string;
+        /** @description Which card. */
+        card: string;
+        /** @description Its title. */
+        title: string;
+        procedure: string | null;
+        /**
+         * @description How it stands.
+         * @enum {string}
+         */
+        state: 'open' | 'signed' | 'stopped';
+        /** @description Who started it. */
+        startedBy: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        startedAt: string;
+        /** @description How many steps are done. */
+        stepsDone: number;
+        /** @description How many there are. */
+        steps: number;
+      }[];
+      /** @description Cards that may be started. */
+      offered: components['schemas']['CardOffered'][];
+    };
+    CardList: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      cards: {
+        /** @description For which type. */
+        aircraftType: string;
+        /** @description Which card. */
+        card: string;
+        /** @description Its title. */
+        title: string;
+        /** @description What it is for. */
+        purpose: string;
+        /** @description Manual reference with its revision. */
+        reference: string;
+        newerRevision: components['schemas']['ManualRevision'] | null;
+        confirmed: {
+          /** @description Who. */
+          by: string;
+          /**
+           * Format: date-time
+           * @description When (ISO 8601)
+           */
+          at: string;
+        } | null;
+      }[];
+      /** @description Revisions of manuals that were recorded, newest first. */
+      revisions: components['schemas']['ManualRevision'][];
+    };
+    CardsLoaded: {
+      /** @description Which library. */
+      document: string;
+      /** @description Its revision. */
+      revision: string;
+      /** @description How many. */
+      cards: number;
+    };
+    CardConfirmed: {
+      /** @description Which card. */
+      card: string;
+      /** @description The revision. */
+      against: string;
+      confirmed: {
+        /** @description Who. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When (ISO 8601)
+         */
+        at: string;
+      } | null;
     };
     /** @description What an authority allows beyond the deadline. It moves no deadline. */
     DocumentLine: {
@@ -6659,14 +7238,17 @@ export interface operations {
           | 'leave'
           | 'swap-unit'
           | 'join'
-          | 'verify';
+          | 'verify'
+          | 'card'
+          | 'card-inspection'
+          | 'card-stop';
         /** @description MEL entry, for `defer`. */
         entry?: string;
         /** @description Row, for `defer` and `change-row`. */
         row?: string;
         /** @description Document in words, for `defer` on another basis. */
         document?: string;
-        /** @description Which work, for `procedure`. */
+        /** @description Which work, for `procedure`; which work on a card, for acts on a card. */
         work?: string;
         /** @description What stays open, for `release`; several joined by "; ". */
         staysOpen?: string;
@@ -8008,6 +8590,443 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardsController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['CardsOfDefect'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardsController_start: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['StartCardBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardsController_one: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+        work: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['CardWorkView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardsController_step: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['StepBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardsController_inspect: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['InspectionBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardsController_sign: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['CardSignatureBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardsController_stop: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['CardStopBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardLibraryController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['CardList'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardLibraryController_load: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['CardFileBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['CardsLoaded'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardLibraryController_schema: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardLibraryController_recordRevision: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ManualRevisionBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ManualRevision'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardLibraryController_statement: {
+    parameters: {
+      query: {
+        /** @description The aircraft type. */
+        aircraftType: string;
+        /** @description Which card. */
+        card: string;
+        /** @description The revision it was held against. */
+        against: string;
+      };
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardLibraryController_confirm: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ConfirmationBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['CardConfirmed'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -3,6 +3,7 @@ import { useRoute } from 'preact-iso';
 import type { Schemas } from '../api/client.js';
 import { useLive } from '../api/use-live.js';
 import { type Reading, useRead } from '../api/use-read.js';
+import { CardList } from '../cards/card-list.js';
 import { RepeatList } from '../repeats/repeat-list.js';
 import { useSession } from '../session/session.js';
 import { Page } from '../shell/page.js';
@@ -81,6 +82,7 @@ function Content({ view }: { view: View }) {
         </p>
         <RecurrenceFlag defect={defect.id} />
         {!closed && <NextSteps view={view} />}
+        {!closed && <CardList defect={defect} />}
         {!closed && <NextAnswer item={defect} />}
         {left.length > 0 && (
           <>

@@ -17,7 +17,7 @@ interface FieldProps {
   required?: boolean;
   most?: number;
   autoComplete?: string;
-  inputMode?: 'numeric' | 'text';
+  inputMode?: 'numeric' | 'decimal' | 'text';
   short?: boolean;
 }
 

@@ -1,0 +1,56 @@
+import type { Schemas } from '../api/client.js';
+import type { Reading } from '../api/use-read.js';
+import { useSession } from '../session/session.js';
+import { withOffset } from '../words/time.js';
+import type { CardView } from './card-page.js';
+import { Cautions } from './cautions.js';
+import { InspectionForm } from './inspection-form.js';
+import { StepForm } from './step-form.js';
+
+export type Step = Schemas['CardStep'];
+
+export interface StepProps {
+  reading: Reading<CardView>;
+  view: CardView;
+  step: Step;
+  done(): void;
+}
+
+const STATES: Record<string, string> = { begun: 'begun', ran: 'run ended, look now', next: 'to do' };
+
+/** One step: what is asked, how it stands, and its form while it is the one worked on. */
+export function CardStep(props: StepProps & { open: boolean; choose(): void }) {
+  const { step, open, choose } = props;
+  const { operator } = useSession();
+  const { done, waitsFor, needs, licence, takes } = step;
+  return (
+    <li class={open ? 'now' : undefined}>
+      <p>
+        <span class={done ? 'soft' : 'strong'}>{step.text}</span>{' '}
+        <span class="soft">
+          {done
+            ? `${done.words}: ${done.by}, ${withOffset(done.at, operator.base)}`
+            : waitsFor.length > 0
+              ? `waits for ${waitsFor.join(', ')}`
+              : STATES[step.state]}
+        </span>
+      </p>
+      {!done && (needs.length > 0 || licence.length > 0 || takes !== null) && (
+        <p class="soft">
+          {[
+            ...needs.map(({ what }) => what),
+            ...(licence.length > 0 ? [`licence ${licence.join(' or ')}`] : []),
+            ...(takes === null ? [] : [`${takes} min`]),
+          ].join('; ')}
+        </p>
+      )}
+      {!done && <Cautions cautions={step.cautions} />}
+      {open && (step.kind === 'inspect' ? <InspectionForm {...props} /> : <StepForm {...props} />)}
+      {!open && !done && (
+        <button type="button" onClick={choose}>
+          Go to this step
+        </button>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,73 @@
+/** Does a whole work card through the interface, as somebody does who reads each step. */
+import type { ApiClient, Shapes } from './api-client.js';
+
+export interface DoingCard {
+  defect: string;
+  card: string;
+  procedure?: string;
+  forFlight?: string;
+  /** Lets minutes pass on the server's clock. */
+  pass(minutes: number): void;
+  /** Who inspects; absent where the card asks for none. */
+  second?: ApiClient;
+}
+
+type Step = Shapes['CardStep'];
+
+/** @returns the id of the work, started and with every step done, and not signed */
+export async function doCard(by: ApiClient, doing: DoingCard): Promise<string> {
+  const { defect, card, procedure, forFlight, pass, second } = doing;
+  await act(by, defect, 'cards', { card, ...(procedure && { procedure }), ...(forFlight && { forFlight }) });
+  const { works } = await by.get<Shapes['CardsOfDefect']>(`/api/defects/${defect}/cards`);
+  const work = works[0]?.id ?? '';
+  const { steps } = (await by.get<Shapes['CardWorkView']>(`/api/defects/${defect}/cards/${work}`)).work;
+  const send = (step: Step, result: object) => act(by, defect, 'card-steps', { work, step: step.id, ...result });
+  for (const step of steps) {
+    if (step.kind === 'inspect') {
+      const body = { work, step: step.id, findings: 'nothing found' };
+      await second?.sign(defect, 'card-inspections', { act: 'card-inspection', work }, body);
+      continue;
+    }
+    for (const result of resultsOf(step)) {
+      if (result.result === 'waited' || result.result === 'ran') pass(step.minutes ?? SHOWN);
+      await send(step, result);
+    }
+  }
+  return work;
+}
+
+const SHOWN = 3;
+
+function resultsOf(step: Step): { result: string; [key: string]: unknown }[] {
+  const begun = { result: 'begun', ...(step.shownBy === null ? {} : { minutes: SHOWN }) };
+  switch (step.kind) {
+    case 'measure':
+      return [{ result: 'measured', ...readingOf(step.measure) }];
+    case 'renew':
+      return [{ result: 'renewed', partNumber: 'P-1', batch: 'B-1', count: step.renew?.count }];
+    case 'wait':
+      return [begun, { result: 'waited' }];
+    case 'run':
+      return [
+        begun,
+        { result: 'ran', readings: step.readings.map(readingOf) },
+        { result: 'looked', findings: 'dry' },
+      ];
+    case 'out':
+    case 'in':
+      return [{ result: step.kind, count: step.account?.count, number: `N-${step.account?.id}` }];
+    default:
+      return [{ result: 'done' }];
+  }
+}
+
+/** A value at the edge of its limits, which is inside: "30 to 50 psi", "at most 95 C". */
+function readingOf(measure: Step['measure'] | Step['readings'][number]) {
+  const value = Number(/-?[\d.]+/.exec(measure?.limits ?? '')?.[0]);
+  return { id: measure?.id, value, unit: measure?.unit };
+}
+
+async function act(by: ApiClient, defect: string, address: string, body: object): Promise<void> {
+  const { etag } = await by.send('GET', `/api/defects/${defect}`);
+  await by.post(`/api/defects/${defect}/${address}`, body, { ifMatch: etag });
+}
