@@ -1,25 +1,34 @@
 /** Does a whole work card through the interface, as somebody does who reads each step. */
 import type { ApiClient, Shapes } from './api-client.js';
 
-export interface DoingCard {
+export interface DoingSteps {
   defect: string;
-  card: string;
-  procedure?: string;
-  forFlight?: string;
   /** Lets minutes pass on the server's clock. */
   pass(minutes: number): void;
   /** Who inspects; absent where the card asks for none. */
   second?: ApiClient;
 }
 
+export interface DoingCard extends DoingSteps {
+  card: string;
+  procedure?: string;
+  forFlight?: string;
+}
+
 type Step = Shapes['CardStep'];
 
 /** @returns the id of the work, started and with every step done, and not signed */
 export async function doCard(by: ApiClient, doing: DoingCard): Promise<string> {
-  const { defect, card, procedure, forFlight, pass, second } = doing;
+  const { defect, card, procedure, forFlight } = doing;
   await act(by, defect, 'cards', { card, ...(procedure && { procedure }), ...(forFlight && { forFlight }) });
   const { works } = await by.get<Shapes['CardsOfDefect']>(`/api/defects/${defect}/cards`);
   const work = works[0]?.id ?? '';
+  await doSteps(by, work, doing);
+  return work;
+}
+
+/** Every step of a card that was started. */
+export async function doSteps(by: ApiClient, work: string, { defect, pass, second }: DoingSteps): Promise<void> {
   const { steps } = (await by.get<Shapes['CardWorkView']>(`/api/defects/${defect}/cards/${work}`)).work;
   const send = (step: Step, result: object) => act(by, defect, 'card-steps', { work, step: step.id, ...result });
   for (const step of steps) {
@@ -33,7 +42,6 @@ export async function doCard(by: ApiClient, doing: DoingCard): Promise<string> {
       await send(step, result);
     }
   }
-  return work;
 }
 
 const SHOWN = 3;
@@ -42,7 +50,7 @@ function resultsOf(step: Step): { result: string; [key: string]: unknown }[] {
   const begun = { result: 'begun', ...(step.shownBy === null ? {} : { minutes: SHOWN }) };
   switch (step.kind) {
     case 'measure':
-      return [{ result: 'measured', ...readingOf(step.measure) }];
+      return [{ result: 'measured', value: readingOf(step.measure).value, unit: step.measure?.unit }];
     case 'renew':
       return [{ result: 'renewed', partNumber: 'P-1', batch: 'B-1', count: step.renew?.count }];
     case 'wait':
