@@ -9,6 +9,7 @@ import { judging } from './judging.mjs';
 import { movements } from './movements.mjs';
 import { overHttp } from './over-http.mjs';
 import { proposing } from './proposing.mjs';
+import { record } from './record.mjs';
 import { reasoning } from './reasoning.mjs';
 import { watching } from './watching.mjs';
 import { starting } from './starting.mjs';
@@ -23,6 +24,7 @@ const parts = {
   yardsticks,
   starting,
   'over-http': overHttp,
+  record,
   movements,
   watching,
   agreeing,

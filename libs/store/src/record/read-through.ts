@@ -32,13 +32,19 @@ export async function readThrough(manager: EntityManager, operatorId: string): P
   }
 }
 
+/**
+ * The page is cut before the entries are looked up: otherwise the database, which does not know how long the record has
+ * grown, reads all of it for every page.
+ */
 function page(manager: EntityManager, operatorId: string, after: number): Promise<Row[]> {
   return manager.query<Row[]>(
     `select s.number, s.leaf, s.entry_id, s.operator_id, e.canonical, e.aircraft_id, e.who, e.what, e.entered_at
-     from record_sealed s
-     left join record_entry e on e.operator_id = s.operator_id and e.id = s.entry_id
-     where s.operator_id = $1 and s.number > $2 order by s.number limit $3`,
-    [operatorId, after, pageSize],
+     from (select * from record_sealed
+       where operator_id = $1 and number > $2 order by number limit ${pageSize}) s
+     left join lateral (select * from record_entry where operator_id = s.operator_id and id = s.entry_id offset 0) e
+       on true
+     order by s.number`,
+    [operatorId, after],
   );
 }
 
