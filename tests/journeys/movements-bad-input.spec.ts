@@ -7,7 +7,10 @@ import { movementsOperator, type MovementsOperator, nameAt, rowsStored, SECRET }
 const clock = '2026-05-14T18:00:00.000Z';
 let server: RunningServer;
 let operator: MovementsOperator;
+let neighbour: MovementsOperator;
 let dispatcher: ApiClient;
+
+const NOON = '2026-05-14T12:00:00Z';
 
 type Received = Shapes['MovementsReceived'];
 
@@ -17,7 +20,7 @@ const tray = async () => (await dispatcher.get<Shapes['MovementTray']>('/api/mov
 beforeAll(async () => {
   server = await runningServer({ now: () => clock, secret: SECRET });
   operator = await movementsOperator(server, { code: 'QT', marks: ['Q-TAB', 'Q-TAD'] });
-  await movementsOperator(server, { code: 'QU', marks: ['Q-UAA'] });
+  neighbour = await movementsOperator(server, { code: 'QU', marks: ['Q-UAA'] });
   dispatcher = await server.signIn(nameAt('QT', 'dispatcher'));
 });
 
@@ -121,4 +124,25 @@ describe('hostile and mistaken input', () => {
     expect(refusal).toMatchObject({ status: 404, code: 'not-found' });
     expect((await other.get<Shapes['MovementTray']>('/api/movements/tray')).entries).toEqual([]);
   });
+});
+
+describe('a message that cannot be true', () => {
+  it.each([
+    ['of a day that there is not', 'MVT\nQT71/31.QTAD.QXA\nAD0700/0710', '2026-05-01T09:00:00Z', /31/],
+    ['of an hour that there is not', 'MVT\nQT72/14.QTAD.QXA\nAD2561/2570', NOON, /2561/],
+    ['of a leg over a day', 'MVT\nQT73/14.QTAD.QXA\nAD120700/140800', NOON, /QT73|12|24/],
+    ['about a registration that nobody flies', 'MVT\nQT74/14.QZZZ.QXA\nAD0700/0710', NOON, /marked QZZZ/],
+    ['about an aircraft of another operator', 'MVT\nQT75/14.QUAA.QXA\nAD0700/0710', NOON, /marked QUAA/],
+  ])(
+    '%s waits in the tray with the reason, and no leg comes of it anywhere',
+    async (_, text, receivedAt, sentence) => {
+      const { body } = await dispatcher.post<Received>('/api/movements', { text, receivedAt });
+      expect(body.legs).toEqual([]);
+      expect(body.tray.map((one) => one.sentence)).toEqual([expect.stringMatching(sentence)]);
+      const legs = (of: MovementsOperator) =>
+        server.store.withOperator(of.id, null, (tx) => tx.query("select 1 from leg where flight like 'QT7%'"));
+      expect([await legs(operator), await legs(neighbour)]).toEqual([[], []]);
+      expect(await rowsStored(server.store, neighbour)).toEqual([0, 0, 0, 0, 0, 0]);
+    },
+  );
 });
