@@ -108,7 +108,12 @@ export async function signed(
 ): Promise<Signature> {
   const { tx, session, proof, aircraft, row, settings, context } = scene;
   if (proof === null) throw new Error('Nobody was proved to be the signer.');
-  const facts = { registration: aircraft.registration, number: defectNumber(aircraft, row), ...more };
+  const facts = {
+    registration: aircraft.registration,
+    number: defectNumber(aircraft, row),
+    releaseName: settings.releaseName,
+    ...more,
+  };
   const statement = statementOf(act, facts, settings.releaseWording);
   if (sign.statement !== statement) {
     throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });

@@ -90,7 +90,12 @@ export class DefectViews {
     const item = entry === undefined ? undefined : { entry, units: [] };
     const basis =
       document ?? basisWords({ ...(melRow ? { row: melRow } : {}), ...(item ? { item } : {}) }, opened.life);
-    const facts = { registration: aircraft.registration, number: defectNumber(aircraft, row), basis };
+    const facts = {
+      registration: aircraft.registration,
+      number: defectNumber(aircraft, row),
+      basis,
+      releaseName: settings.releaseName,
+    };
     const more = {
       ...(work ? { work: titleOfCard(opened.life, work) ?? work } : {}),
       ...(staysOpen ? { staysOpen } : {}),

@@ -42,6 +42,8 @@ export interface StatementFacts {
   extension?: string;
   /** Incomplete work, in words; only for `release`. */
   staysOpen?: string;
+  /** What the operator calls its release; only for `release`. */
+  releaseName?: string;
 }
 
 export class StatementQuery {
@@ -112,7 +114,7 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
     case 'card-stop':
       return `Work card "${facts.work ?? ''}" for ${what} is stopped, and nothing of it is left on the aircraft.`;
     case 'release':
-      return `${releaseWording} (${what})${facts.staysOpen ? ` Not complete, and stays open: ${facts.staysOpen}.` : ''}`;
+      return `${facts.releaseName ? `${facts.releaseName}. ` : ''}${releaseWording} (${what})${facts.staysOpen ? ` Not complete, and stays open: ${facts.staysOpen}.` : ''}`;
   }
 }
 
