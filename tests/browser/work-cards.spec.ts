@@ -193,6 +193,7 @@ it('the panel, its latches and the placard that are forgotten are named, one lat
 
 it('with everything done and counted in, the card is signed and becomes work on the defect', async () => {
   await page.getByText('Counted out: 0').waitFor();
+  await page.getByText(/^read 92 %: Odrin Vask/).waitFor();
   await sign(page, 'Sign the card');
   await said(page).waitFor();
   expect(await missing(page, /Work card: Case-drain filter/)).toEqual([]);
