@@ -10,8 +10,7 @@ import { itemName } from '../words/words.js';
 import { Cautions } from './cautions.js';
 import { CardStep } from './card-step.js';
 import { Counted } from './counted.js';
-
-export type CardView = Schemas['CardWorkView'];
+import type { CardView } from './step-props.js';
 
 /** A work card as it is worked: steps in order, waits counted down, what is open or fitted at the foot, the signature. */
 export function CardPage() {

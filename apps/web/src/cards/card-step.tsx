@@ -1,20 +1,9 @@
-import type { Schemas } from '../api/client.js';
-import type { Reading } from '../api/use-read.js';
 import { useSession } from '../session/session.js';
 import { withOffset } from '../words/time.js';
-import type { CardView } from './card-page.js';
 import { Cautions } from './cautions.js';
 import { InspectionForm } from './inspection-form.js';
 import { StepForm } from './step-form.js';
-
-export type Step = Schemas['CardStep'];
-
-export interface StepProps {
-  reading: Reading<CardView>;
-  view: CardView;
-  step: Step;
-  done(): void;
-}
+import type { StepProps } from './step-props.js';
 
 const STATES: Record<string, string> = { begun: 'begun', ran: 'run ended, look now', next: 'to do' };
 

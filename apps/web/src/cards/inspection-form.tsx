@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { SignForm } from '../acts/sign-form.js';
 import type { Schemas } from '../api/client.js';
 import { Field } from '../shell/fields.js';
-import type { StepProps } from './card-step.js';
+import type { StepProps } from './step-props.js';
 
 /** An independent inspection: another person signs, signed in as themselves, here or on their own telephone. */
 export function InspectionForm({ reading, view: { defect, work }, step, done }: StepProps) {

@@ -4,7 +4,7 @@ import { useAct } from '../api/use-act.js';
 import { Field, FieldErrors } from '../shell/fields.js';
 import { ProblemBox } from '../shell/problem-box.js';
 import { Countdown, useSecondsUntil } from './countdown.js';
-import type { Step, StepProps } from './card-step.js';
+import type { Step, StepProps } from './step-props.js';
 
 type Typed = Record<string, string>;
 
