@@ -76,7 +76,7 @@ export class RemindersScene {
           privileges: ['write-up', 'defer', 'sign-procedure', 'release'],
         },
       ],
-      aircraft: ['Q-ABA', 'Q-ABB'],
+      aircraft: ['Q-ABA', 'Q-ABB', 'Q-ABC'],
     });
     await this.signIn();
     await this.administrator.post('/api/mel', { file: 'ambrel.yaml', text: MEL('Operator QPR') });

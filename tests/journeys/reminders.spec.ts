@@ -192,7 +192,7 @@ describe('an endpoint', () => {
 
 describe('a reminder is no longer sent', () => {
   it('once its item was closed, or its address turned off', async () => {
-    const one = await scene.deferred('Q-ABA', '33-11-01');
+    const one = await scene.deferred('Q-ABC', '33-11-01');
     const second = await scene.add('email', 'planning@engineers.example', { label: 'second', of: 'operator' });
     scene.mail.answers.push(...Array.from({ length: 100 }, () => 451));
     await scene.goTo('2026-02-10T12:00:00.000Z');
