@@ -120,7 +120,7 @@ it('the (M) procedure shows cautions and steps, and takes the number of what it 
 });
 
 it('the placard is signed with its number', async () => {
-  await gate.getByRole('link', { name: /^Placard/ }).click();
+  await gate.getByRole('link', { name: /^Placard START VALVE/ }).click();
   await gate.getByText('START VALVE INOP - OPENED BY HAND').waitFor();
   expect(await faults(gate)).toEqual([]);
   await gate.getByLabel('Number on the placard').fill('P-3001');
