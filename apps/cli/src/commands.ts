@@ -9,6 +9,7 @@ import { left } from './commands/left.js';
 import { migrate } from './commands/migrate.js';
 import { movementsRead } from './commands/movements-read.js';
 import { recordCheck } from './commands/record-check.js';
+import { recordCompare } from './commands/record-compare.js';
 import { recordProve } from './commands/record-prove.js';
 import { recordVerify } from './commands/record-verify.js';
 import { restore } from './commands/restore.js';
@@ -24,6 +25,7 @@ export const COMMANDS: readonly Command[] = [
   melAgainst,
   movementsRead,
   recordVerify,
+  recordCompare,
   recordProve,
   recordCheck,
   backup,

@@ -8,3 +8,5 @@ export type { WatchOptions } from './watch/reminders/watch-options.js';
 export { settingsOf } from './people/operator-settings.js';
 export { livesOf, writeActs } from './defects/defect-book.js';
 export { registerView } from './register/register-views.service.js';
+export { compareRecord, type Compared } from './record/compare/compare-record.js';
+export type { Difference } from './record/compare/difference.js';

@@ -41,7 +41,7 @@ export async function livesOf(tx: Tx, rows: readonly DefectRow[]): Promise<Opene
   });
 }
 
-function asDifference({ confirmedAt, ...row }: ZoneDifferenceRow): ZoneDifference {
+export function asDifference({ confirmedAt, ...row }: ZoneDifferenceRow): ZoneDifference {
   return { ...row, confirmed: confirmedAt !== null };
 }
 
@@ -118,24 +118,28 @@ function authorisationIn(act: Act): string | null {
 }
 
 async function addRow(tx: Tx, { aircraft, life, now }: Written): Promise<DefectRow> {
-  const { id } = await tx.defects.add({
+  const { id } = await tx.defects.add({ ...firstColumnsOf(aircraft, life, now), state: 'unanswered' });
+  const row = await tx.defects.get(id);
+  if (!row) throw new Error(`Defect ${id} was added and is not there.`);
+  return row;
+}
+
+/** What is written when a defect is, and not changed by what comes after it. */
+export function firstColumnsOf({ id: aircraftId }: Pick<AircraftRow, 'id'>, life: DefectLife, now: string) {
+  return {
     id: life.defect,
-    aircraftId: aircraft.id,
+    aircraftId,
     description: life.description,
     raisedBy: life.writtenBy.person,
     logPage: life.sheet,
     occurredAt: life.occurredAt,
     recordedAt: life.recordedAt,
     enteredAt: now,
-    state: 'unanswered',
-  });
-  const row = await tx.defects.get(id);
-  if (!row) throw new Error(`Defect ${id} was added and is not there.`);
-  return row;
+  };
 }
 
 /** What the acts add up to, for lists. */
-function columnsOf(
+export function columnsOf(
   life: DefectLife,
   now: string,
   { melRevisionId }: Pick<Written, 'melRevisionId'>,

@@ -36,6 +36,14 @@ export function recordedPeople(act: object, people: ReadonlyMap<string, KnownPer
   })) as object;
 }
 
+/** The other way round: what was stored, from what was recorded. @param ids of people, by reference */
+export function storedFromRecord(recorded: object, ids: ReadonlyMap<string, string>): object {
+  return walk(recorded, (person) => {
+    const reference = String(person['person']);
+    return { ...person, person: ids.get(reference) ?? reference };
+  }) as object;
+}
+
 /** Names and licence numbers put back; a person whose data were erased is called so. */
 export function readAct(stored: object, people: ReadonlyMap<string, KnownPerson>): Act {
   return readPeople<Act>(stored, people);

@@ -2,11 +2,16 @@
 import { type Act, type LeftItem, type Owner, thingsLeftBy } from '#deferrals';
 import type { AircraftRow, DefectRow, LeftItemRow, Tx } from '#store';
 
+/** Where the lines of a register are kept: the database, or memory when it is rebuilt from the record. */
+export interface KeepsLines {
+  register: Pick<Tx['register'], 'get' | 'add' | 'change' | 'ofAircraft'>;
+}
+
 /** @param now when the act is entered */
 export async function keepRegister(
-  tx: Tx,
-  aircraft: AircraftRow,
-  row: DefectRow,
+  tx: KeepsLines,
+  aircraft: Pick<AircraftRow, 'id'>,
+  row: Pick<DefectRow, 'id'>,
   act: Act,
   now: string,
 ): Promise<void> {
@@ -38,7 +43,7 @@ interface Added {
 }
 
 /** A thing that two need stands in the register once. */
-export async function addThings(tx: Tx, { aircraft, items, owner, under, by, now }: Added): Promise<void> {
+export async function addThings(tx: KeepsLines, { aircraft, items, owner, under, by, now }: Added): Promise<void> {
   for (const { id, kind, where, tag, undo } of items) {
     if ((await tx.register.get(id)) !== null) continue;
     const thing = { id, aircraftId: aircraft.id, kind, place: where, tag, undo, under };
@@ -46,12 +51,12 @@ export async function addThings(tx: Tx, { aircraft, items, owner, under, by, now
   }
 }
 
-export function removeThings(tx: Tx, ids: readonly string[], by: string, now: string): Promise<void> {
+export function removeThings(tx: KeepsLines, ids: readonly string[], by: string, now: string): Promise<void> {
   return changeThings(tx, ids, () => ({ removedBy: by, removedAt: now }));
 }
 
 export async function changeThings(
-  tx: Tx,
+  tx: KeepsLines,
   ids: readonly string[],
   changesOf: (row: LeftItemRow) => Partial<LeftItemRow>,
 ): Promise<void> {
@@ -69,7 +74,13 @@ export function ownedBy(owner: Owner | null): Pick<LeftItemRow, 'defectId' | 'ow
 }
 
 /** Who goes over the aircraft after the work sees that what was undone for it is undone. */
-async function seeRemovals(tx: Tx, { id }: AircraftRow, defectId: string, by: string, now: string): Promise<void> {
+async function seeRemovals(
+  tx: KeepsLines,
+  { id }: Pick<AircraftRow, 'id'>,
+  defectId: string,
+  by: string,
+  now: string,
+): Promise<void> {
   const rows = await tx.register.ofAircraft(id, { removed: true });
   const unseen = rows.filter((one) => one.defectId === defectId && one.removedAt !== null && one.verifiedAt === null);
   for (const { id: item, version } of unseen) {

@@ -4,7 +4,7 @@ import type { AircraftRow, Tx } from '#store';
 import { knownPeople } from '../defects/defect-book.js';
 import { readPeople, recordedPeople, storedPeople } from '../defects/people-in-acts.js';
 import { keepSignature } from '../people/kept-signature.js';
-import { addThings, changeThings, ownedBy, removeThings } from './keep-register.js';
+import { addThings, changeThings, type KeepsLines, ownedBy, removeThings } from './keep-register.js';
 
 export async function registerLifeOf(tx: Tx, { id }: Pick<AircraftRow, 'id'>): Promise<RegisterLife> {
   const rows = await tx.register.acts(id);
@@ -43,7 +43,7 @@ async function writeAct(tx: Tx, aircraft: AircraftRow, act: RegisterAct, seq: nu
   await keepLines(tx, aircraft, act);
 }
 
-async function keepLines(tx: Tx, aircraft: AircraftRow, act: RegisterAct): Promise<void> {
+export async function keepLines(tx: KeepsLines, aircraft: Pick<AircraftRow, 'id'>, act: RegisterAct): Promise<void> {
   const by = act.by.person;
   const now = act.enteredAt;
   switch (act.kind) {

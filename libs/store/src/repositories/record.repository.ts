@@ -127,6 +127,11 @@ export class RecordOfOperator {
     return this.select('e.aircraft_id = $2', 'e.seq limit $3', [aircraftId, limit]);
   }
 
+  /** All of one aircraft in the order of the record; what is not sealed yet comes last. */
+  wholeOfAircraft(aircraftId: string): Promise<Recorded[]> {
+    return this.select('e.aircraft_id = $2', 's.number nulls last, e.seq', [aircraftId]);
+  }
+
   /** The numbers of these entries; one that is not sealed yet is missing. */
   async numbersOf(entryIds: readonly string[]): Promise<Map<string, number>> {
     const rows = await this.tx.query<{ id: string; number: string }>(
