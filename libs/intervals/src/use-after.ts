@@ -11,6 +11,8 @@ import type { Used } from './used.js';
 /** A planned flight with where it goes. */
 export interface FlightFlown extends PlannedLeg {
   to?: string;
+  /** The calendar day of its off-block in the base, for whoever has read it before; read from `offBlockAt` when absent. */
+  leavesOn?: string;
 }
 
 /**
@@ -51,11 +53,10 @@ function daysAfter(
   { flightDay }: CountingSettings,
 ): Used {
   const { flightDays, lastFlightDayOn, lastFlightDayStartsAt } = used;
-  const offBlock = readInstant('flight.offBlockAt', flight.offBlockAt);
-  const day = dayOf(offBlock, base).toString();
+  const day = flight.leavesOn ?? dayOf(readInstant('flight.offBlockAt', flight.offBlockAt), base).toString();
   if (flightDay === 'from-first-out') {
     const runs =
-      lastFlightDayStartsAt == null ? flightDays !== 0 && undefined : isInside(offBlock, lastFlightDayStartsAt);
+      lastFlightDayStartsAt == null ? flightDays !== 0 && undefined : isInside(flight, lastFlightDayStartsAt);
     if (flightDays === undefined || runs === undefined) return {};
     if (runs)
       return {
@@ -106,7 +107,8 @@ function stoodLongEnough(
   );
 }
 
-function isInside(offBlock: Temporal.Instant, startsAt: string): boolean {
+function isInside({ offBlockAt }: FlightFlown, startsAt: string): boolean {
+  const offBlock = readInstant('flight.offBlockAt', offBlockAt);
   return Temporal.Instant.compare(offBlock, endOfFlightDay(startsAt)) < 0;
 }
 

@@ -3,9 +3,9 @@
  * is the same on every flight, and only what the flight, the clock and the work done so far say of a row differs.
  *
  * The first board is exact. A later one takes it that all work was done that any row could owe, so its value is an upper
- * bound of what the choice is worth on that flight.
+ * bound of what the choice is worth on that flight. The last is that of the first flight that no choice makes possible.
  */
-import { codeOf, type Code } from '../compiled/code.js';
+import { codeOf, highRank, type Code } from '../compiled/code.js';
 import { Frame } from '../frame/frame.js';
 import { judgeGates } from '../gates.js';
 import { allOfPairs } from '../kleene.js';
@@ -51,7 +51,10 @@ export function planBoards(
     if (problem.isUnsure.includes(true)) return null;
     const frame = new Frame(mel, situationUnder(situation, rows === 'any' ? someRows(mel, situation) : new Map()));
     const gates = codeOf(allOfPairs(judgeGates(frame).map(({ answer }) => answer)));
-    boards.push({ board: new Board(problem, [...problem.variables.keys()]), gates });
+    const board = new Board(problem, [...problem.variables.keys()]);
+    boards.push({ board, gates });
+    // Before any row is chosen the value bounds every choice, so no flight after this one can count.
+    if (highRank(board.update() & gates) === 0) break;
     counted = flyOn(counted, flight, null);
     // What was done last is good for at least as long as what was done before.
     done = workOfAll(problem, stops, flight);

@@ -36,22 +36,30 @@ export class SearchBoards {
   ) {}
 
   async run(): Promise<void> {
-    for (const list of this.#wholeChoices()) await this.#fly(list);
+    for (const list of this.#wholeChoices()) await this.#try(list);
+    if (this.best === null || this.boards.length === this.flights.length) return;
+    for await (const plan of this.#fly(this.#bestList, this.flights)) this.best = plan;
   }
 
   get #first() {
     return this.boards[0]!.board;
   }
 
-  async #fly(list: RowList): Promise<void> {
-    const { recorded, considered } = choiceOf(this.#first.problem, list);
-    const situation = situationUnder(this.start, recorded);
-    const taken = new Map<string, Row>(considered);
-    for await (const legs of flyPlans(this.stops, situation, this.flights, this.budget, undefined, taken)) {
-      const plan = judgedPlan(situation, legs);
+  /** No plan gets past the flight of the last board, so plans are told apart by then. */
+  async #try(list: RowList): Promise<void> {
+    for await (const plan of this.#fly(list, this.flights.slice(0, this.boards.length))) {
       this.possible = Math.max(this.possible, plan.q);
       if (this.best !== null && !isBetterPlan(plan, this.best)) continue;
       [this.best, this.#bestList] = [plan, list];
+    }
+  }
+
+  async *#fly(list: RowList, flights: readonly PlannedFlight[]): AsyncGenerator<JudgedPlan> {
+    const { recorded, considered } = choiceOf(this.#first.problem, list);
+    const situation = situationUnder(this.start, recorded);
+    const taken = new Map<string, Row>(considered);
+    for await (const legs of flyPlans(this.stops, situation, flights, this.budget, undefined, taken)) {
+      yield judgedPlan(situation, legs);
     }
   }
 

@@ -1,5 +1,7 @@
 import type { PlannedFlight, Situation } from '../situation.js';
 import { rowsOfDefect, situationUnder } from '../proposal/rows-of-defect.js';
+import { DownState } from '../units/down-state.js';
+import { readingsOf, wholeReadings } from '../units/readings.js';
 import { byCode } from '../units/unit.js';
 import type { Stops } from './at-stop.js';
 import { isBetterPlan, judgedPlan, type JudgedPlan } from './best-plan.js';
@@ -40,6 +42,7 @@ async function onlyPlan(
   flights: readonly PlannedFlight[],
   budget: Budget,
 ): Promise<JudgedPlan | null> {
+  if (mayTakeOthers(stops, start)) return null;
   for await (const legs of flyPlans(stops, start, flights, budget)) {
     const items = legs.flatMap(({ judged }) => judged?.groups.flatMap((group) => group.items) ?? []);
     const taken = items.filter(({ item }) => item.cause.kind !== 'failed');
@@ -47,6 +50,13 @@ async function onlyPlan(
     return isOnly && legs.every(({ judged }) => judged !== null) ? judgedPlan(start, legs) : null;
   }
   return null;
+}
+
+/** Whether some unit that the recorded rows take along has several rows: told before anything is flown. */
+function mayTakeOthers({ fitted }: Stops, { defects }: Situation): boolean {
+  const wholes = wholeReadings(defects.map((defect) => readingsOf(defect, defect.row, fitted)));
+  const taken = wholes === null ? [] : new DownState(fitted, wholes, new Map()).considered();
+  return taken.some(({ entry }) => fitted.subEntries(entry).some(({ rows }) => rows.length > 1));
 }
 
 /** By flying every choice there is: where boards do not tell enough, and to hold the search by boards against. */
