@@ -1,6 +1,7 @@
 /** The search by boards beside flying every choice of rows there is, on random MELs and plans of three flights. */
 import { describe, expect, it } from 'vitest';
 import { Dice } from '../../../../tests/support/dice.js';
+import { entry, melOf, situationOf } from '../../../../tests/support/small-mel.js';
 import { drawCases } from '../../../../tests/cases/verdicts.draw.js';
 import type { PlannedFlight, Situation } from '../situation.js';
 import { stopsOf } from './at-stop.js';
@@ -57,6 +58,27 @@ describe('the best plan', () => {
       }
     }
     expect(Math.min(...Object.values(seen)), JSON.stringify(seen)).toBeGreaterThan(10);
+  });
+
+  it('is found behind one that might keep as many flights, if the unknown turned out well', async () => {
+    const up = { fact: 'entry.up', operator: 'greaterThanInclusive' as const, value: 1, params: { entry: 'c' } };
+    const low = { fact: 'flight.rvsm', operator: 'equal' as const, value: false };
+    const mel = melOf(
+      entry('a', [{ consideredInoperative: [{ entry: 'c' }] }, {}]),
+      entry('b', [{ provisos: [{ any: [up, low] }] }]),
+      entry('c', [{}]),
+    );
+    const flights = [false, null].map((rvsm, at) => ({
+      id: `F${at}`,
+      from: 'Saltby',
+      to: 'Saltby',
+      offBlockAt: `2026-03-10T1${at * 4}:00Z`,
+      facts: { 'flight.rvsm': rvsm },
+    }));
+    const start = situationOf([{ entry: 'a' }, { entry: 'b' }], { flight: null });
+    const glance = (rows: 'recorded' | 'any') => glanceAhead(mel, start, flights, { rows });
+    expect(await glance('recorded')).toMatchObject({ kept: 1, possible: 2 });
+    expect(await glance('any')).toMatchObject({ kept: 2, possible: 2, shownBest: true });
   });
 
   it('at a glance has the answers of the flights told in full', async () => {
