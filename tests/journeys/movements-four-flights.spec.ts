@@ -234,11 +234,10 @@ describe('15 May', () => {
     expect(asked).toMatchObject({ offer: null, refused: { type: '/api/problems/category-a-not-extendable' } });
   });
 
-  it('is not escaped by the row without ETOPS: the flights used up bind it too', async () => {
+  it('is not escaped by the row without ETOPS: the write-up is answered, and cannot be answered a second time', async () => {
     const query = { act: 'defer', entry: '49-10-01', row: '1' };
     const refusal = await as('technician').signRefused(defect, 'deferral', query, { row: '1' });
-    expect(refusal).toMatchObject({ code: 'row-not-available', status: 409 });
-    expect(refusal.detail).toContain('4 of 4 flights are used up');
+    expect(refusal).toMatchObject({ code: 'write-up-already-answered', status: 409 });
     expect(await flightsLeft()).toBe('0 of 4 flights left.');
   });
 

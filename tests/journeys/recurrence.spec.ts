@@ -64,10 +64,12 @@ it('is decided by maintenance control alone, signed, with what is done about it'
       sign: { secret: as(name).secret, statement },
     };
   };
-  expect(await as('odrin').refused('POST', path, { body: await sending('odrin') })).toMatchObject({
-    code: 'role-missing',
-  });
-  await as('brask').post(path, await sending('brask'));
+  const ifMatch = await as('brask').seen(third ?? '');
+  const refused = await as('odrin').refused('POST', path, { body: await sending('odrin'), ifMatch });
+  expect(refused.code).toBe('role-missing');
+  const stale = await as('brask').refused('POST', path, { body: await sending('brask'), ifMatch: '"99"' });
+  expect(stale).toMatchObject({ code: 'changed-meanwhile', status: 412 });
+  await as('brask').post(path, await sending('brask'), { ifMatch });
   expect((await view(third ?? '')).decided).toMatchObject([
     { repetitive: true, reason: 'Fan motor is changed tonight.', by: 'Brask Ondelly' },
   ]);

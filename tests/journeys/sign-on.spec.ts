@@ -209,6 +209,8 @@ describe('a signature after a fresh sign-on', () => {
     expect((await client.send('POST', path, { ifMatch, body: { sign: { signedOn: id, statement } } })).status).toBe(
       412,
     );
+    const all = { toolsAccounted: true, panelsClosed: true, registerChecked: true };
+    expect(await signedAfter('verify', 'verification', all)).toBe(200);
     expect(await signedAfter('release', 'release', {})).toBe(200);
   });
 

@@ -2,6 +2,7 @@ import { Body, Controller, Get, HttpCode, Inject, Post, Query } from '@nestjs/co
 import { ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Store } from '#store';
 import { type Called, Calling } from '../http/called.js';
+import { etag, seenVersion } from '../http/headers.js';
 import { once } from '../http/once.js';
 import { STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
@@ -22,8 +23,13 @@ export class RecurrenceController {
   @Get()
   @ApiOperation({ summary: 'This write-up beside those before it that are like it, and whether that is repetitive.' })
   @ApiOkResponse({ schema: ref('RecurrenceView') })
-  view(@Calling() { session, id }: Called): Promise<object> {
-    return this.store.withOperator(session.operatorId, session.personId, (tx) => this.recurrence.view(tx, id));
+  async view(@Calling() { session, reply, id }: Called): Promise<object> {
+    const { operatorId, personId } = session;
+    const { version, body } = await this.store.withOperator(operatorId, personId, (tx) =>
+      this.recurrence.view(tx, id),
+    );
+    void reply.header('etag', etag(version));
+    return body;
   }
 
   @Get('statement')
@@ -37,14 +43,16 @@ export class RecurrenceController {
   @Post()
   @HttpCode(200)
   @ApiHeader({ name: 'Idempotency-Key', required: true, description: 'A fresh UUID for each act.' })
+  @ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the defect as it was read.' })
   @ApiOperation({ summary: 'Decide, as maintenance control, whether it is a repetitive defect.' })
   @ApiOkResponse({ schema: ref('RecurrenceDecided') })
   async decide(@Calling() calling: Called, @Body() body: RecurrenceBody): Promise<object> {
     const { session, request, reply, id } = calling;
+    const seen = seenVersion(request);
     const proof = await this.signIn.proveAgain(session, body.sign, request);
     return once(this.store, session, request, reply, async (tx) => ({
       status: 200,
-      body: await this.recurrence.decide(tx, { session, proof }, id, body),
+      body: await this.recurrence.decide(tx, { session, proof, seen }, id, body),
     }));
   }
 }

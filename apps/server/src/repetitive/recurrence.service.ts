@@ -37,7 +37,7 @@ export class RecurrenceService {
     const { rule, recognised, all } = await this.recognised(tx, aircraft, row);
     const by = (id: string) => all.find((one) => one.row.id === id);
     const columns = [defectId, ...recognised.occurrences.map(({ defect }) => defect)];
-    return {
+    const body = {
       at: this.now(),
       defect: defectId,
       number: defectNumber(aircraft, row),
@@ -51,6 +51,7 @@ export class RecurrenceService {
       }),
       decided: await decisions(tx, aircraft.id, defectId),
     };
+    return { version: row.version, body };
   }
 
   async statement(tx: Tx, defectId: string, repetitive: boolean) {
@@ -60,13 +61,19 @@ export class RecurrenceService {
 
   async decide(
     tx: Tx,
-    { session, proof }: { session: Session; proof: Proof },
+    { session, proof, seen }: { session: Session; proof: Proof; seen: number },
     defectId: string,
     body: RecurrenceBody,
   ) {
-    const { row } = await this.found(tx, defectId);
-    const aircraft = await lockAircraft(tx, row.aircraftId);
+    const aircraft = await lockAircraft(tx, (await this.found(tx, defectId)).row.aircraftId);
     if (!aircraft) throw new Error('The aircraft was there and is gone.');
+    const { row } = await this.found(tx, defectId);
+    if (row.version !== seen) {
+      const number = defectNumber(aircraft, row);
+      throw new Problem('changed-meanwhile', `Defect ${number} is at version ${row.version}, not ${seen}.`, {
+        current: row.version,
+      });
+    }
     if (!session.roles.includes('maintenance-control')) {
       throw new Problem('role-missing', 'Maintenance control decides whether a defect is repetitive.', {
         mayAnswer: ['maintenance-control'],

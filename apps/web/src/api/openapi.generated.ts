@@ -8504,6 +8504,8 @@ export interface operations {
     parameters: {
       query?: never;
       header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
         /** @description A fresh UUID for each act. */
         'Idempotency-Key': string;
       };

@@ -38,7 +38,7 @@ export function RecurrencePage() {
                 {by}, {withOffset(at, operator.base)}: {repetitive ? 'repetitive' : 'not repetitive'}. {reason}
               </p>
             ))}
-            <Decision view={view} readAgain={() => void read.readAgain()} />
+            <Decision view={view} seen={read.etag} readAgain={() => void read.readAgain()} />
           </>
         )}
       </Read>
@@ -86,7 +86,7 @@ const ANSWERS = [
   { value: 'no', text: 'It is not' },
 ] as const;
 
-function Decision({ view, readAgain }: { view: View; readAgain(): void }) {
+function Decision({ view, seen, readAgain }: { view: View; seen: string | null; readAgain(): void }) {
   const { roles } = useSession();
   const [answer, setAnswer] = useState<'yes' | 'no' | null>(null);
   const [reason, setReason] = useState('');
@@ -96,6 +96,7 @@ function Decision({ view, readAgain }: { view: View; readAgain(): void }) {
     <SignForm<Schemas['RecurrenceDecided']>
       statementPath={answer === null ? null : `${at}/statement?answer=${answer}`}
       path={at}
+      seen={seen}
       readAgain={readAgain}
       body={() => ({ repetitive: answer === 'yes', reason })}
       button="Sign: decided"

@@ -84,7 +84,10 @@ export async function* backupLines(path: string): AsyncGenerator<BackupLine> {
     const unpacked = new PassThrough();
     const unpacking = pipeline(createReadStream(path), createGunzip(), unpacked);
     unpacking.catch((error: Error) => unpacked.destroy(error));
-    for await (const text of createInterface({ input: unpacked, crlfDelay: Number.POSITIVE_INFINITY })) {
+    const lines = createInterface({ input: unpacked, crlfDelay: Number.POSITIVE_INFINITY });
+    // Told by the unpacking as well; a reader that has stopped already would leave it to nobody.
+    lines.on('error', () => undefined);
+    for await (const text of lines) {
       if (end !== null) throw new BackupDamaged('something stands after its end');
       const line = JSON.parse(text) as BackupLine;
       if ('end' in line) {
