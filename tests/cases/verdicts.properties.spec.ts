@@ -123,12 +123,18 @@ describe('notes', () => {
   const more = ({ notes = [] }: Row): Row['notes'] => [...notes, { text: 'Any mode that works may be used.' }];
   const fewer = ({ notes = [] }: Row): Row['notes'] => notes.filter(({ lost }) => lost !== undefined);
 
-  it('that are taken away change no answer, unless they say that a function is lost', async () => {
+  /** The bytes of an answer without the notes that are read to whoever judges the combination. */
+  const bytes = (answer: unknown): string =>
+    JSON.stringify(answer, (key, value: unknown) =>
+      key === 'found' ? (value as string[]).filter((sentence) => !sentence.startsWith('Note to ')) : value,
+    );
+
+  it('that are taken away change only notes, unless they say that a function is lost', async () => {
     const seeds = fc.sample(fc.noBias(fc.nat()), { numRuns: 25, seed: 11 });
     for (const { mel, situation } of seeds.flatMap((seed) => drawCases(seed, 3))) {
       const [one, two] = [noted(mel, more), noted(mel, fewer)];
-      expect(JSON.stringify(await judge(two, situation))).toBe(JSON.stringify(await judge(one, situation)));
-      expect(JSON.stringify(await propose(two, situation))).toBe(JSON.stringify(await propose(one, situation)));
+      expect(bytes(await judge(two, situation))).toBe(bytes(await judge(one, situation)));
+      expect(bytes(await propose(two, situation))).toBe(bytes(await propose(one, situation)));
     }
     // A function that a NOTE says is lost is considered inoperative, and that is more than a note.
     const lost = melOf(entry('a', [{ notes: [{ text: 'b is lost too', lost: [{ entry: 'b' }] }] }]), entry('b', []));
