@@ -63,6 +63,7 @@ import { StandingsService } from './movements/standings.service.js';
 import { TrayService } from './movements/tray.service.js';
 import { ProblemsController } from './openapi/problems.controller.js';
 import { Challenges } from './people/challenges.js';
+import { ErasuresService } from './people/erasures.service.js';
 import { MembersController } from './people/members.controller.js';
 import { MembersService } from './people/members.service.js';
 import { OneOffsService } from './people/one-offs.service.js';
@@ -197,6 +198,7 @@ export class AppModule {
         SignInService,
         MembersService,
         OneOffsService,
+        ErasuresService,
         Challenges,
         PasskeysService,
         SignOnService,

@@ -144,6 +144,16 @@ export const PROBLEMS = {
     title: 'The statement sent back is not the one to be signed',
     next: 'Read the statement again and sign what it says now.',
   },
+  'still-works': {
+    status: 409,
+    title: 'The membership has not ended',
+    next: 'Enter that the person leaves; an administrator of every operator concerned does it.',
+  },
+  'retention-binds': {
+    status: 409,
+    title: 'It has to be kept for a while yet',
+    next: 'Come back after the time given; a period of the operator is changed under its settings.',
+  },
   'row-not-available': {
     status: 409,
     title: 'This row cannot be used now',

@@ -27,6 +27,14 @@ export class LeavingBody {
   reason!: string;
 }
 
+export class ErasureBody {
+  @Text(300, { description: 'Why, for the record: without the name.' })
+  reason!: string;
+
+  @Nested(() => SignBody, { description: 'The signature of who erases.' })
+  sign!: SignBody;
+}
+
 /** Judging, concurring and extending are nobody's for one time. */
 const ONE_OFF_PRIVILEGES = ['defer', 'sign-procedure', 'inspect', 'release'] as const satisfies readonly Privilege[];
 

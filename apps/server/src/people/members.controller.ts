@@ -6,7 +6,8 @@ import { ID } from '../http/id.pipe.js';
 import { CurrentSession, Roles, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
-import { LeavingBody, OneOffBody, OneOffQuery } from './bodies.js';
+import { ErasureBody, LeavingBody, OneOffBody, OneOffQuery } from './bodies.js';
+import { ERASING_ROLES, ErasuresService } from './erasures.service.js';
 import { MembersService } from './members.service.js';
 import { ISSUING_ROLES, OneOffsService } from './one-offs.service.js';
 
@@ -17,6 +18,7 @@ export class MembersController {
     @Inject(STORE) private readonly store: Store,
     private readonly members: MembersService,
     private readonly oneOffs: OneOffsService,
+    private readonly erasures: ErasuresService,
   ) {}
 
   @Roles('administrator', 'quality', 'maintenance-control')
@@ -57,5 +59,26 @@ export class MembersController {
   @ApiOkResponse({ schema: ref('MemberChanged') })
   leaves(@Calling() calling: Called, @Body() body: LeavingBody): Promise<object> {
     return this.members.leaves(calling, body);
+  }
+
+  @Roles(...ERASING_ROLES)
+  @Get(':id/erasure-statement')
+  @ApiOperation({ summary: 'What is certified when the personal data of somebody who left are erased.' })
+  @ApiOkResponse({ schema: ref('Statement') })
+  erasureStatement(
+    @CurrentSession() { operatorId, personId }: Session,
+    @Param('id', ID) id: string,
+  ): Promise<object> {
+    return this.store.withOperator(operatorId, personId, (tx) => this.erasures.statement(tx, id));
+  }
+
+  @Roles(...ERASING_ROLES)
+  @Post(':id/erasure')
+  @HttpCode(200)
+  @ApiHeader({ name: 'Idempotency-Key', required: true })
+  @ApiOperation({ summary: 'Erase the personal data of somebody who left, signed; the record and its proofs stay.' })
+  @ApiOkResponse({ schema: ref('MemberChanged') })
+  erase(@Calling() calling: Called, @Body() body: ErasureBody): Promise<object> {
+    return this.erasures.erase(calling, body);
   }
 }

@@ -155,6 +155,40 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/people/{id}/erasure-statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What is certified when the personal data of somebody who left are erased. */
+    get: operations['MembersController_erasureStatement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/erasure': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Erase the personal data of somebody who left, signed; the record and its proofs stay. */
+    post: operations['MembersController_erase'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/signatures': {
     parameters: {
       query?: never;
@@ -2196,6 +2230,12 @@ export interface components {
     LeavingBody: {
       /** @description Why, for the record: no more than is needed. */
       reason: string;
+    };
+    ErasureBody: {
+      /** @description Why, for the record: without the name. */
+      reason: string;
+      /** @description The signature of who erases. */
+      sign: components['schemas']['SignBody'];
     };
     NewPasskeyBody: {
       /** @description What you call it: the telephone, the key ring. */
@@ -6462,6 +6502,70 @@ export interface operations {
     requestBody: {
       content: {
         'application/json': components['schemas']['LeavingBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MemberChanged'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MembersController_erasureStatement: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  MembersController_erase: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ErasureBody'];
       };
     };
     responses: {

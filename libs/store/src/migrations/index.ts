@@ -23,6 +23,7 @@ import { OtherMeansOfProof1795597200000 } from './1795597200000-other-means-of-p
 import { OneOffAuthorisations1795597300000 } from './1795597300000-one-off-authorisations.js';
 import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
 import { BackupsRecorded1795598100000 } from './1795598100000-backups-recorded.js';
+import { ErasureOfAPerson1795598500000 } from './1795598500000-erasure-of-a-person.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -51,4 +52,5 @@ export const migrations = [
   OneOffAuthorisations1795597300000,
   SignedHeads1795598000000,
   BackupsRecorded1795598100000,
+  ErasureOfAPerson1795598500000,
 ];

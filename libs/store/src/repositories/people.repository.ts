@@ -5,6 +5,7 @@ import { isoText } from '../rows/column.js';
 import { AuthorisationTable, type AuthorisationRow } from '../rows/authorisation.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import { MembershipTable, type MembershipRow } from '../rows/membership.row.js';
+import type { OperatorRow } from '../rows/operator.row.js';
 import { OrganisationTable, type OrganisationRow } from '../rows/organisation.row.js';
 import { PersonTable, type PersonRow } from '../rows/person.row.js';
 import type { Transaction } from '../transaction.js';
@@ -93,6 +94,26 @@ export class People {
       for (const person of rows) this.seen.set(person.id, person);
     }
     return new Map(ids.flatMap((id) => [this.seen.get(id) ?? []].flat().map((person) => [id, person] as const)));
+  }
+
+  /** For which operators a person worked, until when, and what each settled; the database shows it of own people alone. */
+  async keepingOf(id: string): Promise<(Pick<OperatorRow, 'settings' | 'base'> & { validUntil: string | null })[]> {
+    const rows = await this.tx.query<Pick<OperatorRow, 'settings' | 'base'> & { validUntil: Date | null }>(
+      'select valid_until as "validUntil", settings, base from keeping_of_person($1)',
+      [id],
+    );
+    return rows.map((row) => ({ ...row, validUntil: isoText(row.validUntil) }));
+  }
+
+  /**
+   * Destroys name, licence number, salt and every means to sign in. What was signed stays.
+   * @returns false when it was done before, or when the person still works for an operator
+   */
+  async erase(id: string, at: string): Promise<boolean> {
+    this.tx.forget();
+    this.seen.delete(id);
+    const [row] = await this.tx.query<{ erased: boolean }>('select erase_person($1, $2) as erased', [id, at]);
+    return row?.erased === true;
   }
 
   member(personId: string): Promise<Member | null> {

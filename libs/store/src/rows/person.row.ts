@@ -14,7 +14,8 @@ export interface PersonRow {
 
 /** As written: the salt is never read back by the server. */
 export interface NewPersonRow extends PersonRow {
-  salt: Buffer;
+  /** Null once the personal data are erased. */
+  salt: Buffer | null;
 }
 
 export const PersonTable = new EntitySchema<NewPersonRow>({
@@ -23,7 +24,7 @@ export const PersonTable = new EntitySchema<NewPersonRow>({
     id: key(),
     name: text(),
     licenceNumber: text(nullable),
-    salt: bytes({ select: false }),
+    salt: bytes({ ...nullable, select: false }),
     reference: text(),
   },
   uniques: [{ name: 'person_reference', columns: ['reference'] }],

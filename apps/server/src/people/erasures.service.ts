@@ -1,0 +1,95 @@
+/**
+ * The personal data of somebody who left are erased once nothing asks for them any longer. What the person did stays in
+ * the record under a reference that then names nobody; every proof over it holds as before.
+ */
+import { Inject, Injectable } from '@nestjs/common';
+import type { Member, Store, Tx } from '#store';
+import type { Called } from '../http/called.js';
+import { once } from '../http/once.js';
+import { Problem } from '../http/problem.js';
+import { CLOCK, type Clock, STORE } from '../http/tokens.js';
+import type { ErasureBody } from './bodies.js';
+import { keepSignature, signedPart } from './kept-signature.js';
+import { monthsAfter, monthsKept } from './kept-until.js';
+import { memberView } from './members.service.js';
+import { SignInService } from './sign-in.service.js';
+
+export const ERASING_ROLES = ['quality', 'administrator'] as const;
+
+@Injectable()
+export class ErasuresService {
+  constructor(
+    @Inject(STORE) private readonly store: Store,
+    @Inject(CLOCK) private readonly now: Clock,
+    private readonly signIn: SignInService,
+  ) {}
+
+  async statement(tx: Tx, id: string): Promise<object> {
+    return { act: 'erasure', statement: statementOf(await this.erasable(tx, id)) };
+  }
+
+  async erase({ session, request, reply, id }: Called, { reason, sign }: ErasureBody): Promise<object> {
+    if (id === session.personId) throw new Problem('not-for-oneself', 'Nobody erases themselves.');
+    const proof = await this.signIn.proveAgain(session, sign, request);
+    return once(this.store, session, request, reply, async (tx) => {
+      const member = await this.erasable(tx, id);
+      const statement = statementOf(member);
+      if (sign.statement !== statement) {
+        throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });
+      }
+      refuseNameIn(reason, member);
+      const now = this.now();
+      const role = ERASING_ROLES.find((one) => session.roles.includes(one)) ?? 'administrator';
+      const authorisation = { roles: session.roles };
+      const given = { person: session.personId, role, statement, ...proof, signedAt: now, authorisation };
+      if (!(await tx.people.erase(id, now))) throw erasedAlready();
+      const entry = await tx.record.append({
+        who: session.personId,
+        authorisation: null,
+        organisation: null,
+        what: 'person.erased',
+        aircraft: null,
+        times: { enteredAt: now },
+        payload: { person: member.reference, reason, signature: signedPart(given) },
+      });
+      await keepSignature(tx, entry, given);
+      const erased = await tx.people.member(id);
+      if (!erased) throw new Error(`Member ${id} was erased and is not there.`);
+      return { status: 200, body: { person: memberView(erased, await tx.people.authorisationsOf(id), now) } };
+    });
+  }
+
+  /** @throws Problem while the person works anywhere, and while any operator has to keep what the person signed */
+  private async erasable(tx: Tx, id: string): Promise<Member> {
+    const member = await tx.people.member(id);
+    if (!member) throw new Problem('not-found', `Nobody with the id ${id} works or worked here.`);
+    const now = this.now();
+    const keeping = await tx.people.keepingOf(id);
+    const ended = keeping.flatMap(({ validUntil, ...operator }) =>
+      validUntil === null || validUntil > now ? [] : [monthsAfter(validUntil, monthsKept(operator))],
+    );
+    if (ended.length < keeping.length) {
+      throw new Problem('still-works', 'The person works here, or for another operator on this server.');
+    }
+    const until = ended.toSorted().at(-1) ?? now;
+    if (until > now) throw new Problem('retention-binds', `It has to be kept until ${until}.`, { until });
+    return member;
+  }
+}
+
+/** It is kept for ever, so it names the person by the reference that the record has. */
+function statementOf({ reference }: Member): string {
+  return `I erase the personal data of the person chosen (reference ${reference.slice(0, 16)} in the record): name, licence number, sign-in, passkeys, addresses and the salt of the reference. It cannot be undone. The record and every signature stay, and name nobody.`;
+}
+
+function refuseNameIn(reason: string, { name, licenceNumber }: Member): void {
+  const words = [...name.split(/\s+/).filter((word) => word.length > 2), ...(licenceNumber ? [licenceNumber] : [])];
+  const named = words.some((word) => reason.toLowerCase().includes(word.toLowerCase()));
+  if (!named) return;
+  const why = 'names the person; it is kept for ever, so leave the name out';
+  throw new Problem('invalid-input', `The reason ${why}.`, { errors: [{ pointer: '/reason', reason: why }] });
+}
+
+function erasedAlready(): Problem {
+  return new Problem('not-found', 'The personal data of this person were erased before.');
+}

@@ -1,0 +1,152 @@
+/** Somebody left, the time of keeping has passed, and nothing on this server names the person any longer. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { verifyRecord } from '#store';
+import type { ApiClient, Shapes } from '../support/api-client.js';
+import { withClient } from '../support/with-client.js';
+import { SignatureScene } from './signatures-scene.js';
+
+const REASON = 'Asked for, and nothing binds it any longer.';
+const PERSONAL = ['Straddock', 'QX.66.27730', 'wick'];
+let clock = '2026-01-15T12:00:00.000Z';
+let scene: SignatureScene;
+let quality: ApiClient;
+let signature: Shapes['SignatureView'];
+const ids: Record<string, string> = {};
+
+beforeAll(async () => {
+  scene = await SignatureScene.begin(() => clock, ['odrin', 'wick', 'ilva', 'ulla', 'wenna']);
+  const { people } = await scene.person('ulla').get<Shapes['Members']>('/api/people');
+  for (const { id, name } of people) ids[name.split(' ')[0]?.toLowerCase() ?? ''] = id;
+  const defect = await scene.written();
+  await scene.rectify('wick', defect);
+  signature = await scene.newest('wick');
+  quality = scene.person('wenna');
+});
+
+afterAll(() => scene.server.stop());
+
+const leaves = (name: string) => scene.person('ulla').post(`/api/people/${ids[name]}/leaving`, { reason: 'Moves.' });
+
+async function sign(name: string) {
+  const { statement } = await quality.get<Shapes['Statement']>(`/api/people/${ids[name]}/erasure-statement`);
+  return { secret: quality.secret, statement };
+}
+
+const asked = (name: string) => quality.refused('GET', `/api/people/${ids[name]}/erasure-statement`);
+
+/** Where any of the words still stands: every table of every schema, every column, bytes as the text they may be. */
+async function placesOf(words: readonly string[]): Promise<string[]> {
+  return withClient(scene.server.database.adminUrl, async (client) => {
+    const { rows } = await client.query<{ place: string; name: string; bytes: boolean }>(
+      `select format('%I.%I', table_schema, table_name) as place, quote_ident(column_name) as name,
+         data_type = 'bytea' as bytes
+       from information_schema.columns join information_schema.tables using (table_schema, table_name)
+       where table_schema not in ('pg_catalog', 'information_schema') and table_type = 'BASE TABLE'`,
+    );
+    const found: string[] = [];
+    for (const { place, name, bytes } of rows) {
+      const text = bytes ? `encode(${name}, 'escape')` : `${name}::text`;
+      const { rowCount } = await client.query(
+        `select from ${place} where exists (select from unnest($1::text[]) word where ${text} ~* ('\\m' || word || '\\M'))`,
+        [words],
+      );
+      if (rowCount) found.push(`${place}.${name}`);
+    }
+    return found;
+  });
+}
+
+async function verified(): Promise<{ misfits: unknown[]; entries: number }> {
+  const findings = await verifyRecord(scene.server.ownerUrl);
+  const waiting = findings.reduce((sum, one) => sum + one.waiting, 0);
+  if (waiting > 0) return new Promise((go) => setTimeout(go, 50)).then(verified);
+  return {
+    misfits: findings.map(({ misfit }) => misfit).filter((one) => one !== null),
+    entries: findings.reduce((sum, one) => sum + one.entries, 0),
+  };
+}
+
+describe('it is refused, and what to do next is said,', () => {
+  it('while the person works here', async () => {
+    expect(await asked('wick')).toMatchObject({ code: 'still-works', status: 409 });
+  });
+
+  it('while the person works for another operator on this server', async () => {
+    await leaves('ilva');
+    clock = '2026-01-15T12:01:00.000Z';
+    expect(await asked('ilva')).toMatchObject({ code: 'still-works' });
+  });
+
+  it('while what the person signed has to be kept, with the time until', async () => {
+    await leaves('wick');
+    clock = '2026-01-15T12:02:00.000Z';
+    expect(await asked('wick')).toMatchObject({
+      code: 'retention-binds',
+      until: '2029-01-15T12:01:00.000Z',
+      next: expect.stringContaining('Come back after') as string,
+    });
+  });
+
+  it('to everybody but quality and administrators, and for oneself', async () => {
+    clock = '2029-01-15T12:01:00.000Z';
+    quality = await scene.server.signIn('wenna');
+    const technician = await scene.server.signIn('odrin');
+    const address = `/api/people/${ids['wick']}/erasure`;
+    const body = { reason: REASON, sign: await sign('wick') };
+    expect(await technician.refused('POST', address, { body })).toMatchObject({ code: 'role-missing' });
+    const own = await quality.refused('POST', `/api/people/${ids['wenna']}/erasure`, { body });
+    expect(own).toMatchObject({ code: 'not-for-oneself' });
+    const elsewhere = await scene.server.signIn('kesh');
+    expect(await elsewhere.refused('POST', address, { body })).toMatchObject({ code: 'not-found' });
+  });
+
+  it('with a reason that names the person, or a statement that was not shown', async () => {
+    const address = `/api/people/${ids['wick']}/erasure`;
+    const given = await sign('wick');
+    const named = { reason: 'Wick asked for it.', sign: given };
+    expect(await quality.refused('POST', address, { body: named })).toMatchObject({ code: 'invalid-input' });
+    const other = { reason: REASON, sign: { ...given, statement: 'I erase.' } };
+    expect(await quality.refused('POST', address, { body: other })).toMatchObject({ code: 'statement-not-shown' });
+  });
+});
+
+describe('once it is signed', () => {
+  it('nothing of the person is left in any table, and the record fits as before', async () => {
+    expect(await placesOf(PERSONAL)).toEqual(expect.arrayContaining(['public.person.name']));
+    const before = await verified();
+    expect(before.misfits).toEqual([]);
+    const body = { reason: REASON, sign: await sign('wick') };
+    const done = await quality.post<Shapes['MemberChanged']>(`/api/people/${ids['wick']}/erasure`, body);
+    expect(done.body.person).toMatchObject({
+      name: expect.stringMatching(/^\(name erased\) [0-9a-f]{16}$/) as string,
+      licence: null,
+    });
+    expect(await placesOf(PERSONAL)).toEqual([]);
+    expect(await verified()).toEqual({ misfits: [], entries: before.entries + 1 });
+  });
+
+  it('the signature still verifies, and is shown under the reference', async () => {
+    const view = await quality.get<Shapes['SignatureView']>(`/api/signatures/${signature.id}`);
+    expect(view).toMatchObject({ verifies: true, signedAt: signature.signedAt });
+    expect(view.by).toMatch(/^\(name erased\) [0-9a-f]{16}$/);
+  });
+
+  it('the record says that it was done and by whom, and the person cannot sign in', async () => {
+    const newest = await withClient(scene.server.database.adminUrl, async (client) => {
+      const { rows } = await client.query<{ canonical: string; who: string }>(
+        `select convert_from(canonical, 'UTF8') as canonical, who from record_entry where what = 'person.erased'`,
+      );
+      return rows;
+    });
+    expect(newest).toHaveLength(1);
+    expect(newest[0]?.who).toMatch(/^[0-9a-f]{64}$/);
+    expect(newest[0]?.canonical).toContain(REASON);
+    await expect(scene.server.signIn('wick')).rejects.toThrow('401');
+  });
+
+  it('refuses to be done twice', async () => {
+    const body = { reason: REASON, sign: await sign('wick') };
+    const again = await quality.refused('POST', `/api/people/${ids['wick']}/erasure`, { body });
+    expect(again).toMatchObject({ code: 'not-found' });
+  });
+});
