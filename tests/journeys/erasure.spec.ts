@@ -110,6 +110,34 @@ describe('it is refused, and what to do next is said,', () => {
   });
 });
 
+describe('what is past its period', () => {
+  const listed = () => quality.get<Shapes['Retention']>('/api/record/retention');
+
+  it('is listed once its last day is over and not before, and nothing is deleted', async () => {
+    const { months, says, people, defects, logs } = await listed();
+    expect({ months, says }).toEqual({
+      months: { log: 36, work: 36 },
+      says: expect.stringContaining('deletes nothing') as string,
+    });
+    const kept = { since: '2026-01-15T12:01:00.000Z', keptUntil: '2029-01-15T12:01:00.000Z' };
+    expect(people.filter(({ id }) => id === ids['wick'])).toMatchObject([{ name: 'Wick Straddock', ...kept }]);
+    expect(people.some(({ id }) => id === ids['odrin'])).toBe(false);
+    for (const { keptUntil } of [...defects, ...logs]) expect(keptUntil <= clock).toBe(true);
+    expect(logs.length).toBeGreaterThan(0);
+    const entries = await verified();
+    expect(await listed()).toMatchObject({ people });
+    expect(await verified()).toEqual(entries);
+    clock = '2029-01-15T12:00:59.999Z';
+    expect((await listed()).people.some(({ id }) => id === ids['wick'])).toBe(false);
+    clock = '2029-01-15T12:01:00.000Z';
+  });
+
+  it('is shown to quality and administrators alone', async () => {
+    const technician = await scene.server.signIn('odrin');
+    expect(await technician.refused('GET', '/api/record/retention')).toMatchObject({ code: 'role-missing' });
+  });
+});
+
 describe('once it is signed', () => {
   it('nothing of the person is left in any table, and the record fits as before', async () => {
     expect(await placesOf(PERSONAL)).toEqual(expect.arrayContaining(['public.person.name']));

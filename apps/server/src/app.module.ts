@@ -101,6 +101,7 @@ import { NoticingService } from './watch/reminders/noticing.service.js';
 import { RemindersController } from './watch/reminders/reminders.controller.js';
 import { RemindersService } from './watch/reminders/reminders.service.js';
 import type { WatchOptions } from './watch/reminders/watch-options.js';
+import { RetentionService } from './record/retention.service.js';
 import { RecordController } from './record/record.controller.js';
 import { LookingService } from './zone-data/looking.service.js';
 import { ZoneDataController } from './zone-data/zone-data.controller.js';
@@ -199,6 +200,7 @@ export class AppModule {
         MembersService,
         OneOffsService,
         ErasuresService,
+        RetentionService,
         Challenges,
         PasskeysService,
         SignOnService,

@@ -9,6 +9,7 @@ import { ref } from '../openapi/shape.js';
 import { baseTime } from './base-time.js';
 import { ExportsService } from './exports.service.js';
 import { MAY_EXPORT } from './may-export.js';
+import { RetentionService } from './retention.service.js';
 
 export class RecordQuery {
   @Id({ description: 'The aircraft.' })
@@ -33,6 +34,7 @@ export class RecordController {
   constructor(
     @Inject(STORE) private readonly store: Store,
     private readonly exports: ExportsService,
+    private readonly retention: RetentionService,
   ) {}
 
   @Get()
@@ -92,6 +94,14 @@ export class RecordController {
       ...(entry === undefined ? {} : { entry: Number(entry) }),
       ...(since === undefined ? {} : { since: Number(since) }),
     });
+  }
+
+  @Get('retention')
+  @Roles('quality', 'administrator')
+  @ApiOperation({ summary: 'What is past its period of keeping, at most 500 defects. It deletes nothing.' })
+  @ApiOkResponse({ schema: ref('Retention') })
+  pastKeeping(@CurrentSession() { operatorId, personId }: Session): Promise<object> {
+    return this.store.withOperator(operatorId, personId, (tx) => this.retention.list(tx));
   }
 
   @Get('head')

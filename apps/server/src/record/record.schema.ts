@@ -25,6 +25,8 @@ const PROOF = {
   ),
 };
 
+const KEPT = { since: instant('What the period is counted from'), keptUntil: instant('When it ended') };
+
 export const RECORD_SHAPES: Record<string, Shape> = {
   RecordEntries: object({
     entries: list(
@@ -64,5 +66,13 @@ export const RECORD_SHAPES: Record<string, Shape> = {
     },
     'A whole history, re-checkable without the house.',
   ),
+  Retention: object({
+    at: instant('When this was read'),
+    months: object({ log: whole('The log, after its last entry.'), work: whole('Records of work, after release.') }),
+    says: text('What this list does not do.'),
+    logs: list(object({ id: text('id'), registration: text('Mark of the aircraft.'), ...KEPT })),
+    defects: list(object({ id: text('id'), number: text('Number of the defect.'), ...KEPT })),
+    people: list(object({ id: text('id'), name: text('Name.'), reference: text('In the record.'), ...KEPT })),
+  }),
   RecordHead: object({ size: whole('How many entries.'), root: orNull(text('Root hash, hex.')) }),
 };

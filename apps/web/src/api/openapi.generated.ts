@@ -2004,6 +2004,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/record/retention': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What is past its period of keeping, at most 500 defects. It deletes nothing. */
+    get: operations['RecordController_pastKeeping'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/record/head': {
     parameters: {
       query?: never;
@@ -6172,6 +6189,71 @@ export interface components {
       cautions: string[];
       /** @description How to check it. */
       check: string;
+    };
+    Retention: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      months: {
+        /** @description The log, after its last entry. */
+        log: number;
+        /** @description Records of work, after release. */
+        work: number;
+      };
+      /** @description What this list does not do. */
+      says: string;
+      logs: {
+        /** @description id */
+        id: string;
+        /** @description Mark of the aircraft. */
+        registration: string;
+        /**
+         * Format: date-time
+         * @description What the period is counted from (ISO 8601)
+         */
+        since: string;
+        /**
+         * Format: date-time
+         * @description When it ended (ISO 8601)
+         */
+        keptUntil: string;
+      }[];
+      defects: {
+        /** @description id */
+        id: string;
+        /** @description Number of the defect. */
+        number: string;
+        /**
+         * Format: date-time
+         * @description What the period is counted from (ISO 8601)
+         */
+        since: string;
+        /**
+         * Format: date-time
+         * @description When it ended (ISO 8601)
+         */
+        keptUntil: string;
+      }[];
+      people: {
+        /** @description id */
+        id: string;
+        /** @description Name. */
+        name: string;
+        /** @description In the record. */
+        reference: string;
+        /**
+         * Format: date-time
+         * @description What the period is counted from (ISO 8601)
+         */
+        since: string;
+        /**
+         * Format: date-time
+         * @description When it ended (ISO 8601)
+         */
+        keptUntil: string;
+      }[];
     };
     RecordHead: {
       /** @description How many entries. */
@@ -10555,6 +10637,34 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['RecordProof'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RecordController_pastKeeping: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Retention'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -1,4 +1,4 @@
-import { In, IsNull, MoreThanOrEqual, Not } from 'typeorm';
+import { In, IsNull, LessThan, MoreThanOrEqual, Not } from 'typeorm';
 import { DefectTable, type DefectRow } from '../rows/defect.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import type { Transaction } from '../transaction.js';
@@ -43,6 +43,13 @@ export class Defects {
     const { operatorId, manager } = this.tx;
     const where = { operatorId, aircraftId, entry, closedAt: Not(IsNull()) };
     return manager.find(DefectTable, { where, order: { closedAt: 'DESC', number: 'DESC' } });
+  }
+
+  /** Closed before an instant, the first closed first. */
+  closedBefore(at: string, limit: number): Promise<DefectRow[]> {
+    const { operatorId, manager } = this.tx;
+    const where = { operatorId, closedAt: LessThan(at) };
+    return manager.find(DefectTable, { where, order: { closedAt: 'ASC', id: 'ASC' }, take: limit });
   }
 
   /** With a fixed end, open or closed since an instant; of one aircraft or of all. */

@@ -132,6 +132,18 @@ export class RecordOfOperator {
     return this.select('e.aircraft_id = $2', 's.number nulls last, e.seq', [aircraftId]);
   }
 
+  /** When something was last entered for each aircraft; one that nothing was entered for is missing. */
+  async lastOfEachAircraft(): Promise<{ id: string; registration: string; at: string }[]> {
+    const rows = await this.tx.query<{ id: string; registration: string; at: Date }>(
+      `select a.id, a.registration, last.entered_at as at from aircraft a cross join lateral (
+         select entered_at from record_entry e where e.operator_id = a.operator_id and e.aircraft_id = a.id
+         order by e.seq desc limit 1) last
+       where a.operator_id = $1 order by a.registration`,
+      [this.tx.operatorId],
+    );
+    return rows.map((row) => ({ ...row, at: row.at.toISOString() }));
+  }
+
   /** The numbers of these entries; one that is not sealed yet is missing. */
   async numbersOf(entryIds: readonly string[]): Promise<Map<string, number>> {
     const rows = await this.tx.query<{ id: string; number: string }>(
