@@ -41,27 +41,27 @@ function Content({ view }: { view: View }) {
   return (
     <>
       <Orphans view={view} />
-      <div class="buttons">
-        <a class="button" href={`${at}/found`}>
-          I found something
-        </a>
-        {works &&
-          SIGNED_ACTS.map(([address, text]) => (
-            <a key={address} class="button" href={`${at}/${address}`}>
-              {text}
-            </a>
-          ))}
-        {works && unseen.length > 0 && (
-          <a class="button" href={`${at}/seen`}>
-            See that it is undone
-          </a>
-        )}
-      </div>
       <div class="two">
         <div>
           <h2>On the aircraft: {counted(view.left.length, 'thing', 'things', 'nothing')}</h2>
           <RegisterList lines={view.left} />
           <Corrections view={view} />
+          <div class="buttons">
+            <a class="button" href={`${at}/found`}>
+              I found something
+            </a>
+            {works &&
+              SIGNED_ACTS.map(([address, text]) => (
+                <a key={address} class="button" href={`${at}/${address}`}>
+                  {text}
+                </a>
+              ))}
+            {works && unseen.length > 0 && (
+              <a class="button" href={`${at}/seen`}>
+                See that it is undone
+              </a>
+            )}
+          </div>
         </div>
         <div>
           <HandOvers view={view} />

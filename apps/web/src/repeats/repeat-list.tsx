@@ -2,6 +2,8 @@ import type { Schemas } from '../api/client.js';
 import { shortName } from '../item/work-address.js';
 import { useSession } from '../session/session.js';
 import { withOffset } from '../words/time.js';
+import { counted } from '../words/words.js';
+import { nextOfEach, type Owed } from './next-of-each.js';
 
 type Repeat = Schemas['RepeatLine'];
 
@@ -49,6 +51,12 @@ export function RepeatWords({ repeat }: { repeat: Repeat }) {
   );
 }
 
+/** How often the same work comes after the time shown. */
+export function MoreTimes({ more }: { more: number }) {
+  if (more === 0) return null;
+  return <span class="soft block">and {counted(more, 'more time', 'more times', '')} as planned</span>;
+}
+
 const MOST_DONE = 5;
 
 /** Work of one item that comes again: what was missed and what is due first, then when it was done. */
@@ -58,25 +66,26 @@ export function RepeatList({ repeats }: { repeats: readonly Repeat[] }) {
   return (
     <section>
       <h2>Work owed again and again</h2>
-      <Lines repeats={open} />
-      <Lines repeats={done.slice(0, MOST_DONE)} />
+      <Lines owed={nextOfEach(open)} />
+      <Lines owed={nextOfEach(done.slice(0, MOST_DONE))} />
       {done.length > MOST_DONE && (
         <details>
           <summary>{done.length - MOST_DONE} more times done</summary>
-          <Lines repeats={done.slice(MOST_DONE)} />
+          <Lines owed={nextOfEach(done.slice(MOST_DONE))} />
         </details>
       )}
     </section>
   );
 }
 
-function Lines({ repeats }: { repeats: readonly Repeat[] }) {
-  if (repeats.length === 0) return null;
+function Lines({ owed }: { owed: readonly Owed<Repeat>[] }) {
+  if (owed.length === 0) return null;
   return (
     <ul class="plain-list">
-      {repeats.map((repeat, index) => (
-        <li key={`${repeat.work} ${index}`}>
-          <RepeatState repeat={repeat} /> {shortName(repeat.work)}: <RepeatWords repeat={repeat} />
+      {owed.map(({ line, more }, index) => (
+        <li key={`${line.work} ${index}`}>
+          <RepeatState repeat={line} /> {shortName(line.work)}: <RepeatWords repeat={line} />
+          <MoreTimes more={more} />
         </li>
       ))}
     </ul>

@@ -7,8 +7,8 @@ import { Cell } from '../shell/cell.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { withOffset } from '../words/time.js';
-import { counted } from '../words/words.js';
-import { RepeatState, RepeatWords } from './repeat-list.js';
+import { nextOfEach, type Owed } from './next-of-each.js';
+import { MoreTimes, RepeatState, RepeatWords } from './repeat-list.js';
 
 type Line = Schemas['FleetRepeat'];
 
@@ -27,30 +27,11 @@ export function RepeatsPage() {
     >
       <Read of={list}>
         {({ repeats }) =>
-          repeats.length === 0 ? <p>No open item owes work again.</p> : <Table owed={nextOfEach(repeats)} />
+          repeats.length === 0 ? <p>No open item owes work again.</p> : <Table owed={nextOfEach(inOrder(repeats))} />
         }
       </Read>
     </Page>
   );
-}
-
-interface Owed {
-  line: Line;
-  /** How many more times the same work is due before flights planned. */
-  more: number;
-}
-
-/** Of what is due again and again only the next time, with how often it comes after that. */
-function nextOfEach(lines: readonly Line[]): Owed[] {
-  const due = new Map<string, Owed>();
-  return inOrder(lines).flatMap((line): Owed[] => {
-    const owed = { line, more: 0 };
-    if (line.state !== 'due') return [owed];
-    const before = due.get(`${line.defect} ${line.work}`);
-    if (before) before.more += 1;
-    else due.set(`${line.defect} ${line.work}`, owed);
-    return before ? [] : [owed];
-  });
 }
 
 function inOrder(lines: readonly Line[]): Line[] {
@@ -60,7 +41,7 @@ function inOrder(lines: readonly Line[]): Line[] {
   );
 }
 
-function Table({ owed }: { owed: readonly Owed[] }) {
+function Table({ owed }: { owed: readonly Owed<Line>[] }) {
   return (
     <table class="stack">
       <thead>
@@ -87,9 +68,7 @@ function Table({ owed }: { owed: readonly Owed[] }) {
             </Cell>
             <Cell head="When and why">
               <RepeatWords repeat={line} />
-              {more > 0 && (
-                <span class="soft block">and {counted(more, 'more time', 'more times', '')} as planned</span>
-              )}
+              <MoreTimes more={more} />
             </Cell>
           </tr>
         ))}
