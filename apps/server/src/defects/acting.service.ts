@@ -51,7 +51,7 @@ export class ActingService {
     const { session, request, reply } = calling;
     const proof = sign === null ? null : await this.signIn.proveAgain(session, sign, request);
     return once(this.store, session, request, reply, async (tx) => {
-      const scene = await sceneOf(tx, { ...calling, proof }, id, this.dispatch.settings(tx), this.now);
+      const scene = await sceneOf(tx, { ...calling, proof }, id, () => this.dispatch.settings(tx), this.now);
       const { aircraft, row, context, settings } = scene;
       const { acts, life } = await readably(aircraft, scene.opened, async () => {
         const decided = await decide(scene);

@@ -45,12 +45,12 @@ export async function sceneOf(
   tx: Tx,
   { session, request, proof = null }: Pick<Calling, 'session' | 'request' | 'proof'>,
   defectId: string,
-  asked: OperatorSettings | Promise<OperatorSettings>,
+  settingsOf: () => Promise<OperatorSettings>,
   clock: Clock,
 ): Promise<Scene> {
   const seen = seenVersion(request);
   const [settings, aircraft] = await Promise.all([
-    asked,
+    settingsOf(),
     tx.aircraft.lockOfDefect(defectId),
     tx.people.member(session.personId),
   ]);

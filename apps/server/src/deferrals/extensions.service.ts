@@ -172,8 +172,8 @@ export class ExtensionsService {
   ): Promise<object> {
     const { session, request, reply } = calling;
     return once(this.store, session, request, reply, async (tx) => {
-      const settings = await this.dispatch.settings(tx);
-      const scene = await sceneOf(tx, calling, defectId, settings, this.now);
+      const scene = await sceneOf(tx, calling, defectId, () => this.dispatch.settings(tx), this.now);
+      const { settings } = scene;
       const { status, id } = await readably(scene.aircraft, scene.opened, () => step(scene));
       const row = await tx.extensions.get(id);
       if (!row) throw new Error(`Extension ${id} was written and is not there.`);
