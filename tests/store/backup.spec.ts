@@ -123,9 +123,21 @@ describe('a backup', () => {
   });
 });
 
+const DAMAGE = /it (was altered|ends too early)|something stands after its end/;
+
+/** What a compressed file holds; null where it is none. */
+function unpacked(bytes: Buffer): string | null {
+  try {
+    return gunzipSync(bytes).toString('latin1');
+  } catch {
+    return null;
+  }
+}
+
 describe('a file that is not whole', () => {
   it('is refused before anything is touched, wherever a byte of it differs and wherever it ends', async () => {
     const bytes = readFileSync(path);
+    const whole = unpacked(bytes);
     const broken = join(folder, 'broken.backup');
     await emptied(async (empty) => {
       await fc.assert(
@@ -138,8 +150,10 @@ describe('a file that is not whole', () => {
             fc.pre(cut || at < 3 || at > 9);
             const other = cut ? bytes.subarray(0, at) : Buffer.from(bytes);
             if (!cut) other[at] = (other[at] ?? 0) ^ by;
+            // Bits that fill up the last byte of the compression say nothing either.
+            fc.pre(unpacked(other) !== whole);
             writeFileSync(broken, other);
-            await expect(restoreBackup(empty.ownerUrl, broken)).rejects.toThrow(/it (was altered|ends too early)/);
+            await expect(restoreBackup(empty.ownerUrl, broken)).rejects.toThrow(DAMAGE);
           },
         ),
         { numRuns: 30 },
