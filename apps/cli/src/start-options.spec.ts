@@ -23,6 +23,8 @@ describe('what the server is told at its start', () => {
       requestsPerMinute: 1200,
       lookEverySeconds: 600,
       leaseSeconds: 60,
+      publicUrl: null,
+      signOn: null,
     });
   });
 
