@@ -4,10 +4,12 @@
  */
 import type { Entry, Row } from '#mel';
 import type { OpenDefect } from '../situation.js';
+import { byCode } from '../units/unit.js';
 import type { Frame } from './frame.js';
 
 export function foundTogether(frame: Frame, defects: readonly OpenDefect[]): string[] {
-  const items = defects.flatMap((defect) => {
+  const inOrder = [...defects].sort((a, b) => byCode(a.id, b.id));
+  const items = inOrder.flatMap((defect) => {
     const entry = defect.entry === null ? undefined : frame.mel.entry(defect.entry);
     return entry === undefined ? [] : [{ defect, entry, row: rowOf(frame, defect) }];
   });

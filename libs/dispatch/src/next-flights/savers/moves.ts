@@ -1,6 +1,7 @@
 /** Single changes that may be made together: none of them need save anything by itself. */
 import { rowsOfDefect, underRow } from '../../proposal/rows-of-defect.js';
-import type { PlannedFlight, Situation } from '../../situation.js';
+import type { OpenDefect, PlannedFlight, Situation } from '../../situation.js';
+import { byCode } from '../../units/unit.js';
 import { maintenanceAt, PERSON } from '../at-stop.js';
 import { doneFor } from '../fly-on.js';
 import type { SingleKind } from '../next-flights.js';
@@ -33,8 +34,13 @@ export function movesOf(saving: Saving): Move[] {
   return [...sent(saving), ...earlier(saving), ...fixed(saving), ...changedRows(saving), ...leftOut(saving)];
 }
 
+/** In one order, however they are written down. */
+function defectsOf({ plan }: Saving): OpenDefect[] {
+  return [...plan.start.defects].sort((a, b) => byCode(a.id, b.id));
+}
+
 function fixed(saving: Saving): Move[] {
-  return saving.plan.start.defects.map(({ id, rectifyMinutes = null }) => ({
+  return defectsOf(saving).map(({ id, rectifyMinutes = null }) => ({
     kind: 'fix',
     words: `fix ${sayDefect(saving, id)}`,
     size: 1,
@@ -45,7 +51,7 @@ function fixed(saving: Saving): Move[] {
 }
 
 function changedRows(saving: Saving): Move[] {
-  return saving.plan.start.defects.flatMap((defect) =>
+  return defectsOf(saving).flatMap((defect) =>
     rowsOfDefect(defect, saving.stops.fitted).flatMap((row): Move[] => {
       if (row === null || row === defect.row) return [];
       const { id, entry } = defect;
