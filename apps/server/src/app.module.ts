@@ -13,6 +13,8 @@ import { ActingService } from './defects/acting.service.js';
 import { DeferralCheck } from './defects/deferral-check.js';
 import { DefectViews } from './defects/defect-views.service.js';
 import { CrewPlacardController } from './defects/crew-placard.controller.js';
+import { CorrectingController } from './defects/correcting.controller.js';
+import { CorrectingService } from './defects/correcting.service.js';
 import { ActsController, DefectsController } from './defects/defects.controller.js';
 import { RepeatsController } from './defects/repeats.controller.js';
 import { DefectsService } from './defects/defects.service.js';
@@ -156,6 +158,7 @@ export class AppModule {
         DefectsController,
         RepeatsController,
         ActsController,
+        CorrectingController,
         RegisterController,
         AcceptancesController,
         RecurrenceController,
@@ -209,6 +212,7 @@ export class AppModule {
         DefectsService,
         RowChangesService,
         LeavingService,
+        CorrectingService,
         RegisterService,
         AcceptancesService,
         RecurrenceService,

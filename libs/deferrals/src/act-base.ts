@@ -34,4 +34,6 @@ export interface FailedItem {
 }
 
 /** What a correction may put right. Everything else is put right by doing and signing the right thing. */
-export type CorrectableField = 'description' | 'sheet' | 'system' | 'faultMessage' | 'recordedAt' | 'where' | 'tag';
+export type CorrectableField = CorrectableWord | 'where' | 'tag';
+/** Of a write-up; the others are of a thing left on the aircraft. */
+export type CorrectableWord = 'description' | 'sheet' | 'system' | 'faultMessage' | 'occurredAt' | 'recordedAt';

@@ -15,7 +15,15 @@ import type { CorrectionAsked, GenerallyVerified, GivenOver, Joined, TakenOver }
 
 export type * from './cards/card-acts.js';
 export type { LeftItem, Times } from './act-parts.js';
-export type { Aircraft, CorrectableField, DocumentOwner, FailedItem, Owner, Part } from './act-base.js';
+export type {
+  Aircraft,
+  CorrectableField,
+  CorrectableWord,
+  DocumentOwner,
+  FailedItem,
+  Owner,
+  Part,
+} from './act-base.js';
 export type { CorrectionAsked, GenerallyVerified, GivenOver, Joined, TakenOver } from './acts-of-things.js';
 
 export interface WrittenUp extends ActBase<'written-up', Actor | Signature> {

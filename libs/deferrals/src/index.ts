@@ -115,4 +115,5 @@ export { limitsInWords } from './cards/measured.js';
 export { confirms, newerRevision } from './cards/newer-revision.js';
 export { accountsOf, missingOf, type AccountStands } from './cards/what-is-missing.js';
 export { askCorrection, lookAndCorrect, type AskCorrection } from './correcting/ask-correction.js';
+export { correctionMoves, type LimitMoved } from './correcting/correction-moves.js';
 export { correct, type Correct } from './correcting/correct.js';

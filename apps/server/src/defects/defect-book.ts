@@ -129,13 +129,15 @@ export function firstColumnsOf({ id: aircraftId }: Pick<AircraftRow, 'id'>, life
   return {
     id: life.defect,
     aircraftId,
-    description: life.description,
     raisedBy: life.writtenBy.person,
-    logPage: life.sheet,
-    occurredAt: life.occurredAt,
-    recordedAt: life.recordedAt,
     enteredAt: now,
+    ...wordsOf(life),
   };
+}
+
+/** What a correction may put right. */
+function wordsOf({ description, sheet, occurredAt, recordedAt }: DefectLife) {
+  return { description, logPage: sheet, occurredAt, recordedAt };
 }
 
 /** What the acts add up to, for lists. */
@@ -147,6 +149,7 @@ export function columnsOf(
   const { state, deadline } = standing(life, now);
   const basis = life.deferral?.basis ?? null;
   return {
+    ...wordsOf(life),
     entry: life.item?.entry ?? null,
     subEntry: life.item?.subEntry ?? null,
     units: life.item?.units ?? [],

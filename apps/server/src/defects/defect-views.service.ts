@@ -11,6 +11,7 @@ import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { flownLegs } from '../movements/flown-legs.js';
 import { livesOf } from './defect-book.js';
+import { correctionAsked, correctionsOf } from './correction-words.js';
 import { basisWords } from './deferral-check.js';
 import { FLIGHTS_AHEAD, legsFrom, projectionOf } from './projection.js';
 import { readably } from './readable-refusal.js';
@@ -66,7 +67,10 @@ export class DefectViews {
         repeats: await repeatLines(tx, aircraft, opened.life, settings, this.now()),
         causesGone: await causesGone(tx, aircraft, row, opened.life),
         left: left.map((item) => leftLine(item, aircraft, [row])),
-        history: opened.life.acts.map((act, index) => historyLine(act, index + 1, sealed, base)),
+        history: opened.life.acts.map((act, index) => ({
+          ...historyLine(act, index + 1, sealed, base),
+          corrections: correctionsOf(opened.life, act),
+        })),
       },
     };
   }
@@ -105,6 +109,9 @@ export class DefectViews {
               extensionWords(tx, opened.life, settings, this.now()),
             ),
           }
+        : {}),
+      ...(act === 'correct'
+        ? { correction: await readably(aircraft, [opened], () => correctionAsked(opened.life, query, settings)) }
         : {}),
     };
     return { act, statement: statementOf(act, { ...facts, ...more }, settings.releaseWording) };

@@ -99,6 +99,16 @@ const historyLine = object({
   enteredAt: instant('When it was entered here'),
   enteredAtBase: instant('The same as a clock at the base reads it, with its offset'),
   sealedAs: orNull(whole('Its number in the record, once sealed.')),
+  corrections: list(
+    object({
+      field: text('What reads otherwise since, in words.'),
+      was: orNull(text('What was written; null when nothing was.')),
+      now: text('What it reads now.'),
+      by: text('Who corrected it.'),
+      at: instant('When that was entered'),
+    }),
+    'What was put right in it afterwards, in order.',
+  ),
   details: anything('The act as stored.'),
 });
 

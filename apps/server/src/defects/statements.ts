@@ -2,7 +2,9 @@
  * The statement that each signature certifies. The signer sees it, sends it back word for word, and it is stored with the
  * signature (published requirement E-04 on electronic signatures: the intent is shown at signing).
  */
+import type { CorrectableWord } from '#deferrals';
 import { OneOf, Text } from '../http/fields.js';
+import { CORRECTABLE } from './correctable.js';
 
 export const SIGNED_ACTS = [
   'defer',
@@ -26,6 +28,7 @@ export const SIGNED_ACTS = [
   'card',
   'card-inspection',
   'card-stop',
+  'correct',
 ] as const;
 
 export type SignedAct = (typeof SIGNED_ACTS)[number];
@@ -40,6 +43,8 @@ export interface StatementFacts {
   work?: string;
   /** What is granted, in words; only for `extend`. */
   extension?: string;
+  /** What reads otherwise and what that moves, in words; only for `correct`. */
+  correction?: string;
   /** Incomplete work, in words; only for `release`. */
   staysOpen?: string;
   /** What the operator calls its release; only for `release`. */
@@ -64,6 +69,12 @@ export class StatementQuery {
     optional: true,
   })
   work?: string;
+
+  @OneOf(CORRECTABLE, { description: 'What is to read otherwise, for `correct`.', optional: true })
+  field?: CorrectableWord;
+
+  @Text(4000, { description: 'What it should read, for `correct`.', optional: true })
+  now?: string;
 
   @Text(2000, { description: 'What stays open, for `release`; several joined by "; ".', optional: true })
   staysOpen?: string;
@@ -113,6 +124,8 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
       return `I inspected what work card "${facts.work ?? ''}" names for ${what}, independently of whoever did it.`;
     case 'card-stop':
       return `Work card "${facts.work ?? ''}" for ${what} is stopped, and nothing of it is left on the aircraft.`;
+    case 'correct':
+      return `I correct the write-up of ${what}: ${facts.correction ?? ''} What was written stays readable.`;
     case 'release':
       return `${facts.releaseName ? `${facts.releaseName}. ` : ''}${releaseWording} (${what})${facts.staysOpen ? ` Not complete, and stays open: ${facts.staysOpen}.` : ''}`;
   }

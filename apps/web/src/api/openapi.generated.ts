@@ -872,6 +872,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/correction': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that something in the write-up was mistyped, and what it should read. The original stays readable. */
+    post: operations['CorrectingController_correct'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/aircraft/{id}/left': {
     parameters: {
       query?: never;
@@ -2573,6 +2590,19 @@ export interface components {
       /** @description The signature. */
       sign: components['schemas']['SignBody'];
     };
+    CorrectBody: {
+      /**
+       * @description What was mistyped.
+       * @enum {string}
+       */
+      field: 'description' | 'sheet' | 'system' | 'faultMessage' | 'occurredAt' | 'recordedAt';
+      /** @description What it should read. The time in the log can only become earlier. */
+      now: string;
+      /** @description Why it is corrected. */
+      reason: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
     FoundBody: {
       /** @description What was found on the aircraft. */
       items: components['schemas']['LeftBody'][];
@@ -3882,6 +3912,21 @@ export interface components {
        */
       enteredAtBase: string;
       sealedAs: number | null;
+      /** @description What was put right in it afterwards, in order. */
+      corrections: {
+        /** @description What reads otherwise since, in words. */
+        field: string;
+        was: string | null;
+        /** @description What it reads now. */
+        now: string;
+        /** @description Who corrected it. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When that was entered (ISO 8601)
+         */
+        at: string;
+      }[];
       /** @description The act as stored. */
       details: unknown;
     };
@@ -7427,7 +7472,8 @@ export interface operations {
           | 'verify'
           | 'card'
           | 'card-inspection'
-          | 'card-stop';
+          | 'card-stop'
+          | 'correct';
         /** @description MEL entry, for `defer`. */
         entry?: string;
         /** @description Row, for `defer` and `change-row`. */
@@ -7436,6 +7482,10 @@ export interface operations {
         document?: string;
         /** @description Which work, for `procedure`; which work on a card, for acts on a card. */
         work?: string;
+        /** @description What is to read otherwise, for `correct`. */
+        field?: 'description' | 'sheet' | 'system' | 'faultMessage' | 'occurredAt' | 'recordedAt';
+        /** @description What it should read, for `correct`. */
+        now?: string;
         /** @description What stays open, for `release`; several joined by "; ". */
         staysOpen?: string;
       };
@@ -8101,6 +8151,43 @@ export interface operations {
     requestBody: {
       content: {
         'application/json': components['schemas']['AnswerBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CorrectingController_correct: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['CorrectBody'];
       };
     };
     responses: {

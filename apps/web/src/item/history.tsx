@@ -11,7 +11,10 @@ export function History({ history }: { history: readonly Line[] }) {
     <ol class="history">
       {history.map((line) => (
         <li key={line.seq}>
-          <p class="strong">{line.words}</p>
+          <p class="strong">
+            <Struck line={line} />
+          </p>
+          <Corrections line={line} />
           <By line={line} />
           <Times line={line} />
           {line.statement && (
@@ -23,6 +26,36 @@ export function History({ history }: { history: readonly Line[] }) {
         </li>
       ))}
     </ol>
+  );
+}
+
+/** What was corrected since is struck where it stands. */
+function Struck({ line: { words, corrections } }: { line: Line }) {
+  const was = corrections.find((one) => one.was !== null && words.includes(one.was))?.was;
+  if (was === undefined || was === null) return <>{words}</>;
+  const at = words.indexOf(was);
+  return (
+    <>
+      {words.slice(0, at)}
+      <s>{was}</s>
+      {words.slice(at + was.length)}
+    </>
+  );
+}
+
+function Corrections({ line: { corrections } }: { line: Line }) {
+  const { operator } = useSession();
+  return (
+    <>
+      {corrections.map(({ field, was, now, by, at }) => (
+        <p key={at + field}>
+          Corrected, {field}: <s>{was ?? 'nothing'}</s> <ins>{now}</ins>{' '}
+          <span class="soft">
+            by {by}, {withOffset(at, operator.base)}
+          </span>
+        </p>
+      ))}
+    </>
   );
 }
 

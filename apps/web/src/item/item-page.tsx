@@ -96,6 +96,9 @@ function Content({ view }: { view: View }) {
       <div>
         <h2>History</h2>
         <History history={history} />
+        <p>
+          <a href={`/defects/${defect.id}/correction`}>Correct the write-up</a>
+        </p>
         <TakeOut of={`/defects/${defect.id}`} placards={view.defect} />
       </div>
     </div>

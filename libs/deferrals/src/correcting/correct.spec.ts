@@ -7,6 +7,7 @@ import { leaveOnAircraft } from '../leaving/leave.js';
 import { undoLeft } from '../leaving/undo.js';
 import { proceed, replay } from '../replay.js';
 import { deadlineOf } from '../signed-limit.js';
+import { correctionMoves } from './correction-moves.js';
 import { correct, type Correct } from './correct.js';
 
 const RECORDED = '2026-01-26T10:00Z';
@@ -71,6 +72,22 @@ describe('correcting the log time', () => {
   it('cannot lie before it occurred', () => {
     const told = writtenUp(RECORDED, { occurredAt: '2026-01-26T09:00Z' });
     expect(refusalOf(() => correct(told, time('2026-01-26T08:59Z'), given)).code).toBe('occurred-after-recorded');
+  });
+
+  it('of the occurrence is corrected too, but not to one after the log', () => {
+    const occurred = (now: string) => command({ field: 'occurredAt', was: null, now });
+    expect(proceed(life, correct(life, occurred('2026-01-26T09:30Z'), given)).occurredAt).toBe('2026-01-26T09:30Z');
+    expect(refusalOf(() => correct(life, occurred('2026-01-26T10:01Z'), given)).code).toBe('occurred-after-recorded');
+  });
+
+  it('tells what it moves before it is signed, and that a granted extension falls away', () => {
+    const { settings } = given;
+    const moved = correctionMoves(life, '2026-01-25T23:00Z', settings);
+    expect([moved?.before.lastDay, moved?.after.lastDay]).toEqual(['2026-02-05', '2026-02-04']);
+    expect(moved).toMatchObject({ counted: false, extended: false });
+    expect(correctionMoves(writtenUp(RECORDED), '2026-01-25T23:00Z', settings)).toBeNull();
+    const flights = deferredAs({ category: 'A', interval: '4 flights' }, RECORDED);
+    expect(correctionMoves(flights, '2026-01-25T23:00Z', settings)?.counted).toBe(true);
   });
 
   it('is refused in a stored history that keeps or loses the limits', () => {

@@ -2,7 +2,7 @@
  * Something that was written wrong is put right by an act of its own, signed and with its reason; the original stays
  * readable (AMC M.A.305(e); published requirement E-09 on electronic records).
  *
- * Words can be corrected, the log time only to an earlier one, and what is left on the aircraft only after a second
+ * Words can be corrected, the time it occurred, the log time only to an earlier one, and what is left on the aircraft only after a second
  * person looked. Everything else is put right by doing the right thing.
  */
 import type { CorrectableField, Corrected } from '../acts.js';
@@ -11,6 +11,7 @@ import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import type { Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
+import { admitTimes } from '../writing-up/admit-times.js';
 import { needText } from '../writing-up/need-text.js';
 import { admitEarlierDay } from './admit-earlier-day.js';
 import { admitSecondLook } from './admit-second-look.js';
@@ -34,6 +35,7 @@ export const corrected: ActRule<'corrected'> = {
       });
     }
     if (act.field === 'recordedAt') admitEarlierDay(life, act);
+    if (act.field === 'occurredAt') admitTimes({ ...life, occurredAt: act.now });
     if (act.item !== null) admitSecondLook(life, act);
   },
   changes(life, { field, item, now, limits }) {

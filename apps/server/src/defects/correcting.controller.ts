@@ -1,0 +1,25 @@
+import { Body, Controller, HttpCode, Post } from '@nestjs/common';
+import { ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
+import { type Called, Calling } from '../http/called.js';
+import { ref } from '../openapi/shape.js';
+import { CorrectBody } from './correct-body.js';
+import { CorrectingService } from './correcting.service.js';
+
+@ApiTags('acts')
+@Controller('api/defects/:id')
+export class CorrectingController {
+  constructor(private readonly correcting: CorrectingService) {}
+
+  @Post('correction')
+  @HttpCode(200)
+  @ApiHeader({ name: 'Idempotency-Key', required: true, description: 'A fresh UUID for each act.' })
+  @ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the defect as it was read.' })
+  @ApiOkResponse({ schema: ref('ActDone') })
+  @ApiOperation({
+    summary:
+      'Sign that something in the write-up was mistyped, and what it should read. The original stays readable.',
+  })
+  correct(@Calling() calling: Called, @Body() body: CorrectBody): Promise<object> {
+    return this.correcting.correct(calling, calling.id, body);
+  }
+}
