@@ -81,6 +81,29 @@ describe('the best plan', () => {
     expect(await glance('any')).toMatchObject({ kept: 2, possible: 2, shownBest: true });
   });
 
+  it.each([
+    ['by boards', {}],
+    ['by flying every choice', { grants: [] }],
+  ])('%s says how far some other choice may come', async (_way, more) => {
+    const fact = (name: string, value: string | boolean) => ({ fact: name, operator: 'equal' as const, value });
+    const mel = melOf(
+      entry('a', [{ consideredInoperative: [{ entry: 'c' }] }]),
+      entry('c', [
+        { provisos: [{ fact: 'flight.icing', operator: 'in', value: ['none'] }] },
+        { provisos: [fact('flight.rvsm', false)] },
+      ]),
+    );
+    const flights = ['none', 'known'].map((icing, at) => ({
+      id: `F${at}`,
+      from: 'Saltby',
+      to: 'Saltby',
+      offBlockAt: `2026-03-10T1${at * 4}:00Z`,
+      facts: { 'flight.icing': icing },
+    }));
+    const start = situationOf([{ entry: 'a', ...more }], { flight: null });
+    expect(await glanceAhead(mel, start, flights)).toMatchObject({ kept: 1, possible: 2, shownBest: true });
+  });
+
   it('at a glance has the answers of the flights told in full', async () => {
     for (let seed = 1; seed <= 15; seed++) {
       const flights = planOf(new Dice(seed));
