@@ -1,11 +1,11 @@
 /** Instants as they stand on paper and in a record: ISO 8601 with an offset, compared by the moment they mean. */
-import { IntervalInputError, readInstant } from '#intervals';
+import { IntervalInputError, readMilliseconds } from '#intervals';
 import { Refusal } from './refusal.js';
 
 /** Milliseconds since 1970-01-01T00:00Z. Throws Refusal `not-an-instant` naming the value and where it stood. */
 export function millisecondsOf(written: string, where: string): number {
   try {
-    return readInstant(where, written).epochMilliseconds;
+    return readMilliseconds(where, written);
   } catch (error) {
     if (error instanceof IntervalInputError) throw new Refusal('not-an-instant', { value: written, where });
     throw error;

@@ -1,7 +1,6 @@
-import { dayOf } from './calendar-day.js';
 import type { RectificationClock } from './clock.js';
 import { writeInstant } from './instant.js';
-import { isAfter, type ReadLeg } from './read-legs.js';
+import { dayOfLeg, type ReadLeg } from './read-legs.js';
 import type { CountingSettings } from './settings.js';
 
 export interface FlightDays {
@@ -13,6 +12,7 @@ export interface FlightDays {
 }
 
 export const FLIGHT_DAY_HOURS = 24;
+const FLIGHT_DAY_MS = FLIGHT_DAY_HOURS * 3_600_000;
 
 /**
  * Flight-days of these legs, in the order flown: the days in the base on which one of them left the blocks, that of
@@ -23,19 +23,18 @@ export function flightDaysOf(
   clock: Pick<RectificationClock, 'base' | 'dayOfDiscovery'>,
   flightDay: CountingSettings['flightDay'],
 ): FlightDays {
-  const found: FlightDays = { count: 0, lastOn: null, lastStartsAt: null };
-  let ends: ReadLeg['offBlock'] | null = null;
-  for (const { offBlock } of legs) {
-    const on = dayOf(offBlock, clock.base).toString();
+  const found = { count: 0, lastOn: null as string | null };
+  let last: ReadLeg['offBlock'] | null = null;
+  for (const leg of legs) {
+    const on = dayOfLeg(leg, clock.base);
     const isNew =
       flightDay === 'from-first-out'
-        ? ends === null || !isAfter(ends, offBlock)
+        ? last === null || leg.offBlock.epochMilliseconds - last.epochMilliseconds >= FLIGHT_DAY_MS
         : on > (found.lastOn ?? clock.dayOfDiscovery);
     if (!isNew) continue;
-    ends = offBlock.add({ hours: FLIGHT_DAY_HOURS });
+    last = leg.offBlock;
     found.count += 1;
     found.lastOn = on;
-    found.lastStartsAt = writeInstant(offBlock);
   }
-  return found;
+  return { ...found, lastStartsAt: last === null ? null : writeInstant(last) };
 }

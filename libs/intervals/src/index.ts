@@ -14,7 +14,7 @@ export {
   type ExtensionRefused,
 } from './extend.js';
 export type { ExtensionRefusal } from './extension-rules.js';
-export { readInstant, writeInstant } from './instant.js';
+export { readInstant, readMilliseconds, writeInstant } from './instant.js';
 export { IntervalInputError } from './interval-input-error.js';
 export {
   INTERVAL_UNITS,
