@@ -13,6 +13,7 @@ import {
 import type { AircraftRow, DefectRow, Tx, ZoneDifferenceRow } from '#store';
 import { keepSignature } from '../people/kept-signature.js';
 import { keepRegister } from '../register/keep-register.js';
+import { grouped } from './grouped.js';
 import { type KnownPerson, peopleIn, readAct, recordedAct, storedAct } from './people-in-acts.js';
 
 /** A defect with its row and its life. */
@@ -27,17 +28,12 @@ export async function livesOf(tx: Tx, rows: readonly DefectRow[]): Promise<Opene
     tx,
     stored.map(({ payload }) => payload),
   );
-  const acts = new Map<string, Act[]>();
-  for (const { defectId, payload } of stored) {
-    const act = readAct(payload, people);
-    const earlier = acts.get(defectId);
-    if (earlier) earlier.push(act);
-    else acts.set(defectId, [act]);
-  }
-  const differences = await tx.zoneData.all();
+  const acts = grouped(stored, ({ defectId }) => defectId);
+  const differences = grouped(await tx.zoneData.all(), ({ defectId }) => defectId);
   return rows.map((row) => {
-    const own = differences.filter(({ defectId }) => defectId === row.id).map(asDifference);
-    return { row, life: underZoneData(replay(acts.get(row.id) ?? []), own) };
+    const own = (differences.get(row.id) ?? []).map(asDifference);
+    const life = replay((acts.get(row.id) ?? []).map(({ payload }) => readAct(payload, people)));
+    return { row, life: underZoneData(life, own) };
   });
 }
 

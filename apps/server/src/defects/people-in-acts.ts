@@ -61,21 +61,29 @@ export function readPeople<T>(stored: object, people: ReadonlyMap<string, KnownP
 /** Ids of all people in an act. */
 export function peopleIn(act: object): string[] {
   const found = new Set<string>();
-  walk(act, (person) => {
-    found.add(String(person['person']));
-    return person;
-  });
+  visit(act, found);
   return [...found];
+}
+
+function visit(value: unknown, found: Set<string>): void {
+  if (typeof value !== 'object' || value === null) return;
+  for (const one of Array.isArray(value) ? (value as unknown[]) : Object.values(value)) visit(one, found);
+  if (isAboutPerson(value as Plain)) found.add(String((value as Plain)['person']));
 }
 
 /** Rewrites every object that stands for a person: it has a `person`, and is or holds an authorisation or a role. */
 function walk(value: unknown, rewrite: (person: Plain) => Plain): unknown {
   if (Array.isArray(value)) return value.map((one) => walk(one, rewrite));
   if (typeof value !== 'object' || value === null) return value;
-  const inner = Object.fromEntries(Object.entries(value).map(([key, one]) => [key, walk(one, rewrite)]));
-  if (typeof inner['person'] !== 'string') return inner;
-  if ('role' in inner) return rewrite(inner);
-  return 'validFrom' in inner ? keepPersonOnly(inner, rewrite) : inner;
+  const inner: Plain = Object.fromEntries(
+    Object.entries(value).map(([key, one]) => [key, typeof one === 'object' ? walk(one, rewrite) : one]),
+  );
+  if (!isAboutPerson(inner)) return inner;
+  return 'role' in inner ? rewrite(inner) : keepPersonOnly(inner, rewrite);
+}
+
+function isAboutPerson(object: Plain): boolean {
+  return typeof object['person'] === 'string' && ('role' in object || 'validFrom' in object);
 }
 
 /** An authorisation names its holder by id only: a name is never put into it. */

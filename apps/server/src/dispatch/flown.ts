@@ -4,7 +4,7 @@ import { countUsed, type CountingSettings, type Leg, rectificationWindow, type U
 import type { Repeat } from '#mel';
 import type { AircraftRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
-import { flownLegs } from '../movements/flown-legs.js';
+import { flownLegs, flownLegsOfAll } from '../movements/flown-legs.js';
 import type { Proposal } from './readable-gates.js';
 
 /** Legs from the earliest record on; none are read where nothing is counted in them, and nothing else is tried. */
@@ -20,6 +20,16 @@ export async function legsFor(
   if (counted.length === 0) return [];
   const first = counted.reduce((from, { row }) => (row.recordedAt < from ? row.recordedAt : from), at);
   return flownLegs(tx, aircraft.id, first);
+}
+
+/** The same for several aircraft, with nothing tried. @param fleet open defects by aircraft */
+export function legsForAll(tx: Tx, fleet: ReadonlyMap<string, readonly OpenedDefect[]>): Promise<Map<string, Leg[]>> {
+  const from = new Map<string, string>();
+  for (const [aircraft, defects] of fleet) {
+    const [first] = defects.flatMap(({ row, life }) => (countsFlights(life) ? row.recordedAt : [])).toSorted();
+    if (first !== undefined) from.set(aircraft, first);
+  }
+  return flownLegsOfAll(tx, from);
 }
 
 /** Whether what is flown uses up anything of a defect. */

@@ -8,6 +8,7 @@
 import type { Departure } from '#deferrals';
 import type { Leg } from '#intervals';
 import type { FlightRow, LegRow, Tx } from '#store';
+import { grouped } from '../defects/grouped.js';
 import { overlap } from './leg-content.js';
 
 const DAY = 86_400_000;
@@ -19,14 +20,41 @@ export async function flownLegs(tx: Tx, aircraftId: string, from: string): Promi
 
 /** The same, each with the flight and the station that it left. */
 export async function flownDepartures(tx: Tx, aircraftId: string, from: string): Promise<Departure[]> {
-  const told = await tx.legs.flown(aircraftId, new Date(Date.parse(from) - 2 * DAY).toISOString());
-  const planned = await tx.flights.flown(aircraftId, from);
+  const told = await tx.legs.flown(aircraftId, twoDaysBefore(from));
+  return departuresOf(told, await tx.flights.flown(aircraftId, from));
+}
+
+/** What each of these aircraft flew, in two questions however many they are. @param from by aircraft */
+export async function flownLegsOfAll(tx: Tx, from: ReadonlyMap<string, string>): Promise<Map<string, Leg[]>> {
+  const ids = [...from.keys()];
+  const [first] = [...from.values()].toSorted();
+  if (first === undefined) return new Map();
+  const told = grouped(await tx.legs.flownByAll(ids, twoDaysBefore(first)), ofAircraft);
+  const planned = grouped(await tx.flights.flownByAll(ids, first), ofAircraft);
+  return new Map(
+    [...from].map(([id, since]) => {
+      const legs = (told.get(id) ?? []).filter(({ offBlockAt }) => offBlockAt >= twoDaysBefore(since));
+      const flights = (planned.get(id) ?? []).filter(({ offBlockAt }) => offBlockAt >= since);
+      return [id, departuresOf(legs, flights).map(({ leg }) => leg)];
+    }),
+  );
+}
+
+function departuresOf(told: readonly LegRow[], planned: readonly FlightRow[]): Departure[] {
   const untold = planned.filter((flight) => !told.some((leg) => leg.flightId === flight.id || overlap(leg, flight)));
   const departures = [
     ...told.map((row) => ({ flight: row.flightId, from: row.fromStation, flown: true, leg: legOfRow(row) })),
     ...untold.map((row) => ({ ...plannedDeparture(row), flown: true })),
   ];
   return departures.sort((one, other) => (one.leg.offBlockAt < other.leg.offBlockAt ? -1 : 1));
+}
+
+function ofAircraft({ aircraftId }: LegRow | FlightRow): string {
+  return aircraftId;
+}
+
+function twoDaysBefore(from: string): string {
+  return new Date(Date.parse(from) - 2 * DAY).toISOString();
 }
 
 export function plannedDeparture(flight: FlightRow): Departure {

@@ -38,6 +38,15 @@ export class Defects {
     });
   }
 
+  /** Keys of those that are open and deferred, those of one aircraft together. */
+  deferredKeys(): Promise<Pick<DefectRow, 'id' | 'aircraftId'>[]> {
+    return this.tx.query(
+      `select id, aircraft_id as "aircraftId" from defect
+       where operator_id = $1 and closed_at is null and basis is not null order by aircraft_id, number`,
+      [this.tx.operatorId],
+    );
+  }
+
   /** Closed ones of one aircraft on one entry, the last closed first. */
   closedOn(aircraftId: string, entry: string): Promise<DefectRow[]> {
     const { operatorId, manager } = this.tx;

@@ -53,6 +53,11 @@ export class Flights {
     return this.select({ aircraftId, state: 'flown', offBlockAt: MoreThanOrEqual(from) });
   }
 
+  /** The same of several aircraft in one question. */
+  flownByAll(aircraftIds: readonly string[], from: string): Promise<FlightRow[]> {
+    return this.select({ aircraftId: In([...aircraftIds]), state: 'flown', offBlockAt: MoreThanOrEqual(from) });
+  }
+
   /** @throws StaleVersion */
   change(id: string, seen: number, changes: Partial<FlightRow>): Promise<void> {
     return this.tx.change(FlightTable, id, seen, changes);

@@ -59,6 +59,14 @@ export class Legs {
     return legs.getMany();
   }
 
+  /** The same of several aircraft in one question. */
+  async flownByAll(aircraftIds: readonly string[], from: string): Promise<LegRow[]> {
+    if (aircraftIds.length === 0) return [];
+    return this.of(aircraftIds)
+      .andWhere("leg.ending <> 'withdrawn' and leg.off_block_at >= :from", { from })
+      .getMany();
+  }
+
   /** Legs that a person entered or corrected, withdrawn ones too. */
   ofPeople(aircraftIds: readonly string[], from: string, until: string): Promise<LegRow[]> {
     return this.of(aircraftIds)

@@ -1,20 +1,32 @@
 import { Inject, Injectable } from '@nestjs/common';
-import type { DefectRow, JobAsked, Jobs, NoticedReminder, ReminderAddressRow, Store, Tx } from '#store';
+import type { AircraftRow, DefectRow, JobAsked, Jobs, NoticedReminder, ReminderAddressRow, Store, Tx } from '#store';
 import { livesOf } from '../../defects/defect-book.js';
+import { grouped } from '../../defects/grouped.js';
 import { DispatchService } from '../../dispatch/dispatch.service.js';
-import { legsFor, usedOf } from '../../dispatch/flown.js';
+import { legsForAll, usedOf } from '../../dispatch/flown.js';
 import { CLOCK, type Clock, STORE, WATCH } from '../../http/tokens.js';
 import { MelShelf } from '../../mel/mel-shelf.js';
 import { Titles } from '../titles.js';
 import { remindersOf, type Watch } from './reminders-of.js';
 import type { WatchOptions } from './watch-options.js';
 
-const AT_ONCE = 500;
+const PART = 250;
+const PARTS_AT_ONCE = 2;
 
 export interface LookedAt {
   deferrals: number;
   /** Reminders that are new and wait to be sent. */
   noticed: number;
+}
+
+type DeferredKey = Pick<DefectRow, 'id' | 'aircraftId'>;
+
+/** What is read once for a whole look. */
+interface Begun {
+  watch: Watch;
+  deferred: DeferredKey[];
+  fleet: ReadonlyMap<string, AircraftRow>;
+  titles: Titles;
 }
 
 /**
@@ -33,14 +45,22 @@ export class NoticingService {
 
   async look(operatorId: string): Promise<LookedAt> {
     const { jobs } = this.jobsOrNone();
-    const looked: LookedAt = { deferrals: 0, noticed: 0 };
-    const [watch, open] = await this.in(operatorId, (tx) => this.begin(tx, jobs));
-    if (watch.addresses.length === 0 || watch.settings.reminderShares.length === 0) return looked;
-    for (let from = 0; from < open.length; from += AT_ONCE) {
-      const rows = open.slice(from, from + AT_ONCE);
-      looked.noticed += await this.in(operatorId, (tx) => this.some(tx, watch, rows, jobs));
-    }
-    return { ...looked, deferrals: open.length };
+    const begun = await this.in(operatorId, (tx) => this.begin(tx, jobs));
+    const { watch, deferred } = begun;
+    if (watch.addresses.length === 0 || watch.settings.reminderShares.length === 0)
+      return { deferrals: 0, noticed: 0 };
+    const parts = inParts(deferred);
+    let noticed = 0;
+    // While one part waits for the database, another one is counted.
+    const work = async (): Promise<void> => {
+      for (let part = parts.shift(); part !== undefined; part = parts.shift()) {
+        const ids = part;
+        const found = await this.in(operatorId, (tx) => this.some(tx, begun, ids, jobs));
+        noticed += found;
+      }
+    };
+    await Promise.all(Array.from({ length: PARTS_AT_ONCE }, work));
+    return { deferrals: deferred.length, noticed };
   }
 
   private jobsOrNone(): WatchOptions {
@@ -53,7 +73,7 @@ export class NoticingService {
   }
 
   /** Also puts a job anew for each reminder whose own was lost: the row counts, and no job. */
-  private async begin(tx: Tx, jobs: Jobs): Promise<[Watch, DefectRow[]]> {
+  private async begin(tx: Tx, jobs: Jobs): Promise<Begun> {
     const now = this.now();
     const lost = await tx.reminders.waitingSince(secondsBefore(now, 2 * jobs.leaseSeconds));
     await jobs.put(
@@ -67,8 +87,10 @@ export class NoticingService {
     const { code, name, invented } = await tx.operators.current();
     const settings = await this.dispatch.settings(tx);
     const addresses = await this.addressesInUse(tx, now);
-    const open = await tx.defects.open();
-    return [{ addresses, settings, operator: { code, name, invented }, now }, open.filter(isDeferred)];
+    const deferred = await tx.defects.deferredKeys();
+    const fleet = new Map((await tx.aircraft.list()).map((one) => [one.id, one]));
+    const titles = await Titles.of(tx, this.shelf, fleet.values());
+    return { watch: { addresses, settings, operator: { code, name, invented }, now }, deferred, fleet, titles };
   }
 
   /** The address of a person who has left ends; one of the operator's own stays. */
@@ -88,18 +110,17 @@ export class NoticingService {
     return all.filter((one) => !left.includes(one));
   }
 
-  private async some(tx: Tx, watch: Watch, rows: readonly DefectRow[], jobs: Jobs): Promise<number> {
-    const opened = (await livesOf(tx, rows)).filter(({ life }) => life.deferral !== null);
-    const fleet = new Map((await tx.aircraft.list()).map((one) => [one.id, one]));
-    const titles = await Titles.of(tx, this.shelf, fleet.values());
-    const noticedBefore = grouped(await tx.reminders.ofDefects(rows.map(({ id }) => id)), ({ defectId }) => defectId);
+  private async some(tx: Tx, { watch, fleet, titles }: Begun, ids: readonly string[], jobs: Jobs): Promise<number> {
+    const opened = (await livesOf(tx, await tx.defects.getAll(ids))).filter(({ life }) => life.deferral !== null);
+    const onAircraft = grouped(opened, ({ row }) => row.aircraftId);
+    const noticedBefore = grouped(await tx.reminders.ofDefects(ids), ({ defectId }) => defectId);
+    const legs = await legsForAll(tx, onAircraft);
     const noticed: NoticedReminder[] = [];
-    for (const [aircraftId, of] of grouped(opened, ({ row }) => row.aircraftId)) {
-      const aircraft = fleet.get(aircraftId);
+    for (const [id, of] of onAircraft) {
+      const aircraft = fleet.get(id);
       if (!aircraft) continue;
-      const legs = await legsFor(tx, aircraft, of, [], watch.now);
       for (const { row, life } of of) {
-        const used = usedOf(life, legs, watch.settings.deferral.counting) ?? {};
+        const used = usedOf(life, legs.get(id) ?? [], watch.settings.deferral.counting) ?? {};
         const title = titles.item(aircraft, row);
         noticed.push(...remindersOf({ row, life, aircraft, title, used }, noticedBefore.get(row.id) ?? [], watch));
       }
@@ -111,22 +132,20 @@ export class NoticingService {
   }
 }
 
-function isDeferred({ basis }: DefectRow): boolean {
-  return basis !== null;
+/** Keys by the part, an aircraft never in two, so that what it flew is read once. */
+function inParts(deferred: readonly DeferredKey[]): string[][] {
+  const parts: string[][] = [];
+  for (const ofOne of grouped(deferred, ({ aircraftId }) => aircraftId).values()) {
+    const part = parts.at(-1);
+    const ids = ofOne.map(({ id }) => id);
+    if (part && part.length + ids.length <= PART) part.push(...ids);
+    else parts.push(ids);
+  }
+  return parts;
 }
 
 function jobsFor(operatorId: string, ids: readonly string[]): JobAsked<'deliver'>[] {
   return ids.map((reminderId) => ({ key: reminderId, data: { operatorId, reminderId } }));
-}
-
-function grouped<One>(list: readonly One[], keyOf: (one: One) => string): Map<string, One[]> {
-  const groups = new Map<string, One[]>();
-  for (const one of list) {
-    const group = groups.get(keyOf(one));
-    if (group) group.push(one);
-    else groups.set(keyOf(one), [one]);
-  }
-  return groups;
 }
 
 function secondsBefore(at: string, seconds: number): string {
