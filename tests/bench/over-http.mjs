@@ -63,11 +63,16 @@ export async function signIn(url) {
   return { url, cookie, secret, operator: session.operator.id };
 }
 
-/** One deferral, signed through the server. @returns id of its defect */
-export async function deferOne(store, client) {
-  const [defect] = await writtenUp(client, (await fleet(store, client, 9)).slice(0, 1));
-  await defer(client, defect);
-  return defect.id;
+/** One deferral on row 1 of an entry for each item, signed through the server. @returns ids of their defects */
+export async function deferEach(store, client, items) {
+  const aircraft = (await fleet(store, client, 9)).slice(0, items.length);
+  const defects = [];
+  for (const [index, item] of items.entries()) {
+    const [defect] = await writtenUp(client, [aircraft[index]], item);
+    await defer(client, defect, item.entry);
+    defects.push(defect.id);
+  }
+  return defects;
 }
 
 /** One aircraft for each deferral, so that no two wait for the same lock. */
@@ -90,15 +95,15 @@ async function fleet(store, client, round) {
   });
 }
 
-async function writtenUp(client, aircraft) {
+async function writtenUp(client, aircraft, item = { entry: ENTRY, units: ['L'] }) {
   const defects = [];
   await perSecond(aircraft, async (id) => {
     const { body, etag } = await post(client, '/api/defects', {
       aircraft: id,
       origin: 'technician',
-      description: 'Left landing light out.',
+      description: 'Found inoperative.',
       recordedAt: new Date().toISOString(),
-      item: { entry: ENTRY, units: ['L'] },
+      item,
     });
     defects.push({
       id: body.defect.id,
@@ -111,8 +116,8 @@ async function writtenUp(client, aircraft) {
   return defects;
 }
 
-async function defer(client, { id, number, registration, etag }) {
-  const statement = `I defer defect ${number} on ${registration} on the basis of MEL ${ENTRY} row 1. I have read its conditions, and its procedures and placard belong to this deferral.`;
+async function defer(client, { id, number, registration, etag }, entry = ENTRY) {
+  const statement = `I defer defect ${number} on ${registration} on the basis of MEL ${entry} row 1. I have read its conditions, and its procedures and placard belong to this deferral.`;
   await post(client, `/api/defects/${id}/deferral`, { row: '1', sign: { secret: client.secret, statement } }, etag);
 }
 
