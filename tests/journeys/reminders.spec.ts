@@ -6,6 +6,7 @@ import { Webhook } from 'standardwebhooks';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Shapes } from '../support/api-client.js';
 import type { MessageArrived } from '../support/endpoint.js';
+import { withClient } from '../support/with-client.js';
 import { PATIENT, RemindersScene } from './reminders.scene.js';
 
 const scene = new RemindersScene();
@@ -245,6 +246,20 @@ describe('an address', () => {
     expect(first.secret).toMatch(/^whsec_[A-Za-z0-9+/]{43}=$/);
     expect(again).toEqual({ ...first, secret: null });
     expect(JSON.stringify(await scene.view())).not.toContain((first.secret ?? 'none').slice(6));
+  });
+
+  it('lies in the database with a secret that nobody reads there, the one before it too', async () => {
+    const { rows } = await withClient(scene.server.database.adminUrl, (client) =>
+      client.query<{ secret: string; former_secret: string | null }>(
+        "select secret, former_secret from reminder_address where kind = 'webhook'",
+      ),
+    );
+    const stored = rows.flatMap(({ secret, former_secret: former }) => [
+      secret,
+      ...(former === null ? [] : [former]),
+    ]);
+    expect(stored.length).toBeGreaterThan(2);
+    expect(stored.filter((one) => !one.startsWith('sealed:1:'))).toEqual([]);
   });
 
   it('of a person is seen and turned off by that person or an administrator; of the operator by those who watch', async () => {

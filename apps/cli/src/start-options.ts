@@ -19,6 +19,8 @@ export interface StartOptions {
   /** Null: mail waits until a server is started with one. */
   mail: { url: string; from: string } | null;
   endpointsInside: boolean;
+  /** Empty: secrets of endpoints lie readable in the database. */
+  secretKeys: Buffer[];
   /** Null: no folder is watched. */
   movementsFolder: string | null;
   requestsPerMinute: number;
@@ -27,6 +29,8 @@ export interface StartOptions {
   publicUrl: string | null;
   signOn: SignOnAsked | null;
 }
+
+const KEY_BYTES = 32;
 
 type Environment = Record<string, string | undefined>;
 
@@ -39,6 +43,7 @@ export function startOptions({ options }: Pick<Given, 'options'>, env: Environme
     port: whole('--port', either('port', 'PORT') ?? '4170', 0, 65_535),
     mail: mailOf(either('smtp', 'SMTP_URL'), either('mail-from', 'MAIL_FROM')),
     endpointsInside: insideOf(either('endpoints', 'ENDPOINTS') ?? 'open'),
+    secretKeys: keysOf(given(env['SECRET_KEYS'])),
     movementsFolder: either('movements-folder', 'MOVEMENTS_FOLDER') ?? null,
     requestsPerMinute: whole('REQUESTS_PER_MINUTE', given(env['REQUESTS_PER_MINUTE']) ?? '1200', 1, 1_000_000_000),
     lookEverySeconds: whole('LOOK_EVERY_SECONDS', given(env['LOOK_EVERY_SECONDS']) ?? '600', 1, 43_200),
@@ -68,6 +73,16 @@ function mailOf(url: string | undefined, from: string | undefined): StartOptions
     throw new UsageError('--mail-from is no mailbox such as "Proviso <reminders@example.org>"');
   }
   return { url, from };
+}
+
+/** By the environment alone: what stands in a command line can be read by everybody on the machine. */
+function keysOf(text: string | undefined): Buffer[] {
+  return (text ?? '').split(/[\s,]+/).flatMap((one) => {
+    if (one === '') return [];
+    const key = Buffer.from(one, 'base64');
+    if (key.length === KEY_BYTES && key.toString('base64') === one) return [key];
+    throw new UsageError('SECRET_KEYS holds something that is not 32 bytes as base64 (openssl rand -base64 32)');
+  });
 }
 
 function insideOf(text: string): boolean {

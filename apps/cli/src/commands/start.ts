@@ -41,9 +41,10 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   const now = () => new Date().toISOString();
   const sealer = await startSealer(ownerUrl, { onError: failed('sealing failed') });
   const heads = await exportHeads(ownerUrl, asked, now, failed('signing heads failed'));
-  const { host, port, requestsPerMinute, leaseSeconds, mail, endpointsInside, lookEverySeconds } = options;
+  const { host, port, requestsPerMinute, leaseSeconds, mail, endpointsInside, secretKeys, lookEverySeconds } =
+    options;
   const jobs = await Jobs.open(appUrl, { leaseSeconds, onError: failed('a job failed') });
-  const watch = { jobs, mail, endpointsInside, lookEverySeconds };
+  const watch = { jobs, mail, endpointsInside, secretKeys, lookEverySeconds };
   const pages = join(ROOT, 'dist/apps/web');
   const { publicUrl, signOn } = options;
   const outside = { store, logger, now, tzdb, heads, watch, publicUrl, signOn };

@@ -10,6 +10,7 @@ import { CLOCK, type Clock, STORE, WATCH } from '../../http/tokens.js';
 import { addressLines, mayEnd, mayEnterForAll } from './address-lines.js';
 import type { AddAddressBody } from './bodies.js';
 import { refusedPlace } from './refused-place.js';
+import { sealed, type WhoseSecret } from './sealed-secret.js';
 import type { WatchOptions } from './watch-options.js';
 import { newWebhookSecret } from './webhook-signature.js';
 
@@ -33,15 +34,16 @@ export class AddressesService {
       await this.admitOneMore(tx, session);
       const aircraft = body.aircraft === undefined ? null : await aircraftOr404(tx, body.aircraft);
       secret = body.kind === 'webhook' ? newWebhookSecret() : null;
-      const id = await tx.reminderAddresses.add({
-        id: newId(),
+      const id = newId();
+      await tx.reminderAddresses.add({
+        id,
         personId: session.personId,
         forAll: body.of === 'operator',
         kind: body.kind,
         address: body.address.trim(),
         label: body.label,
         aircraftId: aircraft?.id ?? null,
-        secret,
+        secret: secret === null ? null : this.stored(secret, { operatorId: tx.operatorId, id }),
         createdAt: this.now(),
       });
       await this.record(tx, session, 'entered', id);
@@ -70,11 +72,16 @@ export class AddressesService {
       }
       secret = newWebhookSecret();
       const formerUntil = new Date(Date.parse(this.now()) + DAY).toISOString();
-      await tx.reminderAddresses.change(id, row.version, { secret, formerSecret: row.secret, formerUntil });
+      const stored = this.stored(secret, row);
+      await tx.reminderAddresses.change(id, row.version, { secret: stored, formerSecret: row.secret, formerUntil });
       await this.record(tx, session, 'secret-renewed', id);
       return { status: 201, body: { address: await this.lineOf(tx, session, id) } };
     });
     return { ...kept, secret };
+  }
+
+  private stored(secret: string, whose: WhoseSecret): string {
+    return sealed(secret, whose, this.watch?.secretKeys ?? []);
   }
 
   private admit({ kind, address, of }: AddAddressBody, session: Session): void {

@@ -5,6 +5,7 @@ import { failed, type Outcome } from './outcome.js';
 import { pauseAfter } from './pause.js';
 import { postWebhook } from './post-webhook.js';
 import { eventOf, type ReminderContent, subjectOf, textOf } from './reminder-content.js';
+import { opened } from './sealed-secret.js';
 import { sendMail } from './send-mail.js';
 import type { WatchOptions } from './watch-options.js';
 import { webhookHeaders } from './webhook-signature.js';
@@ -75,8 +76,11 @@ export class DeliveryService {
     if (address.kind === 'webhook') {
       const body = eventOf(reminder, content);
       const now = this.now();
+      const secrets = secretsOf(address, now, options.secretKeys ?? []);
+      if (secrets === null)
+        return failed('The key that opens the secret of this endpoint was not named to this server.');
       const timestamp = Math.floor(Date.parse(now) / 1000);
-      const headers = webhookHeaders({ id: reminder.id, timestamp, body }, secretsOf(address, now));
+      const headers = webhookHeaders({ id: reminder.id, timestamp, body }, secrets);
       const posted = { address: address.address, body, headers: { ...headers, 'content-type': EVENT_TYPE } };
       return postWebhook(posted, { mayInside: options.endpointsInside, longestMs, now });
     }
@@ -121,9 +125,12 @@ function needlessBecause(address: ReminderAddressRow | null, closedAt: string | 
   return closedAt === null ? null : 'The item was closed before it could be sent.';
 }
 
-function secretsOf({ secret, formerSecret, formerUntil }: ReminderAddressRow, now: string): string[] {
-  const former = formerSecret !== null && formerUntil !== null && now < formerUntil ? [formerSecret] : [];
-  return [...(secret === null ? [] : [secret]), ...former];
+/** Null where one of them cannot be opened. */
+function secretsOf(address: ReminderAddressRow, now: string, keys: readonly Buffer[]): string[] | null {
+  const { secret, formerSecret, formerUntil } = address;
+  const former = formerUntil !== null && now < formerUntil ? formerSecret : null;
+  const secrets = [secret, former].flatMap((stored) => (stored === null ? [] : [opened(stored, address, keys)]));
+  return secrets.every((one) => one !== null) ? secrets : null;
 }
 
 /** Unless somebody has ended or changed it meanwhile. */

@@ -8,6 +8,8 @@ export interface WatchOptions {
   mail: MailRoute | null;
   /** Endpoints on machines inside may be reached. */
   endpointsInside: boolean;
+  /** Encrypt secrets of endpoints in the database; the first one does, the others open what it did not. */
+  secretKeys?: readonly Buffer[];
   /** How often open deferrals are looked at; absent: every ten minutes. */
   lookEverySeconds?: number;
   /** The first pause after an attempt in vain; absent: a minute. */
