@@ -141,4 +141,27 @@ describe('a server with older data than deadlines are stored with', () => {
       refused: { type: '/api/problems/zone-data-older' },
     });
   });
+
+  it('warns whoever signs in, before a row is proposed, and refuses the statement and not only the signature', async () => {
+    const technician = await server.signIn('odrin');
+    const session = await technician.get<Shapes['SessionView']>('/api/session');
+    expect(session.operator).toMatchObject({ newerZoneData: '2098b' });
+    const { defects } = await technician.get<Shapes['DefectList']>('/api/defects');
+    const on = defects.find(({ number }) => number === ITEM)?.aircraft;
+    const { body } = await technician.post<Shapes['ActDone']>('/api/defects', {
+      aircraft: on,
+      origin: 'technician',
+      description: 'Left landing light out.',
+      recordedAt: NOW,
+      item: { entry: '33-42-11', units: ['L'] },
+    });
+    const propose = [{ defect: body.defect.id, entry: '33-42-11', units: ['L'], row: '1' }];
+    const answer = await technician.post<Shapes['Verdict']>('/api/dispatch/questions', { aircraft: on, propose });
+    expect(answer.body.items.map(({ entry }) => entry)).toContain('33-42-11');
+    const asked = `/api/defects/${body.defect.id}/statement?act=defer&row=1`;
+    expect(await technician.refused('GET', asked)).toMatchObject({
+      code: 'zone-data-older',
+      next: expect.stringContaining('use one that is'),
+    });
+  });
 });

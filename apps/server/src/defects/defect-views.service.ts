@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import type { DefectLife } from '#deferrals';
+import { type DefectLife, needZoneData } from '#deferrals';
 import type { Leg } from '#intervals';
 import type { AircraftRow, DefectRow, Tx } from '#store';
 import { documentLine } from '../deferrals/document-lines.js';
@@ -26,6 +26,8 @@ import {
   leftLine,
   openWorkView,
 } from './views.js';
+
+const SETS_A_DEADLINE: readonly StatementQuery['act'][] = ['defer', 'change-row'];
 
 /** Reads defects for the pages. */
 @Injectable()
@@ -91,6 +93,8 @@ export class DefectViews {
     if (!opened) throw new Error(`Defect ${id} has no life.`);
     const settings = await this.dispatch.settings(tx);
     const { act, entry, row: melRow, document, work, staysOpen } = query;
+    // Said before anybody proves who they are, and not after.
+    if (SETS_A_DEADLINE.includes(act)) await readably(aircraft, [opened], () => needZoneData(settings.deferral));
     const item = entry === undefined ? undefined : { entry, units: [] };
     const basis =
       document ?? basisWords({ ...(melRow ? { row: melRow } : {}), ...(item ? { item } : {}) }, opened.life);

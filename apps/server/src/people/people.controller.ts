@@ -126,7 +126,8 @@ export class PeopleController {
   private async operatorView(operatorId: string, personId: string): Promise<object> {
     const operator = await this.store.withOperator(operatorId, personId, (tx) => tx.operators.current());
     const { legalOriginal } = settingsOf(operator, this.tzdb);
-    const { id, code, name, invented, base } = operator;
-    return { id, code, name, invented, base, legalOriginal };
+    const { id, code, name, invented, base, tzdb: newest } = operator;
+    const newerZoneData = newest !== null && newest > this.tzdb ? newest : null;
+    return { id, code, name, invented, base, legalOriginal, newerZoneData };
   }
 }

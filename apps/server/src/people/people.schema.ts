@@ -107,6 +107,11 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
         invented: yesNo('True for a demo operator.'),
         base: text('UTC or the zone of its calendar days.'),
         legalOriginal: oneOf(['paper', 'electronic'], 'Which record is the legal original.'),
+        newerZoneData: orNull(
+          text(
+            'Version of the time-zone data that deadlines are stored with, where this server has older: then it signs no new one.',
+          ),
+        ),
       }),
     ),
     roles: list(text('role'), 'Roles for the chosen operator.'),

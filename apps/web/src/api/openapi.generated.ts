@@ -3344,6 +3344,7 @@ export interface components {
          * @enum {string}
          */
         legalOriginal: 'paper' | 'electronic';
+        newerZoneData: string | null;
       } | null;
       /** @description Roles for the chosen operator. */
       roles: string[];

@@ -28,6 +28,7 @@ export function Frame({ signed, children }: { signed: Signed | null; children: C
         </div>
         {signed && <Places />}
         {signed && <Original signed={signed} />}
+        {signed?.operator.newerZoneData && <OlderHere newer={signed.operator.newerZoneData} />}
       </header>
       {children}
       <Aloud />
@@ -77,6 +78,18 @@ function Places() {
         </a>
       ))}
     </nav>
+  );
+}
+
+/** Said before anybody begins what would be refused at its signature. */
+function OlderHere({ newer }: { newer: string }) {
+  return (
+    <p class="caution">
+      <strong>This server signs no new deadline.</strong> Its time-zone data is older than {newer}, which deadlines
+      are stored with. What is stored counts, and may be flown by; an answer about a row is given, but deferring,
+      extending and correcting a time are refused here. Use a server that is up to date, or have this one brought up
+      to date.
+    </p>
   );
 }
 
