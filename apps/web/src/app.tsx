@@ -25,6 +25,9 @@ import { RepeatsPage } from './repeats/repeats-page.js';
 import { RemindersPage } from './reminders/reminders-page.js';
 import { ChangeSettingPage } from './settings/change-setting-page.js';
 import { SettingsPage } from './settings/settings-page.js';
+import { AuthorityDocumentPage } from './extensions/authority-document-page.js';
+import { ExtensionPage } from './extensions/extension-page.js';
+import { ExtensionsPage } from './extensions/extensions-page.js';
 import { ZoneDataPage } from './zone-data/zone-data-page.js';
 import { PeoplePage } from './people/people-page.js';
 import { RecurrencePage } from './repetitive/recurrence-page.js';
@@ -111,6 +114,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/control/swap', SwapPage],
   ['/control/stations', StationsPage],
   ['/defects', OpenItemsPage],
+  ['/extensions', ExtensionsPage],
   ['/defects/:id', ItemPage],
   ['/defects/:id/entries', FindEntryPage],
   ['/defects/:id/entries/:number', EntryPage],
@@ -119,6 +123,8 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/defects/:id/work/:entry/:row/placard', PlacardPage],
   ['/defects/:id/work/:entry/:row/:procedure', ProcedurePage],
   ['/defects/:id/cards/:work', CardPage],
+  ['/defects/:id/extension', ExtensionPage],
+  ['/defects/:id/authority-document', AuthorityDocumentPage],
   ['/defects/:id/:act', ActPage],
 ];
 

@@ -10,6 +10,7 @@ interface ProblemBody {
   detail: string;
   next: string;
   type: string;
+  paragraph: string;
   errors: FieldError[];
 }
 
@@ -21,6 +22,8 @@ export class Problem extends Error {
   /** Last part of the documented type, such as `secret-wrong`; empty when there is none. */
   readonly code: string;
   readonly errors: FieldError[];
+  /** Of the rule it was refused by; empty where it is none of the trade. */
+  readonly paragraph: string;
 
   constructor(
     /** The HTTP status; 0 when there was no answer. */
@@ -33,6 +36,7 @@ export class Problem extends Error {
     this.next = body.next ?? 'Try again.';
     this.code = body.type?.replace('/api/problems/', '') ?? '';
     this.errors = body.errors ?? [];
+    this.paragraph = body.paragraph ?? '';
   }
 }
 

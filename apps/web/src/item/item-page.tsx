@@ -3,6 +3,7 @@ import { useRoute } from 'preact-iso';
 import type { Schemas } from '../api/client.js';
 import { useLive } from '../api/use-live.js';
 import { type Reading, useRead } from '../api/use-read.js';
+import { AllowedBeyond } from '../extensions/allowed-beyond.js';
 import { CardList } from '../cards/card-list.js';
 import { RepeatList } from '../repeats/repeat-list.js';
 import { useSession } from '../session/session.js';
@@ -82,6 +83,13 @@ function Content({ view }: { view: View }) {
         </p>
         <RecurrenceFlag defect={defect.id} />
         {!closed && <NextSteps view={view} />}
+        {!closed && defect.deadline && (
+          <p>
+            <a href={`/defects/${defect.id}/extension`}>Extend the interval</a>: what it would give, and whether it
+            may be.
+          </p>
+        )}
+        <AllowedBeyond documents={view.documents} />
         {!closed && <CardList defect={defect} />}
         {!closed && <NextAnswer item={defect} />}
         {left.length > 0 && (

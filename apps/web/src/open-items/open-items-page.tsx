@@ -28,6 +28,9 @@ export function OpenItemsPage() {
         <a href="/repeats">Work owed again</a>: repeated procedures and inspections, due and missed.
       </p>
       <p>
+        <a href="/extensions">Extensions</a>: what was asked for and granted, and which notices are owed.
+      </p>
+      <p>
         <a href="/reminders">Reminders</a>: where they go, what was sent, what could not be delivered.
       </p>
       <p>

@@ -17,7 +17,7 @@ export function ProblemBox({ problem, readAgain }: ProblemBoxProps) {
 }
 
 function Content({ problem, readAgain }: { problem: Problem; readAgain: (() => void) | undefined }) {
-  const { title, detail, errors, code, status } = problem;
+  const { title, detail, errors, code, status, paragraph } = problem;
   const again = readAgain && (['changed-meanwhile', 'statement-not-shown'].includes(code) || status === 0);
   return (
     <>
@@ -37,6 +37,7 @@ function Content({ problem, readAgain }: { problem: Problem; readAgain: (() => v
       <p>
         <strong>What to do:</strong> {nextOf(problem)}
       </p>
+      {paragraph !== '' && <p class="soft">{paragraph}</p>}
       {status === 401 && code === 'not-signed-in' && (
         <p>
           <a href="/" target="_blank" rel="noopener">

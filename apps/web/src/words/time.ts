@@ -59,6 +59,11 @@ export function dayText(at: string | number, zone: string): string {
   return `${Number(day)} ${MONTHS[Number(month) - 1] ?? month} ${year}`;
 }
 
+/** `4 Dec 2026`, of a calendar day as it is sent. */
+export function calendarDayText(day: string): string {
+  return dayText(`${day}T12:00:00Z`, 'UTC');
+}
+
 /** `08:19 UTC`, with the day before it where it is another day than in the zone. */
 export function utcBeside(at: string | number, zone: string): string {
   const { hour, minute } = wallIn('UTC', at);
