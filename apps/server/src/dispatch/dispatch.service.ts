@@ -9,10 +9,11 @@ import {
   type WhatHelps,
 } from '#dispatch';
 import type { Mel } from '#mel';
-import type { AircraftRow, FlightRow, Tx } from '#store';
+import type { AircraftRow, DefectRow, FlightRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, TZDB } from '../http/tokens.js';
+import { keptEntries, type RowTried } from '../mel/kept-entries.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { type OperatorSettings, settingsOf } from '../people/operator-settings.js';
 import { BothJudges } from './both-judges.js';
@@ -60,10 +61,11 @@ export class DispatchService {
     settings: OperatorSettings,
     { at = this.now(), proposals = [], changes = NO_CHANGES, opened }: Partial<Question>,
   ): Promise<Verdict> {
-    const mel = await this.melFor(tx, aircraft);
     const fixed = changes.fix;
     const asked = { aircraft, flight, at, settings, proposals, fixed, ...(opened ? { opened } : {}) };
-    const { situation } = await loadSituation(tx, asked);
+    const { situation, opened: open } = await loadSituation(tx, asked);
+    const tries = [...proposals, ...changes.broken];
+    const mel = await this.melFor(tx, aircraft, rowsOf(open), tries);
     const flown =
       flight === null || flight.aircraftId === aircraft.id ? situation : await onRoute(tx, situation, flight);
     const tried = atStation(mel, changed(flown, changes, mel), await stationFacts(tx, aircraft.type));
@@ -89,21 +91,37 @@ export class DispatchService {
   private async standing(tx: Tx, aircraftId: string, flightId: string | null) {
     const aircraft = await aircraftOr404(tx, aircraftId);
     const flight = flightId === null ? null : await flightOr404(tx, aircraft, flightId);
-    const [mel, settings] = [await this.melFor(tx, aircraft), await this.settings(tx)];
-    const { situation } = await loadSituation(tx, { aircraft, flight, at: this.now(), settings, proposals: [] });
+    const settings = await this.settings(tx);
+    const asked = { aircraft, flight, at: this.now(), settings, proposals: [] };
+    const { situation, opened } = await loadSituation(tx, asked);
+    const mel = await this.melFor(tx, aircraft, rowsOf(opened));
     return { mel, situation: atStation(mel, situation, await stationFacts(tx, aircraft.type)) };
   }
 
-  /** @throws Problem when no MEL is in force for the type */
-  async melFor(tx: Tx, { type }: AircraftRow): Promise<Mel> {
+  /**
+   * The MEL that an aircraft is judged by: the one in force, with the entries of open deferrals as they were signed.
+   * @param tried rows that nobody signed yet
+   * @throws Problem when no MEL is in force for the type
+   */
+  async melFor(
+    tx: Tx,
+    { id, type }: AircraftRow,
+    open?: readonly DefectRow[],
+    tried: readonly RowTried[] = [],
+  ): Promise<Mel> {
     const shelved = await this.shelf.inForce(tx, type);
     if (!shelved) throw new Problem('row-not-available', `No MEL is in force for the type ${type}.`);
-    return shelved.mel;
+    const kept = keptEntries(open ?? (await tx.defects.open(id)), tried, shelved.revision.id);
+    return kept.size === 0 ? shelved.mel : this.shelf.keeping(tx, shelved, kept);
   }
 
   async settings(tx: Tx): Promise<OperatorSettings> {
     return settingsOf(await tx.operators.current(), this.tzdb);
   }
+}
+
+function rowsOf(opened: readonly OpenedDefect[]): DefectRow[] {
+  return opened.map(({ row }) => row);
 }
 
 export async function aircraftOr404(tx: Tx, id: string): Promise<AircraftRow> {
