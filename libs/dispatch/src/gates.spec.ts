@@ -44,7 +44,7 @@ describe('the gates of the whole aircraft', () => {
     expect(verdict.reasons[0]).toBe('Not every write-up is answered: D7.');
   });
 
-  it('close on an item that the MEL does not hold', async () => {
+  it('close on an item that the MEL does not hold (D-07, FAA, SEEN-Q)', async () => {
     const verdict = await judge(mel, situationOf([{ id: 'D7', entry: '99-99' }]));
     expect([verdict.verdict, verdict.reasons]).toEqual([
       'may-not-fly',

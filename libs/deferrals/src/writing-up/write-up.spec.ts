@@ -146,7 +146,7 @@ describe('identifying the failed item', () => {
 });
 
 describe('what moves no clock', () => {
-  it('keeps the limits through re-entry on a new sheet and through hand-over', () => {
+  it('keeps the limits through re-entry on a new sheet and through hand-over (D-08, SEEN)', () => {
     const life = deferredAs({}, '2026-01-26T10:00Z');
     const later = replay([
       ...life.acts,
