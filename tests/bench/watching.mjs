@@ -41,7 +41,7 @@ export async function watching(deferrals = 10_000, aircraft = 200) {
     await inSql(one, (sql) => copied(sql, signed, deferrals, aircraft));
     await store.withOperator(client.operator, null, async (tx) => {
       const [member] = await tx.people.members();
-      const address = { kind: 'email', address: 'engineer@example.org', label: 'bench' };
+      const address = { kind: 'email', address: 'engineer@example.org', label: 'bench', confirmedAt: timeIn(0) };
       await tx.reminderAddresses.add({ id: newId(), personId: member.personId, ...address, createdAt: timeIn(0) });
     });
     const lines = await looked(store, one);

@@ -56,10 +56,25 @@ it('says so while nobody is reminded, and refuses what is no mailbox beside the 
   expect(await page.getByRole('textbox', { name: 'Mailbox' }).getAttribute('aria-invalid')).toBe('true');
 });
 
-it('shows what could not be delivered, by word and shape, and when it is tried next', async () => {
+it('says why the code cannot be sent while the mail server is away, and that nothing goes there before', async () => {
   await page.getByRole('textbox', { name: 'Mailbox' }).fill('sennet@engineers.example');
   await page.getByRole('button', { name: 'Add', exact: true }).click();
   await page.getByText('at work: sennet@engineers.example').waitFor();
+  await shows(/The mail server did not take it/);
+  expect(await page.locator('.state.dashed', { hasText: 'Not confirmed' }).count()).toBe(1);
+  expect(await page.locator('.state.heavy', { hasText: 'The code is not sent' }).count()).toBe(1);
+  expect(await faults(page)).toEqual([]);
+});
+
+it('takes the code from the mail, and shows what could not be delivered, by word and shape, and when it is tried next', async () => {
+  mail = await mailServer({ port });
+  const { arrived, answers } = mail;
+  await expect.poll(() => arrived.length, PATIENT).toBeGreaterThan(0);
+  answers.push(...Array.from({ length: 500 }, () => 451));
+  await page.goto('/reminders');
+  await page.getByLabel('Code from the mail').fill(/\d{4} \d{4}/.exec(arrived.at(-1)?.mail.text ?? '')?.[0] ?? '');
+  await page.getByRole('button', { name: 'Confirm', exact: true }).click();
+  await expect.poll(() => page.getByText('Not confirmed').count(), PATIENT).toBe(0);
   await shows(/^Tried .*The mail server did not take it/);
   expect(await page.locator('.state.heavy', { hasText: /^Not delivered$/ }).count()).toBeGreaterThan(0);
   await page
@@ -69,12 +84,12 @@ it('shows what could not be delivered, by word and shape, and when it is tried n
   expect(await faults(page)).toEqual([]);
 });
 
-it('shows that it was sent once the mail server is back, and the mail reads as the page does', async () => {
-  mail = await mailServer({ port });
+it('shows that it was sent once the mail server takes it, and the mail reads as the page does', async () => {
+  mail?.answers.splice(0);
   await shows(/Handed over/);
-  const [first] = mail.arrived;
-  expect(first?.to).toEqual(['sennet@engineers.example']);
-  expect(first?.mail.subject).toMatch(/^\[invented\] Q-K/);
+  const taken = mail?.arrived.filter(({ accepted, mail: one }) => accepted && one.subject !== 'Code for reminders');
+  expect(taken?.[0]?.to).toEqual(['sennet@engineers.example']);
+  expect(taken?.[0]?.mail.subject).toMatch(/^\[invented\] Q-K/);
 });
 
 it('tells the secret of an endpoint once, and turns an address off', async () => {

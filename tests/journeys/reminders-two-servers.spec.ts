@@ -66,7 +66,8 @@ async function deferredLongAgo(): Promise<void> {
   await server.store.withOperator(operator, null, async (tx) => {
     const [member] = await tx.people.members();
     for (let n = 0; n < MAILBOXES; n += 1) {
-      const address = { kind: 'email' as const, address: `box-${n}@engineers.example`, label: `box ${n}` };
+      const to = { kind: 'email' as const, address: `box-${n}@engineers.example`, label: `box ${n}` };
+      const address = { ...to, confirmedAt: clock };
       await tx.reminderAddresses.add({ id: newId(), personId: member?.personId ?? '', ...address, createdAt: clock });
     }
   });

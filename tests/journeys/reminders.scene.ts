@@ -1,4 +1,5 @@
 /** An operator whose engineers are reminded: a mail server, an endpoint, a clock that runs and can be put forward. */
+import { vi } from 'vitest';
 import type { ApiClient, Shapes } from '../support/api-client.js';
 import { endpoint, type Endpoint } from '../support/endpoint.js';
 import { mailServer, type MailServer } from '../support/mail-server.js';
@@ -109,7 +110,28 @@ export class RemindersScene {
     by = this.engineer,
   ): Promise<Shapes['ReminderAddressEntered']> {
     const body = { kind, address, label: 'test', ...more };
-    return (await by.post<Shapes['ReminderAddressEntered']>('/api/reminder-addresses', body)).body;
+    const entered = (await by.post<Shapes['ReminderAddressEntered']>('/api/reminder-addresses', body)).body;
+    if (kind === 'email') await this.confirm(entered.address.id, address, by);
+    return entered;
+  }
+
+  /** As its owner does, who reads the code in the mail. */
+  async confirm(id: string, address: string, by = this.engineer): Promise<void> {
+    const code = await this.codeSentTo(address);
+    await by.post(`/api/reminder-addresses/${id}/confirmation`, { code });
+  }
+
+  /** Takes the mail away, so that reminders alone are left. */
+  async codeSentTo(address: string): Promise<string> {
+    const isIt = ({ mail, to }: MailServer['arrived'][number]) =>
+      mail.subject === 'Code for reminders' && to.includes(address);
+    const at = await vi.waitFor(() => {
+      const found = this.mail.arrived.findIndex(isIt);
+      if (found < 0) throw new Error(`No code came to ${address}.`);
+      return found;
+    }, PATIENT);
+    const [found] = this.mail.arrived.splice(at, 1);
+    return /\d{4} \d{4}/.exec(found?.mail.text ?? '')?.[0] ?? 'no code';
   }
 
   view(by = this.engineer): Promise<Shapes['Reminders']> {

@@ -98,6 +98,7 @@ import { OpenItemsController } from './record/open-items.controller.js';
 import { ExportsService } from './record/exports.service.js';
 import { HistoriesController } from './record/histories.controller.js';
 import { AddressesService } from './watch/reminders/addresses.service.js';
+import { ConfirmationsService } from './watch/reminders/confirmations.service.js';
 import { DeliveryService } from './watch/reminders/delivery.service.js';
 import { NoticingService } from './watch/reminders/noticing.service.js';
 import { RemindersController } from './watch/reminders/reminders.controller.js';
@@ -231,6 +232,7 @@ export class AppModule {
         AddressesService,
         RemindersService,
         NoticingService,
+        ConfirmationsService,
         DeliveryService,
         DeferralCheck,
         BothJudges,

@@ -20,6 +20,7 @@ import {
   type MovementFile,
 } from './movements/files/file-intake.service.js';
 import { openApiDocument } from './openapi/document.js';
+import { ConfirmationsService } from './watch/reminders/confirmations.service.js';
 import { DeliveryService } from './watch/reminders/delivery.service.js';
 import { type LookedAt, NoticingService } from './watch/reminders/noticing.service.js';
 import { LookingService, type Looked } from './zone-data/looking.service.js';
@@ -101,7 +102,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const zoneData = await app.get(LookingService).lookAtAll();
   await app.listen(options.port, options.host);
   if (options.watch) {
-    const services = { noticing: app.get(NoticingService), delivery: app.get(DeliveryService) };
+    const services = {
+      noticing: app.get(NoticingService),
+      delivery: app.get(DeliveryService),
+      confirmations: app.get(ConfirmationsService),
+    };
     startWatching(options.store, options.watch, services);
   }
   return {

@@ -174,6 +174,21 @@ export const PROBLEMS = {
     title: 'You entered as many addresses as one person may',
     next: 'Turn one off that you no longer use.',
   },
+  'code-not-right': {
+    status: 422,
+    title: 'This is not the code that was sent to this mailbox last',
+    next: 'Look at the newest mail, or ask for another code.',
+  },
+  'no-code-to-tell': {
+    status: 409,
+    title: 'No code is waited for',
+    next: 'Ask for another code.',
+  },
+  'too-many-codes': {
+    status: 409,
+    title: 'No more codes are sent to this mailbox',
+    next: 'Turn it off, look at how it is written, and enter it anew.',
+  },
   'nothing-to-confirm': {
     status: 409,
     title: 'Nothing waits for a confirmation',

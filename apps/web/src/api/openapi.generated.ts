@@ -1679,6 +1679,40 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/reminder-addresses/{id}/code': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Send another code to a mailbox that is not confirmed. */
+    post: operations['RemindersController_askCode'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/reminder-addresses/{id}/confirmation': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Tell the code that was sent to a mailbox: reminders go there from then on. */
+    post: operations['RemindersController_confirm'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/reminder-addresses/{id}/secret': {
     parameters: {
       query?: never;
@@ -2951,6 +2985,13 @@ export interface components {
       of?: 'me' | 'operator';
       /** @description One aircraft; absent for every aircraft of the operator. */
       aircraft?: string;
+    };
+    TellCodeBody: {
+      /**
+       * @description The code that was sent to the mailbox.
+       * @example 1234 5678
+       */
+      code: string;
     };
     ProposalBody: {
       /** @description The open defect; absent for a defect that is not written up yet. */
@@ -4802,6 +4843,11 @@ export interface components {
        * @description When it was entered (ISO 8601)
        */
       createdAt: string;
+      confirmedAt: string | null;
+      /** @description A code was sent there, and can be told. */
+      waitsForCode: boolean;
+      codeSentAt: string | null;
+      codeProblem: string | null;
       endedAt: string | null;
       endedBecause: string | null;
       twoSecretsUntil: string | null;
@@ -4876,6 +4922,9 @@ export interface components {
       secret: string | null;
     };
     ReminderAddressEnded: {
+      address: components['schemas']['ReminderAddress'];
+    };
+    ReminderAddressConfirmed: {
       address: components['schemas']['ReminderAddress'];
     };
     /** @description A condition with its answer. */
@@ -10012,6 +10061,72 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['ReminderAddressEnded'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RemindersController_askCode: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each request. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ReminderAddressConfirmed'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RemindersController_confirm: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each request. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['TellCodeBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ReminderAddressConfirmed'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -46,7 +46,7 @@ export function AddressForm({ mayAddForAll, inside, entered }: AddressFormProps)
       body,
     });
     if (!answer) return;
-    announce(`Reminders go to ${label} from now on.`);
+    announce(kind === 'email' ? `A code is sent to ${label}.` : `Reminders go to ${label} from now on.`);
     setSecret(answer.body.secret);
     setAddress('');
     setLabel('');

@@ -6,6 +6,7 @@ import { announce } from '../shell/announce.js';
 import { ProblemBox } from '../shell/problem-box.js';
 import { withOffset } from '../words/time.js';
 import { SecretBox } from './secret-box.js';
+import { TellCode } from './tell-code.js';
 
 type Address = Schemas['ReminderAddress'];
 
@@ -69,6 +70,7 @@ function AddressCard({ address, changed }: { address: Address; changed(): Promis
         {kind === 'email' ? 'Mail' : 'Signed messages to a program'}, {registration ?? 'every aircraft'},{' '}
         {address.forAll ? `of the operator, entered by ${address.of}` : `of ${address.of}`}
       </p>
+      {address.confirmedAt === null && mayEnd && <TellCode address={address} changed={changed} />}
       {twoSecretsUntil && (
         <p class="soft">The secret before signs, too, until {withOffset(twoSecretsUntil, operator.base)}.</p>
       )}

@@ -24,7 +24,7 @@ export function RemindersPage() {
 
 function Content({ value, readAgain }: { value: Schemas['Reminders']; readAgain(): Promise<void> }) {
   const { shares, sends, addresses, reminders, undelivered, mayAddForAll, more } = value;
-  const inUse = addresses.filter(({ endedAt }) => endedAt === null);
+  const inUse = addresses.filter(({ endedAt, confirmedAt }) => endedAt === null && confirmedAt !== null);
   return (
     <>
       <p>
@@ -45,7 +45,7 @@ function Content({ value, readAgain }: { value: Schemas['Reminders']; readAgain(
       <h2>Where they go</h2>
       {inUse.length === 0 && (
         <p>
-          <span class="state dashed">Nobody is reminded</span> No address is in use.
+          <span class="state dashed">Nobody is reminded</span> No address is in use and confirmed.
         </p>
       )}
       <AddressList addresses={addresses} changed={readAgain} />

@@ -9,9 +9,11 @@ export interface JobsOf {
   notice: { operatorId: string };
   /** Hand one reminder over. */
   deliver: { operatorId: string; reminderId: string };
+  /** Send a code to a mailbox, so that somebody shows that they read it. */
+  confirm: { operatorId: string; addressId: string };
 }
 
 export type Queue = keyof JobsOf;
-export const QUEUES = ['look', 'notice', 'deliver'] as const satisfies readonly Queue[];
+export const QUEUES = ['look', 'notice', 'deliver', 'confirm'] as const satisfies readonly Queue[];
 
 export const JOBS_SCHEMA = 'pgboss';

@@ -24,6 +24,7 @@ import { OneOffAuthorisations1795597300000 } from './1795597300000-one-off-autho
 import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
 import { BackupsRecorded1795598100000 } from './1795598100000-backups-recorded.js';
 import { ErasureOfAPerson1795598500000 } from './1795598500000-erasure-of-a-person.js';
+import { ConfirmedMailboxes1795603000000 } from './1795603000000-confirmed-mailboxes.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -53,4 +54,5 @@ export const migrations = [
   SignedHeads1795598000000,
   BackupsRecorded1795598100000,
   ErasureOfAPerson1795598500000,
+  ConfirmedMailboxes1795603000000,
 ];

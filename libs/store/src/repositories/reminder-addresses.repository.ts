@@ -6,7 +6,7 @@ import type { Transaction } from '../transaction.js';
 export class ReminderAddresses {
   constructor(private readonly tx: Transaction) {}
 
-  add(address: Fresh<ReminderAddressRow, 'forAll'>): Promise<string> {
+  add(address: Fresh<ReminderAddressRow, 'forAll' | 'codeTries' | 'codesAsked'>): Promise<string> {
     return this.tx.insert(ReminderAddressTable, address);
   }
 

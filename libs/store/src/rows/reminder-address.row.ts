@@ -1,5 +1,5 @@
 import { EntitySchema } from 'typeorm';
-import { id, instant, key, nullable, text, version, yesNo } from './column.js';
+import { id, instant, key, nullable, text, version, whole, yesNo } from './column.js';
 import { toMember, within } from './foreign-key.js';
 
 /**
@@ -25,6 +25,16 @@ export interface ReminderAddressRow {
   formerSecret: string | null;
   formerUntil: string | null;
   createdAt: string;
+  /** Since when it is known that its owner reads it; null: nothing is sent there but a code. */
+  confirmedAt: string | null;
+  /** Of the last code sent there. */
+  codeHash: string | null;
+  codeSentAt: string | null;
+  /** Why the code could not be sent. */
+  codeProblem: string | null;
+  /** How often that code was told wrong, or right. */
+  codeTries: number;
+  codesAsked: number;
   endedAt: string | null;
   endedBecause: string | null;
   version: number;
@@ -45,6 +55,12 @@ export const ReminderAddressTable = new EntitySchema<ReminderAddressRow>({
     formerSecret: text(nullable),
     formerUntil: instant(nullable),
     createdAt: instant(),
+    confirmedAt: instant(nullable),
+    codeHash: text(nullable),
+    codeSentAt: instant(nullable),
+    codeProblem: text(nullable),
+    codeTries: whole({ default: 0 }),
+    codesAsked: whole({ default: 0 }),
     endedAt: instant(nullable),
     endedBecause: text(nullable),
     version: version(),
@@ -53,6 +69,7 @@ export const ReminderAddressTable = new EntitySchema<ReminderAddressRow>({
   checks: [
     { name: 'reminder_address_kind', expression: "kind in ('email', 'webhook')" },
     { name: 'reminder_address_signs', expression: "(kind = 'webhook') = (secret is not null)" },
+    { name: 'reminder_address_code', expression: '(code_hash is null) = (code_sent_at is null)' },
     { name: 'reminder_address_ended', expression: '(ended_at is null) = (ended_because is null)' },
   ],
   foreignKeys: [

@@ -1,5 +1,6 @@
 import type { ReminderAddressRow, Tx } from '#store';
 import type { Session } from '../../http/session.js';
+import { isWaitedFor } from './mailbox-code.js';
 
 /** Who may enter and turn off what is not their own. */
 const FOR_ALL = ['engineer', 'maintenance-control', 'quality', 'administrator'] as const;
@@ -29,6 +30,10 @@ export async function addressLines(tx: Tx, session: Session, rows: readonly Remi
     aircraft: row.aircraftId,
     registration: row.aircraftId === null ? null : (marks.get(row.aircraftId) ?? null),
     createdAt: row.createdAt,
+    confirmedAt: row.confirmedAt,
+    waitsForCode: isWaitedFor(row, now),
+    codeSentAt: row.codeSentAt,
+    codeProblem: row.codeProblem,
     endedAt: row.endedAt,
     endedBecause: row.endedBecause,
     twoSecretsUntil: row.formerUntil !== null && now < row.formerUntil ? row.formerUntil : null,

@@ -45,8 +45,12 @@ export class AddressesService {
         aircraftId: aircraft?.id ?? null,
         secret: secret === null ? null : this.stored(secret, { operatorId: tx.operatorId, id }),
         createdAt: this.now(),
+        // Whoever runs an endpoint shows it by answering to its secret; a mailbox shows nothing.
+        confirmedAt: body.kind === 'webhook' ? this.now() : null,
       });
-      await this.record(tx, session, 'entered', id);
+      await this.record(tx, session.personId, 'entered', id);
+      const row = await tx.reminderAddresses.get(id);
+      if (row?.kind === 'email') await this.putCode(tx, row);
       return { status: 201, body: { address: await this.lineOf(tx, session, id) } };
     });
     return { ...kept, secret };
@@ -57,7 +61,7 @@ export class AddressesService {
       const row = await this.own(tx, session, id);
       if (row.endedAt === null) {
         await tx.reminderAddresses.change(id, row.version, { endedAt: this.now(), endedBecause: 'turned off' });
-        await this.record(tx, session, 'ended', id);
+        await this.record(tx, session.personId, 'ended', id);
       }
       return { status: 200, body: { address: await this.lineOf(tx, session, id) } };
     });
@@ -74,7 +78,7 @@ export class AddressesService {
       const formerUntil = new Date(Date.parse(this.now()) + DAY).toISOString();
       const stored = this.stored(secret, row);
       await tx.reminderAddresses.change(id, row.version, { secret: stored, formerSecret: row.secret, formerUntil });
-      await this.record(tx, session, 'secret-renewed', id);
+      await this.record(tx, session.personId, 'secret-renewed', id);
       return { status: 201, body: { address: await this.lineOf(tx, session, id) } };
     });
     return { ...kept, secret };
@@ -106,22 +110,29 @@ export class AddressesService {
     throw new Problem('too-many-addresses', `You entered ${MOST_ADDRESSES} addresses that are in use.`);
   }
 
-  private async own(tx: Tx, session: Session, id: string): Promise<ReminderAddressRow> {
+  /** Asks for a code to be sent there. A server that does nothing by itself leaves it to another one. */
+  async putCode(tx: Tx, { id, version, codesAsked }: ReminderAddressRow): Promise<void> {
+    await tx.reminderAddresses.change(id, version, { codesAsked: codesAsked + 1 });
+    const data = { operatorId: tx.operatorId, addressId: id };
+    await this.watch?.jobs.put(tx, 'confirm', [{ key: id, data }]);
+  }
+
+  async own(tx: Tx, session: Session, id: string): Promise<ReminderAddressRow> {
     const row = await tx.reminderAddresses.get(id);
     if (row && mayEnd(row, session)) return row;
     throw new Problem('not-found', `There is no address ${id} that you may change.`);
   }
 
-  private async lineOf(tx: Tx, session: Session, id: string) {
+  async lineOf(tx: Tx, session: Session, id: string) {
     const row = await tx.reminderAddresses.get(id);
     const [line] = row ? await addressLines(tx, session, [row], this.now()) : [];
     if (!line) throw new Error(`The address ${id} was entered and is not there.`);
     return line;
   }
 
-  private async record(tx: Tx, { personId }: Session, what: string, address: string): Promise<void> {
+  async record(tx: Tx, who: string | null, what: string, address: string): Promise<void> {
     await tx.record.append({
-      who: personId,
+      who,
       authorisation: null,
       organisation: null,
       what: `reminder-address.${what}`,

@@ -3,6 +3,11 @@ import { Id, OneOf, Text } from '../../http/fields.js';
 export const ADDRESS_KINDS = ['email', 'webhook'] as const;
 export const ADDRESS_OWNERS = ['me', 'operator'] as const;
 
+export class TellCodeBody {
+  @Text(20, { description: 'The code that was sent to the mailbox.', example: '1234 5678' })
+  code!: string;
+}
+
 export class AddAddressBody {
   @OneOf(ADDRESS_KINDS, { description: 'A mailbox, or an endpoint of a program.' })
   kind!: (typeof ADDRESS_KINDS)[number];

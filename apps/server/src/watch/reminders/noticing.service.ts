@@ -107,7 +107,7 @@ export class NoticingService {
       const ended = { endedAt: now, endedBecause: 'its owner no longer works for the operator' };
       await tx.reminderAddresses.change(id, version, ended);
     }
-    return all.filter((one) => !left.includes(one));
+    return all.filter((one) => one.confirmedAt !== null && !left.includes(one));
   }
 
   private async some(tx: Tx, { watch, fleet, titles }: Begun, ids: readonly string[], jobs: Jobs): Promise<number> {

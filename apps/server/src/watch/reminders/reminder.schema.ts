@@ -15,6 +15,12 @@ export const REMINDER_SHAPES: Record<string, Shape> = {
       aircraft: orNull(text('Id of the aircraft; null for every aircraft.')),
       registration: orNull(text('Mark of the aircraft.')),
       createdAt: instant('When it was entered'),
+      confirmedAt: orNull(
+        instant('Since when it is known that its owner reads it; until then nothing is sent there'),
+      ),
+      waitsForCode: yesNo('A code was sent there, and can be told.'),
+      codeSentAt: orNull(instant('When the code was sent')),
+      codeProblem: orNull(text('Why the code could not be sent.')),
       endedAt: orNull(instant('Since when nothing is sent there')),
       endedBecause: orNull(text('Why.')),
       twoSecretsUntil: orNull(instant('Until when the secret before signs beside the new one')),
@@ -66,4 +72,5 @@ export const REMINDER_SHAPES: Record<string, Shape> = {
     ),
   }),
   ReminderAddressEnded: object({ address: ref('ReminderAddress') }),
+  ReminderAddressConfirmed: object({ address: ref('ReminderAddress') }),
 };

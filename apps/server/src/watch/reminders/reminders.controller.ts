@@ -1,4 +1,4 @@
-import { Body, Controller, Delete, Get, Inject, Post, Req, Res } from '@nestjs/common';
+import { Body, Controller, Delete, Get, HttpCode, Inject, Post, Req, Res } from '@nestjs/common';
 import { ApiCreatedResponse, ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Store } from '#store';
@@ -7,7 +7,8 @@ import { CurrentSession, type Session } from '../../http/session.js';
 import { STORE } from '../../http/tokens.js';
 import { ref } from '../../openapi/shape.js';
 import { AddressesService } from './addresses.service.js';
-import { AddAddressBody } from './bodies.js';
+import { AddAddressBody, TellCodeBody } from './bodies.js';
+import { ConfirmationsService } from './confirmations.service.js';
 import { RemindersService } from './reminders.service.js';
 
 const KEY = ApiHeader({ name: 'Idempotency-Key', required: true, description: 'A fresh UUID for each request.' });
@@ -20,6 +21,7 @@ export class RemindersController {
     @Inject(STORE) private readonly store: Store,
     private readonly reminders: RemindersService,
     private readonly addresses: AddressesService,
+    private readonly confirmations: ConfirmationsService,
   ) {}
 
   @Get('reminders')
@@ -52,6 +54,24 @@ export class RemindersController {
   @ApiOkResponse({ schema: ref('ReminderAddressEnded') })
   end(@Calling() calling: Called): Promise<object> {
     return this.addresses.end(calling, calling.id);
+  }
+
+  @Post('reminder-addresses/:id/code')
+  @HttpCode(200)
+  @KEY
+  @ApiOperation({ summary: 'Send another code to a mailbox that is not confirmed.' })
+  @ApiOkResponse({ schema: ref('ReminderAddressConfirmed') })
+  askCode(@Calling() calling: Called): Promise<object> {
+    return this.confirmations.ask(calling, calling.id);
+  }
+
+  @Post('reminder-addresses/:id/confirmation')
+  @HttpCode(200)
+  @KEY
+  @ApiOperation({ summary: 'Tell the code that was sent to a mailbox: reminders go there from then on.' })
+  @ApiOkResponse({ schema: ref('ReminderAddressConfirmed') })
+  confirm(@Calling() calling: Called, @Body() body: TellCodeBody): Promise<object> {
+    return this.confirmations.tell(calling, calling.id, body.code);
   }
 
   @Post('reminder-addresses/:id/secret')

@@ -1,10 +1,17 @@
 import type { Store } from '#store';
+import type { ConfirmationsService } from './confirmations.service.js';
 import type { DeliveryService } from './delivery.service.js';
 import type { NoticingService } from './noticing.service.js';
 import type { WatchOptions } from './watch-options.js';
 
 const TEN_MINUTES = 600;
 const DELIVERIES_AT_ONCE = 4;
+
+interface Doing {
+  noticing: NoticingService;
+  delivery: DeliveryService;
+  confirmations: ConfirmationsService;
+}
 
 /**
  * Starts what this server does by itself: look at open deferrals every so often, and hand reminders over. However many
@@ -13,7 +20,7 @@ const DELIVERIES_AT_ONCE = 4;
 export function startWatching(
   store: Store,
   { jobs, lookEverySeconds = TEN_MINUTES, everyMs = 1000 }: WatchOptions,
-  { noticing, delivery }: { noticing: NoticingService; delivery: DeliveryService },
+  { noticing, delivery, confirmations }: Doing,
 ): void {
   jobs.work('look', { atOnce: 1, everyMs: 2 * everyMs }, async ({ done }) => {
     for (const { id } of await store.operatorsServed()) {
@@ -25,6 +32,7 @@ export function startWatching(
     await noticing.look(data.operatorId);
     await done();
   });
+  jobs.work('confirm', { atOnce: 1, everyMs }, (job) => confirmations.send(job));
   jobs.work('deliver', { atOnce: DELIVERIES_AT_ONCE, everyMs }, (job) => delivery.deliver(job));
   // Asked for oftener than it is due: the queue keeps it to once.
   jobs.repeat(Math.min(30, lookEverySeconds) * 1000, () => jobs.putEvery('look', {}, lookEverySeconds));
