@@ -105,6 +105,7 @@ import { RemindersController } from './watch/reminders/reminders.controller.js';
 import { RemindersService } from './watch/reminders/reminders.service.js';
 import type { WatchOptions } from './watch/reminders/watch-options.js';
 import { RetentionService } from './record/retention.service.js';
+import { RecordStateService } from './record/record-state.service.js';
 import { RecordController } from './record/record.controller.js';
 import { LookingService } from './zone-data/looking.service.js';
 import { ZoneDataController } from './zone-data/zone-data.controller.js';
@@ -205,6 +206,7 @@ export class AppModule {
         OneOffsService,
         ErasuresService,
         RetentionService,
+        RecordStateService,
         Challenges,
         PasskeysService,
         SignOnService,

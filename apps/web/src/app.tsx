@@ -30,6 +30,8 @@ import { ExtensionPage } from './extensions/extension-page.js';
 import { ExtensionsPage } from './extensions/extensions-page.js';
 import { ZoneDataPage } from './zone-data/zone-data-page.js';
 import { PeoplePage } from './people/people-page.js';
+import { KeepingPage } from './record/keeping-page.js';
+import { RecordPage } from './record/record-page.js';
 import { RecurrencePage } from './repetitive/recurrence-page.js';
 import { RegisterActPage } from './register/register-act-page.js';
 import { RegisterPage } from './register/register-page.js';
@@ -39,6 +41,7 @@ import { SignedOnPage } from './session/signed-on-page.js';
 import { SignInPage } from './session/sign-in-page.js';
 import { YouPage } from './session/you-page.js';
 import { Frame } from './shell/frame.js';
+import { MorePage } from './shell/more-page.js';
 import { Page } from './shell/page.js';
 import { Read } from './shell/reading.js';
 
@@ -96,6 +99,9 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/you', YouPage],
   ['/signed-on', SignedOnPage],
   ['/people', PeoplePage],
+  ['/record', RecordPage],
+  ['/record/keeping', KeepingPage],
+  ['/more', MorePage],
   ['/repeats', RepeatsPage],
   ['/reminders', RemindersPage],
   ['/zone-data', ZoneDataPage],
@@ -145,6 +151,8 @@ const HOME: Record<string, string> = {
   'maintenance-control': '/control',
   dispatcher: '/control',
   engineer: '/defects',
+  quality: '/record',
+  administrator: '/people',
 };
 
 /** Everybody begins where their work is. */

@@ -2,6 +2,7 @@ import type { DataSource, EntityManager } from 'typeorm';
 import { dataSource, type PoolOptions } from './data-source.js';
 import { Identity } from './identity.js';
 import { Means } from './means.js';
+import { type RecordFinding, verifyIn } from './record/verify.js';
 import { Acts } from './repositories/acts.repository.js';
 import { Fleet } from './repositories/aircraft.repository.js';
 import { CalendarFeeds } from './repositories/calendar-feeds.repository.js';
@@ -95,6 +96,11 @@ export class Store {
       const [result] = await Promise.all([work(new Tx(manager, operatorId, personId, this.references)), told]);
       return result;
     });
+  }
+
+  /** Reads the whole record of one operator and compares all of it, seeing one moment of the database throughout. */
+  verifyRecordOf(operatorId: string): Promise<RecordFinding> {
+    return this.source.transaction('REPEATABLE READ', (manager) => verifyIn(manager, operatorId, operatorId));
   }
 
   /** Every operator in this database, by code: for what the program does by itself, one operator at a time. */

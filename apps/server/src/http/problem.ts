@@ -154,6 +154,11 @@ export const PROBLEMS = {
     title: 'It has to be kept for a while yet',
     next: 'Come back after the time given; a period of the operator is changed under its settings.',
   },
+  'too-long-to-verify-here': {
+    status: 409,
+    title: 'The record is too long to be read through while a page waits',
+    next: 'Have it verified on the server: proviso record verify.',
+  },
   'row-not-available': {
     status: 409,
     title: 'This row cannot be used now',

@@ -9,6 +9,7 @@ import { ref } from '../openapi/shape.js';
 import { baseTime } from './base-time.js';
 import { ExportsService } from './exports.service.js';
 import { MAY_EXPORT } from './may-export.js';
+import { RecordStateService } from './record-state.service.js';
 import { RetentionService } from './retention.service.js';
 
 export class RecordQuery {
@@ -35,6 +36,7 @@ export class RecordController {
     @Inject(STORE) private readonly store: Store,
     private readonly exports: ExportsService,
     private readonly retention: RetentionService,
+    private readonly states: RecordStateService,
   ) {}
 
   @Get()
@@ -102,6 +104,21 @@ export class RecordController {
   @ApiOkResponse({ schema: ref('Retention') })
   pastKeeping(@CurrentSession() { operatorId, personId }: Session): Promise<object> {
     return this.store.withOperator(operatorId, personId, (tx) => this.retention.list(tx));
+  }
+
+  @Get('state')
+  @ApiOperation({ summary: 'How long the record is, and how old the last backup and the last signed head are.' })
+  @ApiOkResponse({ schema: ref('RecordState') })
+  state(@CurrentSession() { operatorId, personId }: Session): Promise<object> {
+    return this.store.withOperator(operatorId, personId, (tx) => this.states.state(tx));
+  }
+
+  @Get('verification')
+  @Roles('quality', 'administrator')
+  @ApiOperation({ summary: 'Read the whole record through and compare all of it, as `proviso record verify` does.' })
+  @ApiOkResponse({ schema: ref('RecordVerified') })
+  verification(@CurrentSession() session: Session): Promise<object> {
+    return this.states.verify(session);
   }
 
   @Get('head')

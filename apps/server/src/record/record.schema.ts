@@ -1,4 +1,4 @@
-import { anything, instant, list, object, orNull, record, type Shape, text, whole } from '../openapi/shape.js';
+import { anything, instant, list, object, orNull, record, type Shape, text, whole, yesNo } from '../openapi/shape.js';
 
 const SIGNED = {
   log: text('Whose record it is.'),
@@ -23,6 +23,13 @@ const PROOF = {
       proof: list(text('Hash, hex.'), 'From the leaf to the head.'),
     }),
   ),
+};
+
+const AGE = {
+  made: orNull(instant('When the last was made')),
+  hours: orNull(whole('Its age in whole hours.')),
+  oldestHours: whole('From this age on it counts as old.'),
+  old: yesNo('It is old, or there is none.'),
 };
 
 const KEPT = { since: instant('What the period is counted from'), keptUntil: instant('When it ended') };
@@ -73,6 +80,27 @@ export const RECORD_SHAPES: Record<string, Shape> = {
     logs: list(object({ id: text('id'), registration: text('Mark of the aircraft.'), ...KEPT })),
     defects: list(object({ id: text('id'), number: text('Number of the defect.'), ...KEPT })),
     people: list(object({ id: text('id'), name: text('Name.'), reference: text('In the record.'), ...KEPT })),
+  }),
+  RecordState: object({
+    at: instant('When this was read'),
+    size: whole('How many entries.'),
+    root: orNull(text('Root hash, hex.')),
+    mostVerified: whole('A longer record is verified by the command.'),
+    backup: object(AGE),
+    signedHead: object({ ...AGE, size: orNull(whole('Over how many entries.')) }),
+    signsHeads: yesNo('This server signs heads.'),
+  }),
+  RecordVerified: object({
+    at: instant('When it was verified'),
+    entries: whole('Sealed entries that were read.'),
+    waiting: whole('Written and not yet sealed.'),
+    root: text('Root hash over what was read, hex.'),
+    misfit: orNull(
+      object(
+        { number: orNull(whole('Its number.')), kind: text('What kind.'), sentence: text('What does not fit.') },
+        'The first thing that does not fit; null when all fits.',
+      ),
+    ),
   }),
   RecordHead: object({ size: whole('How many entries.'), root: orNull(text('Root hash, hex.')) }),
 };

@@ -1180,6 +1180,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/concurrence': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Concur to a deferral, or to a change of its row, before it is signed. */
+    post: operations['ConcurrenceController_concur'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/cards': {
     parameters: {
       query?: never;
@@ -2064,6 +2081,40 @@ export interface paths {
     };
     /** What is past its period of keeping, at most 500 defects. It deletes nothing. */
     get: operations['RecordController_pastKeeping'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/record/state': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** How long the record is, and how old the last backup and the last signed head are. */
+    get: operations['RecordController_state'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/record/verification': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Read the whole record through and compare all of it, as `proviso record verify` does. */
+    get: operations['RecordController_verification'];
     put?: never;
     post?: never;
     delete?: never;
@@ -4098,6 +4149,35 @@ export interface components {
       documents: components['schemas']['DocumentLine'][];
       /** @description Work that is owed again and again, in order of time. */
       repeats: components['schemas']['RepeatLine'][];
+      /** @description Who concurred since the item last changed. */
+      concurrence: {
+        /** @description The operator asks for a second person before a basis is signed. */
+        needed: boolean;
+        given: {
+          /** @description On which basis. */
+          basis: string;
+          /** @description Name. */
+          by: string;
+          /** @description Role in which it was signed. */
+          role: string;
+          /** @description Licence or certificate number. */
+          licence: string;
+          /** @description Authorisation number. */
+          authorisation: string;
+          /** @description Organisation with its approval number. */
+          organisation: string;
+          /**
+           * Format: date-time
+           * @description When it was signed (ISO 8601)
+           */
+          signedAt: string;
+          /**
+           * @description The form of the signature.
+           * @enum {string}
+           */
+          method: 'password' | 'passkey' | 'single-sign-on' | 'paper';
+        }[];
+      };
       /** @description Closed defects of other units, for which a row of several units was signed: control may let its limit go. */
       causesGone: {
         /** @description id */
@@ -6350,6 +6430,57 @@ export interface components {
         keptUntil: string;
       }[];
     };
+    RecordState: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description How many entries. */
+      size: number;
+      root: string | null;
+      /** @description A longer record is verified by the command. */
+      mostVerified: number;
+      backup: {
+        made: string | null;
+        hours: number | null;
+        /** @description From this age on it counts as old. */
+        oldestHours: number;
+        /** @description It is old, or there is none. */
+        old: boolean;
+      };
+      signedHead: {
+        made: string | null;
+        hours: number | null;
+        /** @description From this age on it counts as old. */
+        oldestHours: number;
+        /** @description It is old, or there is none. */
+        old: boolean;
+        size: number | null;
+      };
+      /** @description This server signs heads. */
+      signsHeads: boolean;
+    };
+    RecordVerified: {
+      /**
+       * Format: date-time
+       * @description When it was verified (ISO 8601)
+       */
+      at: string;
+      /** @description Sealed entries that were read. */
+      entries: number;
+      /** @description Written and not yet sealed. */
+      waiting: number;
+      /** @description Root hash over what was read, hex. */
+      root: string;
+      misfit: {
+        number: number | null;
+        /** @description What kind. */
+        kind: string;
+        /** @description What does not fit. */
+        sentence: string;
+      } | null;
+    };
     RecordHead: {
       /** @description How many entries. */
       size: number;
@@ -7504,6 +7635,7 @@ export interface operations {
         act:
           | 'defer'
           | 'change-row'
+          | 'concur'
           | 'procedure'
           | 'placard'
           | 'undo'
@@ -7524,9 +7656,9 @@ export interface operations {
           | 'card-inspection'
           | 'card-stop'
           | 'correct';
-        /** @description MEL entry, for `defer`. */
+        /** @description MEL entry, for `defer` and `concur`. */
         entry?: string;
-        /** @description Row, for `defer` and `change-row`. */
+        /** @description Row, for `defer`, `change-row` and `concur`. */
         row?: string;
         /** @description Document in words, for `defer` on another basis. */
         document?: string;
@@ -8915,6 +9047,43 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  ConcurrenceController_concur: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['DeferBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['SignedBy'];
         };
       };
       /** @description A problem; see `/api/problems`. */
@@ -10868,6 +11037,62 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['Retention'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RecordController_state: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecordState'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  RecordController_verification: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RecordVerified'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -10,6 +10,7 @@ const PLACES = [
   { href: '/aircraft', text: 'At the gate' },
   { href: '/control', text: 'Control' },
   { href: '/defects', text: 'Open items' },
+  { href: '/more', text: 'More' },
 ];
 
 /** What stands round every page: who signs, for whom, which record is the original, and the cautions. */

@@ -1,4 +1,7 @@
+import { useContext } from 'preact/hooks';
 import { DONE_BEFORE, type Problem } from '../api/problem.js';
+import { SessionContext } from '../session/session.js';
+import { readable } from '../words/readable.js';
 import { pointerWords } from '../words/words.js';
 
 interface ProblemBoxProps {
@@ -18,10 +21,11 @@ export function ProblemBox({ problem, readAgain }: ProblemBoxProps) {
 
 function Content({ problem, readAgain }: { problem: Problem; readAgain: (() => void) | undefined }) {
   const { title, detail, errors, code, status, paragraph } = problem;
+  const zone = useContext(SessionContext)?.operator.base ?? 'UTC';
   const again = readAgain && (['changed-meanwhile', 'statement-not-shown'].includes(code) || status === 0);
   return (
     <>
-      <p class="strong">{title}</p>
+      <p class="strong">{readable(title, zone)}</p>
       {errors.length > 0 ? (
         <ul>
           {errors.map(({ pointer, reason }) => (
@@ -32,7 +36,7 @@ function Content({ problem, readAgain }: { problem: Problem; readAgain: (() => v
           ))}
         </ul>
       ) : (
-        detail !== '' && detail !== title && <p>{detail}</p>
+        detail !== '' && detail !== title && <p>{readable(detail, zone)}</p>
       )}
       <p>
         <strong>What to do:</strong> {nextOf(problem)}

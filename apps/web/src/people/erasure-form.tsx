@@ -1,0 +1,49 @@
+import { useState } from 'preact/hooks';
+import { SignForm } from '../acts/sign-form.js';
+import type { Schemas } from '../api/client.js';
+import { announce } from '../shell/announce.js';
+import { Field } from '../shell/fields.js';
+
+/** The personal data of somebody who left are erased for good, signed. */
+export function ErasureForm({ member, erased }: { member: Schemas['MemberView']; erased(): Promise<void> }) {
+  const [open, setOpen] = useState(false);
+  const [reason, setReason] = useState('');
+  async function done(): Promise<void> {
+    announce('The personal data are erased.');
+    await erased();
+  }
+  return (
+    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>Erase the personal data of {member.name}</summary>
+      {open && (
+        <>
+          <div class="caution">
+            <p class="strong">It cannot be undone.</p>
+            <p>Erased: name, licence number, sign-in, passkeys, addresses, and what ties the person to the record.</p>
+            <p>
+              Stays: every entry and signature, what was certified, under which authorisation, and every proof over
+              the record. They name nobody then.
+            </p>
+          </div>
+          <SignForm
+            statementPath={`/people/${member.id}/erasure-statement`}
+            path={`/people/${member.id}/erasure`}
+            body={() => ({ reason })}
+            button="Sign: erase the personal data"
+            done={() => void done()}
+          >
+            <Field
+              label="Why, for the record"
+              hint="It is kept for ever: leave the name out."
+              value={reason}
+              onValue={setReason}
+              pointer="/reason"
+              most={300}
+              required
+            />
+          </SignForm>
+        </>
+      )}
+    </details>
+  );
+}
