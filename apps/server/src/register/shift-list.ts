@@ -1,4 +1,4 @@
-import { type Owner, ownerInWords, type ShiftList, stateOf, thingInWords } from '#deferrals';
+import { type CardWork, doneBy, type Owner, ownerInWords, type ShiftList, stateOf, thingInWords } from '#deferrals';
 import type { AircraftRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
 import { firstWords } from '../defects/short-text.js';
@@ -6,7 +6,10 @@ import { defectNumber } from '../defects/views.js';
 import { itemOfRow } from './left-elsewhere.js';
 import { ownerOfRow } from './owner-of-row.js';
 
-/** What a shift hands over: everything left on the aircraft, whoever owns it, and every open item, in words. */
+/**
+ * What a shift hands over, in words: everything left on the aircraft, whoever owns it, every open item, and every card
+ * that was begun and is not signed, with the step it stands at.
+ */
 export async function shiftListOf(
   tx: Tx,
   aircraft: AircraftRow,
@@ -20,10 +23,22 @@ export async function shiftListOf(
       words: thingInWords(itemOfRow(row)),
       owner: words(ownerOfRow(row)),
     })),
-    open: opened.map(
-      ({ row, life }) => `${defectNumber(aircraft, row)} ${firstWords(life.description, 60)} (${stateOf(life)})`,
-    ),
+    open: opened.flatMap(({ row, life }) => {
+      const number = defectNumber(aircraft, row);
+      return [
+        `${number} ${firstWords(life.description, 60)} (${stateOf(life)})`,
+        ...life.cards.filter(({ ended }) => ended === null).map((work) => `${number} ${halfWorked(work)}`),
+      ];
+    }),
   };
+}
+
+/** `card "Filter changed" begun: 3 of 9 steps done, next: Renew both seals` */
+function halfWorked(work: CardWork): string {
+  const { card } = work.started;
+  const toDo = card.steps.filter((step) => !doneBy(work, step));
+  const next = toDo[0] ? `, next: ${firstWords(toDo[0].text, 60)}` : ', not signed yet';
+  return `card "${card.title}" begun: ${card.steps.length - toDo.length} of ${card.steps.length} steps done${next}`;
 }
 
 /** "Q-KEA/2", "modification MOD 44", "nobody". */

@@ -1,6 +1,7 @@
 import type { Schemas } from '../api/client.js';
 import { useSession } from '../session/session.js';
 import { withOffset } from '../words/time.js';
+import { ShiftLines } from './shift-lines.js';
 
 type View = Schemas['RegisterView'];
 
@@ -18,8 +19,8 @@ export function HandOvers({ view }: { view: View }) {
             {offered.by} hands over to {offered.to}, {withOffset(offered.at, operator.base)}. Nobody has taken it yet.
           </p>
           {offered.note && <p>{offered.note}</p>}
-          <Lines title="Left on it" lines={offered.left} />
-          <Lines title="Open" lines={offered.open} />
+          <ShiftLines title="Left on it" lines={offered.left} />
+          <ShiftLines title="Open" lines={offered.open} />
           {offered.by !== person.name && (
             <a class="button main" href={`/aircraft/${view.aircraft}/left/hand-overs-taken?given=${offered.id}`}>
               Take over
@@ -34,22 +35,5 @@ export function HandOvers({ view }: { view: View }) {
         </p>
       )}
     </section>
-  );
-}
-
-function Lines({ title, lines }: { title: string; lines: readonly string[] }) {
-  return (
-    <>
-      <h3>{title}</h3>
-      {lines.length === 0 ? (
-        <p>Nothing.</p>
-      ) : (
-        <ul>
-          {lines.map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
-      )}
-    </>
   );
 }
