@@ -60,7 +60,7 @@ export function ActPage() {
   return (
     <Page
       title={kind?.title ?? 'There is no such page'}
-      aside={line && itemName(line)}
+      aside={line?.entry ? itemName(line) : undefined}
       back={{ href: `/defects/${id}`, text: line?.number ?? 'The item' }}
     >
       {kind && (

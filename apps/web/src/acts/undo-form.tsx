@@ -16,7 +16,7 @@ export function UndoForm(props: ActFormProps) {
       address="undone"
       act="undo"
       body={() => ({ items: undone })}
-      button={`Sign: ${count} undone`}
+      button={undone.length === 0 ? 'Sign: undone' : `Sign: ${count} undone`}
       said={`Undone: ${count}.`}
     >
       <fieldset>

@@ -32,13 +32,18 @@ export function ItemPage() {
   useUntilSealed(item);
   return (
     <Page
-      title={line ? itemName(line) : 'Item'}
-      aside={line?.number}
+      title={line ? titleOf(line) : 'Item'}
+      aside={line?.entry ? line.number : undefined}
       back={line && { href: `/aircraft/${line.aircraft}`, text: line.registration }}
     >
       <Read of={item}>{(view) => <Content view={view} />}</Read>
     </Page>
   );
+}
+
+/** Before an entry is named there is no name but the write-up itself, which stands below word for word. */
+function titleOf(line: View['defect']): string {
+  return line.entry === null ? `Write-up ${line.number}` : itemName(line);
 }
 
 const SEAL_WAIT_MS = 1500;
