@@ -92,6 +92,15 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       signedAt: someInstant,
       entryId,
     });
+    await tx.concurrences.add({
+      defectId: defect.id,
+      defectVersion: 1,
+      basis: 'MEL 29-11-01 row 1',
+      personId: of.person,
+      signature: {},
+      givenAt: someInstant,
+      entryId,
+    });
     await tx.judgements.add({
       aircraftId: of.aircraft,
       judgement: 'combination',

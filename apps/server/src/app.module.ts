@@ -12,6 +12,7 @@ import { CardLibraryService } from './cards/library.service.js';
 import { ActingService } from './defects/acting.service.js';
 import { DeferralCheck } from './defects/deferral-check.js';
 import { DefectViews } from './defects/defect-views.service.js';
+import { ConcurrenceController } from './defects/concurrence.controller.js';
 import { CrewPlacardController } from './defects/crew-placard.controller.js';
 import { CorrectingController } from './defects/correcting.controller.js';
 import { CorrectingService } from './defects/correcting.service.js';
@@ -165,6 +166,7 @@ export class AppModule {
         AcceptancesController,
         RecurrenceController,
         CrewPlacardController,
+        ConcurrenceController,
         CardsController,
         CardLibraryController,
         ExtendingController,

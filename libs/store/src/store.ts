@@ -7,6 +7,7 @@ import { Acts } from './repositories/acts.repository.js';
 import { Fleet } from './repositories/aircraft.repository.js';
 import { CalendarFeeds } from './repositories/calendar-feeds.repository.js';
 import { Cards } from './repositories/cards.repository.js';
+import { Concurrences } from './repositories/concurrences.repository.js';
 import { Defects } from './repositories/defects.repository.js';
 import { Extensions } from './repositories/extensions.repository.js';
 import { Facts } from './repositories/facts.repository.js';
@@ -41,6 +42,7 @@ export class Tx extends Transaction {
   readonly legs = new Legs(this);
   readonly facts = new Facts(this);
   readonly cards = new Cards(this);
+  readonly concurrences = new Concurrences(this);
   readonly defects = new Defects(this);
   readonly acts = new Acts(this);
   readonly extensions = new Extensions(this);

@@ -10,9 +10,11 @@ import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { flownLegs } from '../movements/flown-legs.js';
+import { concurrencesOf } from './concurrences.js';
 import { livesOf } from './defect-book.js';
 import { correctionAsked, correctionsOf } from './correction-words.js';
 import { basisWords } from './deferral-check.js';
+import type { OperatorSettings } from '../people/operator-settings.js';
 import { FLIGHTS_AHEAD, legsFrom, projectionOf } from './projection.js';
 import { readably } from './readable-refusal.js';
 import { repeatLines, repeatsOfFleet } from './repeats.js';
@@ -25,6 +27,7 @@ import {
   historyLine,
   leftLine,
   openWorkView,
+  signerOf,
 } from './views.js';
 
 const SETS_A_DEADLINE: readonly StatementQuery['act'][] = ['defer', 'change-row'];
@@ -67,6 +70,7 @@ export class DefectViews {
         openWork: openWorkView(opened.life),
         documents: opened.life.grants.map(documentLine),
         repeats: await repeatLines(tx, aircraft, opened.life, settings, this.now()),
+        concurrence: await concurrenceView(tx, row, settings),
         causesGone: await causesGone(tx, aircraft, row, opened.life),
         left: left.map((item) => leftLine(item, aircraft, [row])),
         history: opened.life.acts.map((act, index) => ({
@@ -144,6 +148,15 @@ export class DefectViews {
       return defectLine(row, life, { aircraft, mel, at, used, base, counting, projected });
     });
   }
+}
+
+/** Whether a second person has to concur before a basis is signed, and who did since the item last changed. */
+async function concurrenceView(tx: Tx, { id, version }: DefectRow, { deferral }: OperatorSettings) {
+  const given = await concurrencesOf(tx, id, version);
+  return {
+    needed: deferral.concurrenceNeeded,
+    given: given.map(({ basis, signature }) => ({ basis, ...signerOf(signature) })),
+  };
 }
 
 /** Closed defects of other units of the item that stood beside this one, where a row of several units is in force. */

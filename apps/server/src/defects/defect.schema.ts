@@ -181,6 +181,13 @@ export const DEFECT_SHAPES: Record<string, Shape> = {
     openWork: orNull(ref('OpenWork')),
     documents: list(ref('DocumentLine'), 'What authorities allow beyond the deadline.'),
     repeats: list(ref('RepeatLine'), 'Work that is owed again and again, in order of time.'),
+    concurrence: object(
+      {
+        needed: yesNo('The operator asks for a second person before a basis is signed.'),
+        given: list(object({ basis: text('On which basis.'), ...signerKeys })),
+      },
+      'Who concurred since the item last changed.',
+    ),
     causesGone: list(
       object({
         id: text('id'),

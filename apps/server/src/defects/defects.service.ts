@@ -26,6 +26,7 @@ import { actorOf } from '../people/signer.js';
 import { type Calling, type Scene, signed } from './acting.js';
 import { ActingService, type Decide } from './acting.service.js';
 import type * as Bodies from './bodies.js';
+import { concurrenceTo } from './concurrences.js';
 import { writeActs } from './defect-book.js';
 import { basisAsked, basisWords, DeferralCheck } from './deferral-check.js';
 import { leftBetween } from './repeats.js';
@@ -115,7 +116,8 @@ export class DefectsService {
       // One that is deferred already is refused by its own rule, which says what to do instead.
       if (known.deferral === null) await this.check.mayStandBesideOthers(scene, known, body);
       const others = scene.others.map((other) => other.life);
-      const command = { id: newId(), by, basis: basisAsked(body) };
+      const given = await concurrenceTo(scene, basisWords(body, life));
+      const command = { id: newId(), by, basis: basisAsked(body), ...given };
       return [...identified, ...defer(known, command, { ...context, offered, others, used: {} })];
     });
   }

@@ -6,6 +6,7 @@ import { flownLegs } from '../movements/flown-legs.js';
 import { type Calling, type Scene, signed } from './acting.js';
 import { ActingService } from './acting.service.js';
 import type { ChangeRowBody } from './bodies.js';
+import { concurrenceTo } from './concurrences.js';
 import { livesOf } from './defect-book.js';
 import { basisWords, DeferralCheck } from './deferral-check.js';
 
@@ -29,6 +30,7 @@ export class RowChangesService {
           by,
           basis: { kind: 'mel-row', row: body.row },
           reason: body.reason,
+          ...(await concurrenceTo(scene, basisWords(body, life))),
           ...(body.causeClosed === undefined ? {} : { causeClosed: body.causeClosed }),
         },
         {

@@ -9,6 +9,7 @@ import { CORRECTABLE } from './correctable.js';
 export const SIGNED_ACTS = [
   'defer',
   'change-row',
+  'concur',
   'procedure',
   'placard',
   'undo',
@@ -37,7 +38,7 @@ export type SignedAct = (typeof SIGNED_ACTS)[number];
 export interface StatementFacts {
   registration: string;
   number: string;
-  /** What the deferral stands on, in words; only for `defer` and `change-row`. */
+  /** What the deferral stands on, in words; only for `defer`, `change-row` and `concur`. */
   basis?: string;
   /** Which procedure, for `procedure`; the title of the card, for acts on a card. */
   work?: string;
@@ -55,10 +56,10 @@ export class StatementQuery {
   @OneOf(SIGNED_ACTS, { description: 'Which act is to be signed.' })
   act!: SignedAct;
 
-  @Text(40, { description: 'MEL entry, for `defer`.', optional: true })
+  @Text(40, { description: 'MEL entry, for `defer` and `concur`.', optional: true })
   entry?: string;
 
-  @Text(20, { description: 'Row, for `defer` and `change-row`.', optional: true })
+  @Text(20, { description: 'Row, for `defer`, `change-row` and `concur`.', optional: true })
   row?: string;
 
   @Text(300, { description: 'Document in words, for `defer` on another basis.', optional: true })
@@ -88,6 +89,8 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
       return `I defer ${what} on the basis of ${facts.basis ?? 'a document'}. I have read its conditions, and its procedures and placard belong to this deferral.`;
     case 'change-row':
       return `I change the basis of ${what} to ${facts.basis ?? 'another row'}. I have read its conditions; its procedures and placard belong to the deferral from now on, and the clock is kept.`;
+    case 'concur':
+      return `I concur that ${what} stands deferred on the basis of ${facts.basis ?? 'a document'}. I have read its conditions. Another person signs the deferral.`;
     case 'procedure':
       return `I carried out ${facts.work ?? 'the procedure'} for ${what} as the approved manual says, and everything it leaves altered on the aircraft is listed here.`;
     case 'placard':

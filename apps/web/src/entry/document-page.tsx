@@ -9,6 +9,7 @@ import { Choice, Field } from '../shell/fields.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { useSettled } from '../shell/use-settled.js';
+import { ConcurrencePart } from './concurrence-part.js';
 import { instantOf, NO_WALL, WallInput } from '../shell/wall-input.js';
 
 /** `words` is how the server names the kind in the statement that is signed. */
@@ -36,7 +37,7 @@ export function DocumentPage() {
         {(view) => (
           <>
             <p>{view.defect.description}</p>
-            <DocumentForm id={id} seen={defect.etag} readAgain={() => void defect.readAgain()} />
+            <DocumentForm id={id} view={view} seen={defect.etag} readAgain={() => void defect.readAgain()} />
           </>
         )}
       </Read>
@@ -44,7 +45,14 @@ export function DocumentPage() {
   );
 }
 
-function DocumentForm({ id, seen, readAgain }: { id: string; seen: string | null; readAgain(): void }) {
+interface DocumentFormProps {
+  id: string;
+  view: Schemas['DefectView'];
+  seen: string | null;
+  readAgain(): void;
+}
+
+function DocumentForm({ id, view, seen, readAgain }: DocumentFormProps) {
   const { route } = useLocation();
   const { operator } = useSession();
   const [kind, setKind] = useState<Kind | null>(null);
@@ -57,66 +65,79 @@ function DocumentForm({ id, seen, readAgain }: { id: string; seen: string | null
   const words = KINDS.find(({ value }) => value === kind)?.words;
   const document = useSettled(words !== undefined && reference.trim() !== '' ? `${words} ${reference}` : '');
   const asked = new URLSearchParams({ act: 'defer', document }).toString();
+  const body = {
+    document: {
+      kind,
+      reference,
+      issuedBy,
+      limit,
+      ...(interval.trim() === '' ? {} : { interval }),
+      ...(untilAt === null ? {} : { until: untilAt }),
+    },
+  };
 
   return (
-    <SignForm<Schemas['ActDone']>
-      statementPath={document === '' ? null : `/defects/${id}/statement?${asked}`}
-      path={`/defects/${id}/deferral`}
-      seen={seen}
-      body={() => ({
-        document: {
-          kind,
-          reference,
-          issuedBy,
-          limit,
-          ...(interval.trim() === '' ? {} : { interval }),
-          ...(untilAt === null ? {} : { until: untilAt }),
-        },
-      })}
-      button="Sign: defer"
-      done={({ defect }) => {
-        carryOver({
-          title: `Deferred under ${defect.basis ?? 'the document'}.`,
-          lines: [],
-        });
-        route(`/defects/${id}`);
-      }}
-      readAgain={readAgain}
-    >
-      <Choice legend="Which kind" options={KINDS} value={kind} onValue={setKind} />
-      <Field
-        label="Number or manual reference, with revision"
-        value={reference}
-        onValue={setReference}
-        pointer="/document/reference"
-        required
-      />
-      <Field label="Issued by" value={issuedBy} onValue={setIssuedBy} pointer="/document/issuedBy" required />
-      <Field
-        label="The limit in its own terms"
-        lines={3}
-        most={1000}
-        value={limit}
-        onValue={setLimit}
-        pointer="/document/limit"
-        required
-      />
-      <Field
-        label="Interval"
-        hint='Such as "10 calendar-days" or "50 flight-hours"'
-        value={interval}
-        onValue={setInterval}
-        pointer="/document/interval"
-        short
-      />
-      <WallInput
-        what="it ends"
-        zone={operator.base}
-        value={until}
-        onValue={setUntil}
-        pointer="/document/until"
-        required={false}
-      />
-    </SignForm>
+    <>
+      <SignForm<Schemas['ActDone']>
+        statementPath={document === '' ? null : `/defects/${id}/statement?${asked}`}
+        path={`/defects/${id}/deferral`}
+        seen={seen}
+        body={() => body}
+        button="Sign: defer"
+        done={({ defect }) => {
+          carryOver({
+            title: `Deferred under ${defect.basis ?? 'the document'}.`,
+            lines: [],
+          });
+          route(`/defects/${id}`);
+        }}
+        readAgain={readAgain}
+      >
+        <Choice legend="Which kind" options={KINDS} value={kind} onValue={setKind} />
+        <Field
+          label="Number or manual reference, with revision"
+          value={reference}
+          onValue={setReference}
+          pointer="/document/reference"
+          required
+        />
+        <Field label="Issued by" value={issuedBy} onValue={setIssuedBy} pointer="/document/issuedBy" required />
+        <Field
+          label="The limit in its own terms"
+          lines={3}
+          most={1000}
+          value={limit}
+          onValue={setLimit}
+          pointer="/document/limit"
+          required
+        />
+        <Field
+          label="Interval"
+          hint='Such as "10 calendar-days" or "50 flight-hours"'
+          value={interval}
+          onValue={setInterval}
+          pointer="/document/interval"
+          short
+        />
+        <WallInput
+          what="it ends"
+          zone={operator.base}
+          value={until}
+          onValue={setUntil}
+          pointer="/document/until"
+          required={false}
+        />
+      </SignForm>
+      {document !== '' && (
+        <ConcurrencePart
+          view={view}
+          basis={document}
+          query={{ document }}
+          body={body}
+          seen={seen}
+          readAgain={readAgain}
+        />
+      )}
+    </>
   );
 }

@@ -6,6 +6,7 @@ import { SignForm } from '../acts/sign-form.js';
 import { AnswerBox } from '../answer/answer-box.js';
 import { carryOver } from '../shell/announce.js';
 import { Read } from '../shell/reading.js';
+import { ConcurrencePart } from './concurrence-part.js';
 import { ChangeRowForm } from './change-row-form.js';
 import { RowText } from './row-text.js';
 
@@ -64,6 +65,16 @@ export function RowCard(props: RowCardProps) {
         </Read>
       )}
       {standsOn === row.id && <p class="strong">This row is signed for it.</p>}
+      {units.length > 0 && standsOn !== row.id && (
+        <ConcurrencePart
+          view={view}
+          basis={`MEL ${entry.number} row ${row.id}`}
+          query={{ entry: entry.number, row: row.id }}
+          body={{ item: { entry: entry.number, units }, row: row.id }}
+          seen={seen}
+          readAgain={readAgain}
+        />
+      )}
       {units.length > 0 && !chosen && standsOn !== row.id && (
         <div class="buttons">
           <button type="button" onClick={() => setChosen(true)}>

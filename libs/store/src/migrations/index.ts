@@ -25,6 +25,7 @@ import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
 import { BackupsRecorded1795598100000 } from './1795598100000-backups-recorded.js';
 import { ErasureOfAPerson1795598500000 } from './1795598500000-erasure-of-a-person.js';
 import { ConfirmedMailboxes1795603000000 } from './1795603000000-confirmed-mailboxes.js';
+import { Concurrences1795606000000 } from './1795606000000-concurrences.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -55,4 +56,5 @@ export const migrations = [
   BackupsRecorded1795598100000,
   ErasureOfAPerson1795598500000,
   ConfirmedMailboxes1795603000000,
+  Concurrences1795606000000,
 ];

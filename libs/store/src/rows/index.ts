@@ -2,6 +2,7 @@ import { AircraftTable } from './aircraft.row.js';
 import { AuthorisationTable } from './authorisation.row.js';
 import { CalendarFeedTable } from './calendar-feed.row.js';
 import { CardConfirmationTable, CardLibraryTable, ManualRevisionTable } from './card.row.js';
+import { ConcurrenceTable } from './concurrence.row.js';
 import { CredentialTable } from './credential.row.js';
 import { DefectActTable } from './defect-act.row.js';
 import { DefectTable } from './defect.row.js';
@@ -40,6 +41,7 @@ export const tables = [
   CalendarFeedTable,
   CardConfirmationTable,
   CardLibraryTable,
+  ConcurrenceTable,
   CredentialTable,
   DefectActTable,
   DefectTable,
