@@ -9,6 +9,7 @@ import { Read } from '../shell/reading.js';
 import { ConcurrencePart } from './concurrence-part.js';
 import { ChangeRowForm } from './change-row-form.js';
 import { RowText } from './row-text.js';
+import { WhatNext } from './what-next.js';
 
 type EntryView = Schemas['EntryView'];
 
@@ -53,14 +54,24 @@ export function RowCard(props: RowCardProps) {
       {units.length > 0 && (
         <Read of={answer}>
           {(verdict) => (
-            <AnswerBox
-              verdict={verdict}
-              aircraft={defect.aircraft}
-              about={flight ? `${flight.number}, if row ${row.id} is signed` : `if row ${row.id} is signed`}
-              offBlockAt={flight?.offBlockAt ?? null}
-              tried={`${entry.number}/${row.id}/`}
-              answered={() => void answer.readAgain()}
-            />
+            <>
+              <AnswerBox
+                verdict={verdict}
+                aircraft={defect.aircraft}
+                about={flight ? `${flight.number}, if row ${row.id} is signed` : `if row ${row.id} is signed`}
+                offBlockAt={flight?.offBlockAt ?? null}
+                tried={`${entry.number}/${row.id}/`}
+                answered={() => void answer.readAgain()}
+              />
+              {standsOn === null && (
+                <WhatNext
+                  verdict={verdict}
+                  defect={defect}
+                  about={flight?.number ?? 'the next flight'}
+                  rows={entry.rows.length}
+                />
+              )}
+            </>
           )}
         </Read>
       )}

@@ -92,6 +92,13 @@ function NextAnswer({ view }: { view: View }) {
           />
         )}
       </Read>
+      {next && (
+        <p>
+          <a class="button" href={`/aircraft/${view.id}/flights/${next.id}`}>
+            The whole answer, and what would help
+          </a>
+        </p>
+      )}
     </>
   );
 }

@@ -64,7 +64,6 @@ function useUntilSealed({ value, readAgain }: Reading<View>): void {
 }
 
 function Content({ view }: { view: View }) {
-  const { operator } = useSession();
   const { defect, arithmetic, left, history, repeats } = view;
   const closed = defect.state === 'closed';
   return (
@@ -79,13 +78,7 @@ function Content({ view }: { view: View }) {
             {arithmetic && <span class="soft block">Counted: {arithmetic}</span>}
           </p>
         )}
-        <p>{defect.description}</p>
-        <p class="soft">
-          {defect.faultMessage && <>Message: {defect.faultMessage} · </>}
-          {defect.sheet && <>Log sheet {defect.sheet} · </>}
-          {defect.system && <>System (ATA chapter) {defect.system} · </>}
-          In the log {withOffset(defect.recordedAt, operator.base)}
-        </p>
+        {defect.basis === null && <About defect={defect} />}
         <RecurrenceFlag defect={defect.id} />
         {!closed && <NextSteps view={view} />}
         {!closed && defect.deadline && (
@@ -95,6 +88,7 @@ function Content({ view }: { view: View }) {
           </p>
         )}
         <AllowedBeyond documents={view.documents} />
+        {defect.basis !== null && <About defect={defect} />}
         {!closed && <CardList defect={defect} />}
         {!closed && <NextAnswer item={defect} />}
         {left.length > 0 && (
@@ -115,5 +109,21 @@ function Content({ view }: { view: View }) {
         <TakeOut of={`/defects/${defect.id}`} placards={view.defect} />
       </div>
     </div>
+  );
+}
+
+/** What was written up. Once it is answered, what is to be done next comes before it. */
+function About({ defect }: { defect: View['defect'] }) {
+  const { operator } = useSession();
+  return (
+    <>
+      <p>{defect.description}</p>
+      <p class="soft">
+        {defect.faultMessage && <>Message: {defect.faultMessage} · </>}
+        {defect.sheet && <>Log sheet {defect.sheet} · </>}
+        {defect.system && <>System (ATA chapter) {defect.system} · </>}
+        In the log {withOffset(defect.recordedAt, operator.base)}
+      </p>
+    </>
   );
 }
