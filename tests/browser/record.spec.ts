@@ -55,8 +55,9 @@ it('a technician sees how the record stands, and is offered neither verifying no
 it('somebody who left is listed once nothing has to be kept, and erased with what stays said first', async () => {
   const wick = page.locator('li.card', { has: page.getByRole('heading', { name: 'Wick Straddock' }) });
   await page.goto('/people');
+  await wick.getByText('Change the account of Wick Straddock').click();
   await wick.getByText('Wick Straddock leaves now').click();
-  await wick.getByLabel('Why, for the record').fill('Moves away.');
+  await wick.getByLabel('Why, for the record').locator('visible=true').fill('Moves away.');
   await wick.getByRole('button', { name: 'End the access of Wick Straddock' }).click();
   await wick.getByText(/^Left 15 Jan 2026/).waitFor();
   await wick.getByText('Erase the personal data of Wick Straddock').click();

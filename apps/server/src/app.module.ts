@@ -67,6 +67,9 @@ import { TrayService } from './movements/tray.service.js';
 import { ProblemsController } from './openapi/problems.controller.js';
 import { Challenges } from './people/challenges.js';
 import { ErasuresService } from './people/erasures.service.js';
+import { AccountsController } from './people/accounts.controller.js';
+import { AccountsService } from './people/accounts.service.js';
+import { AuthorisationsService } from './people/authorisations.service.js';
 import { MembersController } from './people/members.controller.js';
 import { MembersService } from './people/members.service.js';
 import { OneOffsService } from './people/one-offs.service.js';
@@ -152,6 +155,7 @@ export class AppModule {
       controllers: [
         PeopleController,
         MembersController,
+        AccountsController,
         SignaturesController,
         PasskeysController,
         SignOnController,
@@ -205,6 +209,8 @@ export class AppModule {
         { provide: APP_PIPE, useFactory: inputPipe },
         SignInService,
         MembersService,
+        AccountsService,
+        AuthorisationsService,
         OneOffsService,
         ErasuresService,
         RetentionService,

@@ -36,6 +36,7 @@ import { RecurrencePage } from './repetitive/recurrence-page.js';
 import { RegisterActPage } from './register/register-act-page.js';
 import { RegisterPage } from './register/register-page.js';
 import { OperatorPage } from './session/operator-page.js';
+import { OwnSecretPage } from './session/own-secret-page.js';
 import { SessionContext, type SessionView, type Signed, useSession } from './session/session.js';
 import { SignedOnPage } from './session/signed-on-page.js';
 import { SignInPage } from './session/sign-in-page.js';
@@ -61,6 +62,13 @@ function Entrance() {
     return (
       <Frame signed={null}>
         <SignInPage signedIn={readAgain} />
+      </Frame>
+    );
+  }
+  if (value?.means.first) {
+    return (
+      <Frame signed={null}>
+        <OwnSecretPage changed={() => void readAgain()} />
       </Frame>
     );
   }

@@ -28,6 +28,9 @@ export interface MembershipSeen {
   validUntil: string | null;
 }
 
+/** A credential whose person is known, and until when its name is locked. */
+export type KnownCredential = Omit<CredentialRow, 'firstUntil'> & { lockedUntil: string | null };
+
 export interface Attempt {
   /** False while the name is locked: do not look at the secret. */
   counted: boolean;
@@ -40,16 +43,17 @@ export class Identity {
 
   /** The credential under a sign-in name; null when there is none. Take as long over "none" as over "wrong". */
   async credential(signInName: string): Promise<CredentialRow | null> {
-    const [row] = await this.source.query<CredentialRow[]>(
-      'select person_id as "personId", sign_in_name as "signInName", hash from credential_named($1)',
+    const [row] = await this.source.query<(Omit<CredentialRow, 'firstUntil'> & { firstUntil: Date | null })[]>(
+      `select person_id as "personId", sign_in_name as "signInName", hash, first_until as "firstUntil"
+       from credential_named($1)`,
       [signInName],
     );
-    return row ?? null;
+    return row ? { ...row, firstUntil: isoText(row.firstUntil) } : null;
   }
 
   /** The credential of a person who is already known, and until when its name is locked; null when there is none. */
-  async credentialOf(personId: string): Promise<(CredentialRow & { lockedUntil: string | null }) | null> {
-    const [row] = await this.source.query<(CredentialRow & { lockedUntil: Date | null })[]>(
+  async credentialOf(personId: string): Promise<KnownCredential | null> {
+    const [row] = await this.source.query<(Omit<KnownCredential, 'lockedUntil'> & { lockedUntil: Date | null })[]>(
       `select person_id as "personId", sign_in_name as "signInName", hash, locked_until as "lockedUntil"
        from credential_of($1)`,
       [personId],
@@ -78,8 +82,34 @@ export class Identity {
     await this.source.query('select take_back_attempts($1)', [signInName]);
   }
 
+  /** From then on it is the person's own. */
   async changeHash(personId: string, hash: string): Promise<void> {
-    await this.asPerson(personId, 'update credential set hash = $2 where person_id = $1', [personId, hash]);
+    await this.asPerson(personId, 'update credential set hash = $2, first_until = null where person_id = $1', [
+      personId,
+      hash,
+    ]);
+  }
+
+  /** Until when the person's first secret serves to choose an own one; null once there is an own one, or none at all. */
+  async firstUntil(personId: string): Promise<string | null> {
+    const [row] = await this.asPerson<{ first_until: Date | null }>(
+      personId,
+      'select first_until from credential where person_id = $1',
+      [personId],
+    );
+    return isoText(row?.first_until ?? null);
+  }
+
+  /** Another first secret in place of one that was never used. @returns false once the person has an own one */
+  async renewFirst(personId: string, hash: string, until: string): Promise<boolean> {
+    const changed = await this.asPerson(
+      personId,
+      `with changed as (update credential set hash = $2, first_until = $3
+         where person_id = $1 and first_until is not null returning 1)
+       select from changed`,
+      [personId, hash, until],
+    );
+    return changed.length === 1;
   }
 
   /** Begins a session without an operator. @returns its id, which a signature leads back to */

@@ -90,6 +90,16 @@ export const YesNo = (words: Words) => applyDecorators(property(words), IsBoolea
 export const OneOf = (values: readonly string[], words: Words) =>
   applyDecorators(property({ ...words, ...({ enum: values } as object) }), IsIn([...values]));
 
+/** Some of these values, each once, one at least. */
+export const Several = (values: readonly string[], words: Words) =>
+  applyDecorators(
+    property({ ...words, ...({ isArray: true, enum: values } as object) }),
+    IsArray(),
+    ArrayMinSize(1),
+    ArrayUnique(),
+    IsIn([...values], { each: true }),
+  );
+
 export const Texts = (most: number, length: number, words: Words) =>
   applyDecorators(
     property({ ...words, ...({ type: [String] } as object) }),

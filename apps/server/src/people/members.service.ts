@@ -20,7 +20,14 @@ export class MembersService {
     for (const member of await tx.people.members()) {
       people.push(memberView(member, await tx.people.authorisationsOf(member.personId), at));
     }
-    return { at, people };
+    const organisations = await tx.people.organisations();
+    const types = new Set((await tx.aircraft.list()).map(({ type }) => type));
+    return {
+      at,
+      people,
+      organisations: organisations.map(({ id, name, approvalNumber }) => ({ id, name, approval: approvalNumber })),
+      aircraftTypes: [...types].toSorted(),
+    };
   }
 
   /**
@@ -54,7 +61,7 @@ export class MembersService {
   }
 }
 
-function works({ validFrom, validUntil }: Member, at: string): boolean {
+export function works({ validFrom, validUntil }: Member, at: string): boolean {
   return validFrom <= at && (validUntil === null || at < validUntil);
 }
 
@@ -69,6 +76,7 @@ export function memberView(member: Member, authorisations: readonly Authorised[]
     validFrom,
     validUntil,
     works: works(member, at),
+    lockedAt: member.lockedAt,
     authorisations: authorisations.map((one) => ({
       id: one.id,
       number: one.number,

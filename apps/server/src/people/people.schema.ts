@@ -42,6 +42,7 @@ const member = object({
   validFrom: instant('Works here from'),
   validUntil: orNull(instant('Works here until before')),
   works: yesNo('Works here now.'),
+  lockedAt: orNull(instant('Access is locked since')),
   authorisations: list(
     object({
       id: text('id'),
@@ -80,7 +81,17 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
   }),
   SignOnBegun: object({ address: text('Where the browser goes.') }),
   MemberView: member,
-  Members: object({ at: instant('When this was read'), people: list(ref('MemberView')) }),
+  Members: object({
+    at: instant('When this was read'),
+    people: list(ref('MemberView')),
+    organisations: list(object({ id: text('id'), name: text('Name.'), approval: text('Approval number.') })),
+    aircraftTypes: list(text('type'), 'The types of this operator.'),
+  }),
+  AccountMade: object({
+    person: ref('MemberView'),
+    firstSecret: orNull(text('Told with the first answer alone; null when the request is sent again.')),
+    firstUntil: orNull(instant('Until when it serves')),
+  }),
   MemberChanged: object({ person: ref('MemberView') }),
   SignatureView: signatureView,
   Signatures: object({ at: instant('When this was read'), signatures: list(ref('SignatureView')) }),
@@ -89,6 +100,7 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
     person: object({ id: text('id'), name: text('Name.') }),
     means: object(
       {
+        first: yesNo('The secret is a first one still: an own one has to be chosen.'),
         secret: yesNo('With the secret.'),
         passkey: yesNo('With a passkey.'),
         signOn: orNull(text('By a fresh sign-on: what it is called.')),

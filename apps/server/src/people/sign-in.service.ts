@@ -20,8 +20,18 @@ const LOCK_MINUTES = 5;
 
 /** Who is to be proved. */
 type Signer = Pick<SignedIn, 'personId' | 'sessionId'>;
+/** A stored secret, and whose it is. */
+type Secret = Pick<CredentialRow, 'personId' | 'hash'>;
 /** The request, as far as it says where the pages were opened. */
 type Addressed = Pick<FastifyRequest, 'protocol' | 'host'>;
+
+interface Means {
+  /** The secret is a first one still: an own one has to be chosen. */
+  first: boolean;
+  secret: boolean;
+  passkey: boolean;
+  signOn: string | null;
+}
 
 function oneProof(): Problem {
   const reason = 'needs exactly one of secret, passkey, signedOn';
@@ -59,7 +69,8 @@ export class SignInService {
       createdAt: now,
       expiresAt: new Date(Date.parse(now) + SESSION_HOURS * 3_600_000).toISOString(),
     });
-    const operators = await this.validMemberships(personId);
+    const first = await this.store.identity.firstUntil(personId);
+    const operators = first === null ? await this.validMemberships(personId) : [];
     const only = operators.length === 1 ? operators[0] : undefined;
     return only ? ((await this.chooseOperator(hashToken(token), only.operatorId)) ?? token) : token;
   }
@@ -67,6 +78,9 @@ export class SignInService {
   /** A new token for the chosen operator, so that a token seen before the choice opens nothing after it. */
   async chooseOperator(tokenHash: string, operatorId: string): Promise<string> {
     const session = await this.sessionOf(tokenHash);
+    if ((await this.store.identity.firstUntil(session.person.id)) !== null) {
+      throw new Problem('own-secret-needed', 'This session was begun with a first secret.');
+    }
     const token = randomBytes(32).toString('base64url');
     const chosen = await this.store.identity.chooseOperator(session, operatorId, hashToken(token));
     if (!chosen) throw new Problem('role-missing', 'You are no member of that operator.');
@@ -117,14 +131,19 @@ export class SignInService {
   }
 
   /** The same, for a statement that is always the same. */
-  proveFor(person: Signer, sign: SignBody, statement: string, request: Addressed): Promise<Proof> {
+  async proveFor(person: Signer, sign: SignBody, statement: string, request: Addressed): Promise<Proof> {
+    // Whoever handed the first secret over would otherwise keep a way in beside the own one.
+    if ((await this.store.identity.firstUntil(person.personId)) !== null) {
+      throw new Problem('own-secret-needed', 'Other ways to sign are added once you have a secret of your own.');
+    }
     if (sign.statement === statement) return this.proveAgain(person, sign, request);
     throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });
   }
 
   /** By which means this person may sign. */
-  async meansOf(personId: string): Promise<{ secret: boolean; passkey: boolean; signOn: string | null }> {
+  async meansOf(personId: string): Promise<Means> {
     return {
+      first: (await this.store.identity.firstUntil(personId)) !== null,
       secret: (await this.store.identity.credentialOf(personId)) !== null,
       passkey: (await this.passkeys.list(personId)).length > 0,
       signOn: await this.signOn.nameFor(personId),
@@ -151,11 +170,15 @@ export class SignInService {
     const credential = await this.store.identity.credential(name);
     const right = await this.isRight(name, credential, secret);
     if (!credential || !right) throw new Problem('sign-in-failed', 'The name or the secret is not right.');
-    return credential.personId;
+    const { firstUntil, personId } = credential;
+    if (firstUntil !== null && firstUntil <= this.now()) {
+      throw new Problem('first-secret-over', `It was good until ${firstUntil}.`);
+    }
+    return personId;
   }
 
   /** Counted first, looked at then, taken back when right. A name that nobody has is treated as one that somebody has. */
-  private isRight(name: string, credential: CredentialRow | null, secret: string): Promise<boolean> {
+  private isRight(name: string, credential: Secret | null, secret: string): Promise<boolean> {
     return this.secrets.together(name, secret, async () => {
       const at = this.now();
       const until = new Date(Date.parse(at) + LOCK_MINUTES * 60_000).toISOString();

@@ -97,7 +97,8 @@ export interface paths {
     /** Who works for the operator, and what each may sign. */
     get: operations['MembersController_list'];
     put?: never;
-    post?: never;
+    /** Make an account. Its first secret is told once, and serves to choose an own one. */
+    post: operations['AccountsController_create'];
     delete?: never;
     options?: never;
     head?: never;
@@ -183,6 +184,125 @@ export interface paths {
     put?: never;
     /** Erase the personal data of somebody who left, signed; the record and its proofs stay. */
     post: operations['MembersController_erase'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/first-secret': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Another first secret, while the person has chosen no own one. */
+    post: operations['AccountsController_anotherFirst'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/roles': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    /** Change the roles of somebody else. */
+    put: operations['AccountsController_roles'];
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/lock': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Lock the access of somebody else: every session ends, nothing that was signed is touched. */
+    post: operations['AccountsController_lock'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/unlock': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Unlock it, and free a name that wrong secrets have locked. */
+    post: operations['AccountsController_unlock'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/authorisation-statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What is certified when a standing authorisation is granted. */
+    get: operations['AccountsController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/authorisations': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Grant somebody else a standing authorisation with its scope and validity, signed. */
+    post: operations['AccountsController_grant'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/people/{id}/authorisations/{authorisation}/revocation': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Revoke an authorisation from this moment on. */
+    post: operations['AccountsController_revoke'];
     delete?: never;
     options?: never;
     head?: never;
@@ -2356,6 +2476,64 @@ export interface components {
       /** @description The signature of who erases. */
       sign: components['schemas']['SignBody'];
     };
+    AccountBody: {
+      /** @description Name, as it stands in the licence. */
+      name: string;
+      /** @description Licence or certificate number. */
+      licence?: string;
+      /** @description Sign-in name; nobody else on this server has it. */
+      signInName: string;
+      /** @description The organisation that the person comes from. */
+      organisation?: string;
+      /** @description Roles. */
+      roles: (
+        | 'technician'
+        | 'maintenance-control'
+        | 'engineer'
+        | 'commander'
+        | 'dispatcher'
+        | 'quality'
+        | 'mel-engineer'
+        | 'administrator'
+      )[];
+    };
+    RolesBody: {
+      /** @description The roles from now on. */
+      roles: (
+        | 'technician'
+        | 'maintenance-control'
+        | 'engineer'
+        | 'commander'
+        | 'dispatcher'
+        | 'quality'
+        | 'mel-engineer'
+        | 'administrator'
+      )[];
+      /** @description Why, for the record: no more than is needed. */
+      reason: string;
+    };
+    ReasonBody: {
+      /** @description Why, for the record: no more than is needed. */
+      reason: string;
+    };
+    AuthorisationBody: {
+      /** @description Its number. */
+      number: string;
+      /** @description The organisation that grants it. */
+      organisation: string;
+      /** @description Aircraft types, joined by commas. */
+      aircraftTypes: string;
+      /** @description Licence categories, joined by commas. */
+      licenceCategories?: string;
+      /** @description What it lets its holder do, joined by commas. */
+      privileges: string;
+      /** @description Valid from. */
+      validFrom: string;
+      /** @description Valid until before. */
+      validUntil?: string;
+      /** @description The signature of who grants it. */
+      sign: components['schemas']['SignBody'];
+    };
     NewPasskeyBody: {
       /** @description What you call it: the telephone, the key ring. */
       label: string;
@@ -3305,6 +3483,7 @@ export interface components {
       validUntil: string | null;
       /** @description Works here now. */
       works: boolean;
+      lockedAt: string | null;
       authorisations: {
         /** @description id */
         id: string;
@@ -3337,6 +3516,21 @@ export interface components {
        */
       at: string;
       people: components['schemas']['MemberView'][];
+      organisations: {
+        /** @description id */
+        id: string;
+        /** @description Name. */
+        name: string;
+        /** @description Approval number. */
+        approval: string;
+      }[];
+      /** @description The types of this operator. */
+      aircraftTypes: string[];
+    };
+    AccountMade: {
+      person: components['schemas']['MemberView'];
+      firstSecret: string | null;
+      firstUntil: string | null;
     };
     MemberChanged: {
       person: components['schemas']['MemberView'];
@@ -3404,6 +3598,8 @@ export interface components {
       };
       /** @description By which means this person may sign. */
       means: {
+        /** @description The secret is a first one still: an own one has to be chosen. */
+        first: boolean;
         /** @description With the secret. */
         secret: boolean;
         /** @description With a passkey. */
@@ -6725,6 +6921,40 @@ export interface operations {
       };
     };
   };
+  AccountsController_create: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AccountBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AccountMade'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   MembersController_statement: {
     parameters: {
       query: {
@@ -6874,6 +7104,253 @@ export interface operations {
     requestBody: {
       content: {
         'application/json': components['schemas']['ErasureBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MemberChanged'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AccountsController_anotherFirst: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AccountMade'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AccountsController_roles: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['RolesBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MemberChanged'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AccountsController_lock: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ReasonBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MemberChanged'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AccountsController_unlock: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ReasonBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MemberChanged'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AccountsController_statement: {
+    parameters: {
+      query: {
+        /** @description Its number. */
+        number: string;
+        /** @description The organisation that grants it. */
+        organisation: string;
+        /** @description Aircraft types, joined by commas. */
+        aircraftTypes: string;
+        /** @description Licence categories, joined by commas. */
+        licenceCategories?: string;
+        /** @description What it lets its holder do, joined by commas. */
+        privileges: string;
+        /** @description Valid from. */
+        validFrom: string;
+        /** @description Valid until before. */
+        validUntil?: string;
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AccountsController_grant: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AuthorisationBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['MemberChanged'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  AccountsController_revoke: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path: {
+        authorisation: string;
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ReasonBody'];
       };
     };
     responses: {

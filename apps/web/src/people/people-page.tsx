@@ -5,17 +5,16 @@ import { useSession } from '../session/session.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { withOffset } from '../words/time.js';
-import { privilegeWords, roleWords } from '../words/words.js';
+import { roleWords } from '../words/words.js';
+import { AccountActs } from './account-acts.js';
+import { AccountForm } from './account-form.js';
 import { ErasureForm } from './erasure-form.js';
-import { LeavingForm } from './leaving-form.js';
-import { OneOffForm } from './one-off-form.js';
+import { Scope } from './scope.js';
 
-type Member = Schemas['MemberView'];
-type Authorisation = Member['authorisations'][number];
+type Members = Schemas['Members'];
 
 const MAY_SEE = ['administrator', 'quality', 'maintenance-control'];
 const MAY_ERASE = ['administrator', 'quality'];
-const MAY_ISSUE = ['quality', 'maintenance-control'];
 
 /** How the server names somebody whose personal data were erased. */
 const NAME_ERASED = '(name erased)';
@@ -25,27 +24,36 @@ export const maySeePeople = (roles: readonly string[]): boolean => roles.some((r
 /** Who works for the operator, what each may sign, and until when. */
 export function PeoplePage() {
   const { roles } = useSession();
-  const members = useRead<Schemas['Members']>('/people');
+  const members = useRead<Members>('/people');
+  const administrator = roles.includes('administrator');
   return (
     <Page title="People">
-      {roles.includes('administrator') && <RecordAlarm />}
+      {administrator && <RecordAlarm />}
       <Read of={members}>
-        {({ at, people }) => (
-          <ul class="plain-list cards">
-            {people.map((member) => (
-              <One key={member.id} member={member} at={at} changed={members.readAgain} />
-            ))}
-          </ul>
+        {(view) => (
+          <>
+            {administrator && <AccountForm organisations={view.organisations} made={members.readAgain} />}
+            <ul class="plain-list cards">
+              {view.people.map((member) => (
+                <One key={member.id} member={member} view={view} changed={members.readAgain} />
+              ))}
+            </ul>
+          </>
         )}
       </Read>
     </Page>
   );
 }
 
-function One({ member, at, changed }: { member: Member; at: string; changed(): Promise<void> }) {
+interface OneProps {
+  member: Schemas['MemberView'];
+  view: Members;
+  changed(): Promise<void>;
+}
+
+function One({ member, view, changed }: OneProps) {
   const { person, roles, operator } = useSession();
-  const { id, name, licence, roles: held, organisation, works, validUntil, authorisations } = member;
-  const other = id !== person.id && works;
+  const { id, name, licence, roles: held, organisation, works, validUntil, lockedAt, authorisations } = member;
   const erased = name.startsWith(NAME_ERASED);
   return (
     <li class="card">
@@ -56,34 +64,19 @@ function One({ member, at, changed }: { member: Member; at: string; changed(): P
         {licence && `, licence ${licence}`}
       </p>
       {!works && validUntil && <p class="strong">Left {withOffset(validUntil, operator.base)}.</p>}
+      {works && lockedAt && <p class="strong">Access locked since {withOffset(lockedAt, operator.base)}.</p>}
       {authorisations.length === 0 && <p class="soft">No authorisation.</p>}
       <ul>
         {authorisations.map((one) => (
           <li key={one.id}>
-            <Scope authorisation={one} at={at} />
+            <Scope member={member} authorisation={one} at={view.at} changed={changed} />
           </li>
         ))}
       </ul>
-      {other && roles.some((role) => MAY_ISSUE.includes(role)) && <OneOffForm member={member} issued={changed} />}
-      {other && roles.includes('administrator') && <LeavingForm member={member} left={changed} />}
+      {id !== person.id && works && <AccountActs member={member} known={view} changed={changed} />}
       {!works && !erased && roles.some((role) => MAY_ERASE.includes(role)) && (
         <ErasureForm member={member} erased={changed} />
       )}
     </li>
-  );
-}
-
-function Scope({ authorisation, at }: { authorisation: Authorisation; at: string }) {
-  const { operator } = useSession();
-  const { number, aircraftTypes, licenceCategories, privileges, validUntil, revokedAt, oneOff } = authorisation;
-  const over = validUntil !== null && Date.parse(validUntil) <= Date.parse(at);
-  return (
-    <>
-      <span class="strong">{number}</span>: {privileges.map(privilegeWords).join(', ')}; {aircraftTypes.join(', ')}
-      {licenceCategories.length > 0 && `; ${licenceCategories.join(', ')}`}
-      {validUntil && `; ${over ? 'ended' : 'until'} ${withOffset(validUntil, operator.base)}`}
-      {revokedAt && <span class="strong">; revoked {withOffset(revokedAt, operator.base)}</span>}
-      {oneOff && <span class="soft block">For one signature, because {oneOff.because}</span>}
-    </>
   );
 }

@@ -26,6 +26,7 @@ import { BackupsRecorded1795598100000 } from './1795598100000-backups-recorded.j
 import { ErasureOfAPerson1795598500000 } from './1795598500000-erasure-of-a-person.js';
 import { ConfirmedMailboxes1795603000000 } from './1795603000000-confirmed-mailboxes.js';
 import { Concurrences1795606000000 } from './1795606000000-concurrences.js';
+import { Accounts1795606100000 } from './1795606100000-accounts.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -57,4 +58,5 @@ export const migrations = [
   ErasureOfAPerson1795598500000,
   ConfirmedMailboxes1795603000000,
   Concurrences1795606000000,
+  Accounts1795606100000,
 ];

@@ -45,13 +45,20 @@ export class People {
     await this.tx.manager.insert(MembershipTable, { ...membership, operatorId: this.tx.operatorId });
   }
 
-  /** The hash, never the secret. A credential is entered once; afterwards only its owner changes it. */
-  async giveCredential(personId: string, signInName: string, hash: string): Promise<void> {
-    await this.tx.query('insert into credential (person_id, sign_in_name, hash) values ($1, $2, $3)', [
-      personId,
-      signInName,
-      hash,
-    ]);
+  /**
+   * The hash, never the secret. A credential is entered once; afterwards only its owner changes it.
+   * @param firstUntil until when it serves to choose an own secret and for nothing else; null for one that is the own
+   */
+  async giveCredential(
+    personId: string,
+    signInName: string,
+    hash: string,
+    firstUntil: string | null = null,
+  ): Promise<void> {
+    await this.tx.query(
+      'insert into credential (person_id, sign_in_name, hash, first_until) values ($1, $2, $3, $4)',
+      [personId, signInName, hash, firstUntil],
+    );
   }
 
   get(id: string): Promise<PersonRow | null> {
@@ -185,6 +192,12 @@ export class People {
     return row?.n ?? 0;
   }
 
+  /** Whether an organisation ever gave this number for this operator. */
+  async numberTaken(organisationId: string, number: string): Promise<boolean> {
+    const { operatorId, manager } = this.tx;
+    return manager.existsBy(AuthorisationTable, { operatorId, organisationId, number });
+  }
+
   /** @throws StaleVersion */
   revoke(authorisationId: string, seen: number, revokedAt: string): Promise<void> {
     this.tx.forget();
@@ -193,10 +206,14 @@ export class People {
 
   private async select(personId: string | null): Promise<Member[]> {
     const rows = await this.tx.query<
-      Omit<Member, 'validFrom' | 'validUntil'> & { validFrom: Date; validUntil: Date | null }
+      Omit<Member, 'validFrom' | 'validUntil' | 'lockedAt'> & {
+        validFrom: Date;
+        validUntil: Date | null;
+        lockedAt: Date | null;
+      }
     >(
       `select m.operator_id as "operatorId", m.person_id as "personId", m.organisation_id as "organisationId", m.roles,
-         m.valid_from as "validFrom", m.valid_until as "validUntil", m.version,
+         m.valid_from as "validFrom", m.valid_until as "validUntil", m.locked_at as "lockedAt", m.version,
          p.name, p.licence_number as "licenceNumber", p.reference,
          o.name as "organisationName", o.approval_number as "approvalNumber"
        from membership m
@@ -209,6 +226,7 @@ export class People {
       ...row,
       validFrom: isoText(row.validFrom) as string,
       validUntil: isoText(row.validUntil),
+      lockedAt: isoText(row.lockedAt),
     }));
   }
 }

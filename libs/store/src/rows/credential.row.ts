@@ -1,5 +1,5 @@
 import { EntitySchema } from 'typeorm';
-import { key, text } from './column.js';
+import { instant, key, nullable, text } from './column.js';
 import { to } from './foreign-key.js';
 
 /** How a person proves to be that person: one sign-in name, one hashed secret. */
@@ -8,6 +8,8 @@ export interface CredentialRow {
   signInName: string;
   /** As the hashing library prints it, parameters included. */
   hash: string;
+  /** Until when a first secret may be used to choose an own one; null once that was done. */
+  firstUntil: string | null;
 }
 
 export const CredentialTable = new EntitySchema<CredentialRow>({
@@ -16,6 +18,7 @@ export const CredentialTable = new EntitySchema<CredentialRow>({
     personId: key(),
     signInName: text(),
     hash: text(),
+    firstUntil: instant(nullable),
   },
   uniques: [{ name: 'credential_sign_in_name', columns: ['signInName'] }],
   foreignKeys: [to('credential_person', 'person', 'personId')],

@@ -11,6 +11,8 @@ export interface MembershipRow {
   roles: (Role | 'cabin')[];
   validFrom: string;
   validUntil: string | null;
+  /** Access is locked from here on, until somebody unlocks it. */
+  lockedAt: string | null;
   version: number;
 }
 
@@ -23,6 +25,7 @@ export const MembershipTable = new EntitySchema<MembershipRow>({
     roles: texts(),
     validFrom: instant(),
     validUntil: instant(nullable),
+    lockedAt: instant(nullable),
     version: version(),
   },
   indices: [{ name: 'membership_of_person', columns: ['personId'] }],

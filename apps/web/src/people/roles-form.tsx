@@ -4,23 +4,25 @@ import { useAct } from '../api/use-act.js';
 import { announce } from '../shell/announce.js';
 import { Field, FieldErrors } from '../shell/fields.js';
 import { ProblemBox } from '../shell/problem-box.js';
+import { RoleTicks } from './role-ticks.js';
 
-/** Somebody leaves: access ends at once, what was signed stays good. */
-export function LeavingForm({ member, left }: { member: Schemas['MemberView']; left(): Promise<void> }) {
+/** Other roles from now on. */
+export function RolesForm({ member, changed }: { member: Schemas['MemberView']; changed(): Promise<void> }) {
+  const [roles, setRoles] = useState<string[]>(member.roles);
   const [reason, setReason] = useState('');
   const { send, sending, problem } = useAct();
   async function submit(event: Event): Promise<void> {
     event.preventDefault();
-    if (!(await send({ method: 'POST', path: `/people/${member.id}/leaving`, body: { reason } }))) return;
-    announce(`${member.name} has left.`);
-    await left();
+    if (!(await send({ method: 'PUT', path: `/people/${member.id}/roles`, body: { roles, reason } }))) return;
+    announce(`The roles of ${member.name} are changed.`);
+    await changed();
   }
   return (
     <details>
-      <summary>{member.name} leaves now</summary>
+      <summary>Change the roles of {member.name}</summary>
       <form onSubmit={submit}>
-        <p>Every session and every authorisation ends at once. What was signed stays good.</p>
         <FieldErrors.Provider value={problem?.errors ?? []}>
+          <RoleTicks roles={roles} onRoles={setRoles} />
           <Field
             label="Why, for the record"
             value={reason}
@@ -32,8 +34,8 @@ export function LeavingForm({ member, left }: { member: Schemas['MemberView']; l
         </FieldErrors.Provider>
         <ProblemBox problem={problem} />
         <div class="buttons">
-          <button class="main" disabled={sending}>
-            End the access of {member.name}
+          <button class="main" disabled={sending || roles.length === 0}>
+            Change the roles
           </button>
         </div>
       </form>
