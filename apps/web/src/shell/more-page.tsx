@@ -17,15 +17,23 @@ const GROUPS: readonly { title: string; places: readonly Place[] }[] = [
   {
     title: 'Watching',
     places: [
-      { href: '/repeats', text: 'Work owed again and again', about: 'Repeats that are due, done and missed.' },
-      { href: '/reminders', text: 'Reminders and calendars', about: 'Where you are told how much is left.' },
+      { href: '/repeats', text: 'Work owed again', about: 'Repeated procedures and inspections, due and missed.' },
+      { href: '/reminders', text: 'Reminders', about: 'Where you are told how much is left; calendars.' },
     ],
   },
   {
     title: 'Planning',
     places: [
-      { href: '/control/swap', text: 'Aircraft swap', about: 'Which aircraft for which flight.' },
-      { href: '/control/stations', text: 'Stations and people', about: 'Who can do what, where.' },
+      {
+        href: '/control/swap',
+        text: 'Exchange rotations',
+        about: 'Which aircraft for which flight, where the plan does not hold.',
+      },
+      {
+        href: '/control/stations',
+        text: 'People at stations',
+        about: 'Who is authorised and equipped, where and when.',
+      },
     ],
   },
   {
@@ -33,8 +41,8 @@ const GROUPS: readonly { title: string; places: readonly Place[] }[] = [
     places: [
       {
         href: '/people',
-        text: 'People and what they may sign',
-        about: 'Accounts, roles and authorisations.',
+        text: 'People',
+        about: 'Accounts, roles, and what each may sign.',
         roles: [...MAKERS, 'maintenance-control'],
       },
       { href: '/settings', text: 'Settings', about: 'What the operator settles, each with its source.' },
