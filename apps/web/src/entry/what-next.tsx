@@ -14,7 +14,7 @@ export function WhatNext({ verdict, defect, about, rows }: WhatNextProps) {
   if (verdict.verdict !== 'may-not-fly') return null;
   const at = `/defects/${defect.id}`;
   return (
-    <section aria-label="What next">
+    <>
       <h3>What next</h3>
       <ul>
         <li>
@@ -27,6 +27,6 @@ export function WhatNext({ verdict, defect, about, rows }: WhatNextProps) {
         </li>
         <li>Call maintenance control: {about} needs another aircraft, or another route.</li>
       </ul>
-    </section>
+    </>
   );
 }

@@ -18,6 +18,11 @@ const GROUPS: readonly { title: string; places: readonly Place[] }[] = [
     title: 'Watching',
     places: [
       { href: '/repeats', text: 'Work owed again', about: 'Repeated procedures and inspections, due and missed.' },
+      {
+        href: '/extensions',
+        text: 'Extensions',
+        about: 'Asked for, granted, refused; the notices to the authority.',
+      },
       { href: '/reminders', text: 'Reminders', about: 'Where you are told how much is left; calendars.' },
     ],
   },
