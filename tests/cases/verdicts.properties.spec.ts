@@ -1,9 +1,10 @@
 /** What holds of every verdict, and no more than that: beside each property stands the case that would break a stronger one. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundsOf, judge, leastToFix, propose, type Situation } from '#dispatch';
-import { loadMel, type EntryRef, type Mel, type Row } from '#mel';
+import { boundsOf, judge, leastToFix, propose } from '#dispatch';
+import { loadMel, type Mel, type Row } from '#mel';
 import { entry, melOf, situationOf } from '../support/small-mel.js';
+import { needsItsPartner, takenAlong, without, withWorkNamed } from './closed-defect.js';
 import { drawCases, type DrawnCase } from './verdicts.draw.js';
 import { RANK } from './verdicts.enumeration.js';
 
@@ -22,11 +23,6 @@ function ofEach(mels: number, check: (one: DrawnCase) => void): void {
     { numRuns: mels, endOnFailure: true },
   );
 }
-
-const without = (situation: Situation, ...ids: string[]): Situation => ({
-  ...situation,
-  defects: situation.defects.filter(({ id }) => !ids.includes(id)),
-});
 
 describe('information', () => {
   it('one fact made known never lowers lo and never raises hi of a flight', () => {
@@ -51,27 +47,23 @@ describe('information', () => {
 });
 
 describe('repair', () => {
-  const takes = ({ consideredInoperative = [], notes = [] }: Row): EntryRef[] => [
-    ...consideredInoperative,
-    ...notes.flatMap(({ lost = [] }) => lost),
-  ];
-
-  it('closing an item that no row calls considered inoperative lowers neither, if no row needs its partner down', () => {
-    const seen = { closed: 0, better: 0 };
-    ofEach(500, ({ mel, situation }) => {
-      const rows = mel.entries.flatMap(({ subEntries }) => subEntries.flatMap((sub) => sub.rows));
-      if (rows.some(({ needsDown }) => needsDown !== undefined)) return;
-      const taken = new Set(rows.flatMap(takes).map((ref) => ref.entry));
-      // A record that names no defect tells of another piece of work once one defect fewer is under its row.
-      const work = situation.work.filter(({ defect }) => defect !== undefined);
-      const before = boundsOf(mel, { ...situation, work });
-      for (const { id, entry: number } of situation.defects) {
-        if (taken.has(number ?? '')) continue;
-        const after = boundsOf(mel, { ...without(situation, id), work });
+  it('closing a defect, with all else held, lowers neither lo nor hi of a flight', () => {
+    const seen = { closed: 0, raisedLo: 0, raisedHi: 0, takenAlong: 0 };
+    ofEach(600, ({ mel, situation: drawn }) => {
+      if (needsItsPartner(mel)) return;
+      const situation = withWorkNamed(drawn);
+      const taken = takenAlong(mel);
+      const before = boundsOf(mel, situation);
+      for (const { id, entry: number, units } of situation.defects) {
+        const after = boundsOf(mel, without(situation, id));
+        const isTakenAlong = taken.has(number ?? '');
         expect(RANK[after.lo]).toBeGreaterThanOrEqual(RANK[before.lo]);
-        expect(RANK[after.hi]).toBeGreaterThanOrEqual(RANK[before.hi]);
+        // What is false without this exception has its witness below: nobody knew which unit it was, and a row takes it.
+        if (units.length === 1 || !isTakenAlong) expect(RANK[after.hi]).toBeGreaterThanOrEqual(RANK[before.hi]);
         seen.closed += 1;
-        if (after.lo !== before.lo) seen.better += 1;
+        if (after.lo !== before.lo) seen.raisedLo += 1;
+        if (RANK[after.hi] > RANK[before.hi]) seen.raisedHi += 1;
+        if (isTakenAlong) seen.takenAlong += 1;
       }
     });
     expect(Math.min(...Object.values(seen)), JSON.stringify(seen)).toBeGreaterThan(50);
