@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { nextFlights, readCase, type CaseRead, type NextFlights } from '#dispatch';
 import { readMel, type Mel } from '#mel';
+import { entry, melOf, situationOf } from '../support/small-mel.js';
 import { caseFileOf, DAYS, expectedOf, type DayCase } from './next-flights.days.js';
 
 const text = (file: string): string => readFileSync(new URL(file, import.meta.url), 'utf8');
@@ -52,5 +53,44 @@ describe('the flights of a day', () => {
       expect(same, JSON.stringify(told.savers, null, 1)).toContainEqual(expect.objectContaining(saver));
     }
     for (const kind of one.notSaved ?? []) expect(told.savers.map((saver) => saver.kind)).not.toContain(kind);
+  });
+});
+
+describe('cycles', () => {
+  it('run out flight by flight, with what is left at each departure', async () => {
+    // No published row counts cycles; the interval is an invented one.
+    const mel = melOf(entry('a', [{ category: 'A', interval: '3 cycles' }]));
+    const used = { flights: 0, flightDays: 0, lastFlightDayOn: null, flightMinutes: 0, blockMinutes: 0, cycles: 1 };
+    const situation = situationOf([{ entry: 'a', used }]);
+    const flights = ['08', '11', '14'].map((hour) => ({
+      id: `F${hour}`,
+      from: 'Northmere',
+      to: 'Northmere',
+      offBlockAt: `2026-03-10T${hour}:00Z`,
+      onBlockAt: `2026-03-10T${Number(hour) + 2}:00Z`,
+      flightMinutes: 100,
+    }));
+    const told = await nextFlights(mel, situation, flights);
+    expect(told.flights.map(({ verdict, left }) => [verdict.verdict, left[0]?.sentence])).toEqual([
+      ['may-fly', '2 of 3 cycles left.'],
+      ['may-fly', '1 of 3 cycles left.'],
+      ['may-not-fly', '0 of 3 cycles left.'],
+    ]);
+  });
+});
+
+describe('what changed', () => {
+  it('names what the flight before answered otherwise, also where only work tells them apart', async () => {
+    const one = DAYS.find(({ id }) => id === 'N-08')!;
+    const { situation, flights, stations } = read(one);
+    const told = await nextFlights(mels.get(one.mel)!, situation, flights, { stations });
+    expect(told.flights.map(({ changed }) => changed.map(({ id, was, is }) => [id, was, is]))).toEqual([
+      [],
+      [['32-V26/1/M1 D1', { now: 'T', after: 'T' }, { now: 'F', after: 'F' }]],
+      [['32-V26/1/M1 D1', { now: 'F', after: 'F' }, { now: 'F', after: 'T' }]],
+    ]);
+    const [changed] = flight(told, 'F2').changed;
+    expect(changed?.about).toMatch(/\(32-V26, row 1\)$/);
+    expect(changed?.says).toContain('nobody authorised and equipped is at Saltby');
   });
 });

@@ -3,6 +3,11 @@ import { instant, list, object, oneOf, orNull, ref, type Shape, text, whole, yes
 const TRUTH = ['F', 'U', 'T'];
 const CODES = ['nothing-open', 'may-fly', 'after-work', 'not-settled', 'may-not-fly'];
 
+const truths = object(
+  { now: oneOf(TRUTH, 'As things are.'), after: oneOf(TRUTH, 'After the work that can be done before the flight.') },
+  'How it was answered.',
+);
+
 const flight = object(
   {
     id: text('id'),
@@ -69,9 +74,11 @@ export const NEXT_FLIGHTS_SHAPES: Record<string, Shape> = {
       changed: list(
         object({
           id: text('Which condition.'),
-          was: orNull(oneOf(TRUTH, 'Before.')),
-          is: orNull(oneOf(TRUTH, 'Now.')),
+          about: orNull(text('The item it is about; null for the whole aircraft.')),
+          was: orNull(truths),
+          is: orNull(truths),
           because: text('Why.'),
+          says: text('The condition with its reason, in one sentence.'),
         }),
         'Conditions answered otherwise than for the flight before.',
       ),

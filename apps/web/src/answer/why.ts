@@ -26,7 +26,7 @@ export function whyLines({ gates, items }: Pick<Verdict, 'gates' | 'items'>, sta
       .map(({ id, kind, text, because }) => ({
         key: `${id} ${item.unit}`,
         about: itemOf(item),
-        text: SAID_BY_REASON.has(kind) ? '' : text,
+        text: SAID_BY_REASON.has(kind) ? '' : kind === 'procedure' ? workInShort(text) : text,
         because,
       })),
   );

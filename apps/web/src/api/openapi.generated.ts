@@ -3749,6 +3749,24 @@ export interface components {
         /** @description The deciding reason. */
         why: string;
       } | null;
+      ahead: {
+        /** @description How many of the planned flights were looked at. */
+        flights: number;
+        /** @description Leading flights known to be kept. */
+        kept: number;
+        /** @description Leading flights that may be kept if the unknown turns out well. */
+        possible: number;
+        breaks: {
+          flight: components['schemas']['FlightLine'];
+          /**
+           * @description Its answer.
+           * @enum {string}
+           */
+          verdict: 'nothing-open' | 'may-fly' | 'after-work' | 'not-settled' | 'may-not-fly';
+          /** @description The answer in words. */
+          words: string;
+        } | null;
+      } | null;
     };
     Fleet: {
       /**
@@ -5426,6 +5444,7 @@ export interface components {
       notLookedAt: string[];
       /** @constant */
       evaluator: 'json-rules-engine';
+      helps?: components['schemas']['WhatHelps'];
     };
     FactList: {
       facts: {
@@ -5628,10 +5647,35 @@ export interface components {
       changed: {
         /** @description Which condition. */
         id: string;
-        was: ('F' | 'U' | 'T') | null;
-        is: ('F' | 'U' | 'T') | null;
+        about: string | null;
+        was: {
+          /**
+           * @description As things are.
+           * @enum {string}
+           */
+          now: 'F' | 'U' | 'T';
+          /**
+           * @description After the work that can be done before the flight.
+           * @enum {string}
+           */
+          after: 'F' | 'U' | 'T';
+        } | null;
+        is: {
+          /**
+           * @description As things are.
+           * @enum {string}
+           */
+          now: 'F' | 'U' | 'T';
+          /**
+           * @description After the work that can be done before the flight.
+           * @enum {string}
+           */
+          after: 'F' | 'U' | 'T';
+        } | null;
         /** @description Why. */
         because: string;
+        /** @description The condition with its reason, in one sentence. */
+        says: string;
       }[];
     };
     /** @description One way to save the first flight that breaks. */

@@ -35,10 +35,11 @@ export function DayPage() {
             <FirstBreak day={value} />
             <h2>Flight by flight</h2>
             <ol class="day">
-              {value.flights.map((flight) => (
+              {value.flights.map((flight, index) => (
                 <DayFlight
                   key={flight.flight.id}
                   told={flight}
+                  before={value.flights.slice(0, index)}
                   day={value}
                   aircraft={id}
                   line={aircraft.value?.flights.find((line) => line.id === flight.flight.id) ?? null}

@@ -14,7 +14,7 @@ export function itemName({ item, answer }: JudgedItem): string {
 /** Conditions whose own text is what the reader needs; the others say everything in their reason. */
 const QUOTED: Partial<Record<ConditionKind, (text: string) => string>> = {
   proviso: (text) => `needed is "${text}" - `,
-  procedure: (text) => `${text}: `,
+  procedure: (text) => `${firstSentence(text)}: `,
   placard: (text) => `${text}: `,
   judgement: (text) => `${text} - `,
 };
@@ -22,6 +22,11 @@ const QUOTED: Partial<Record<ConditionKind, (text: string) => string>> = {
 /** e.g. `needed is "The runway is at least 45 m wide" - width of the narrowest runway: 44 metres`. */
 export function conditionSaid({ kind, text, because }: ConditionAnswer): string {
   return `${QUOTED[kind]?.(withoutStop(text)) ?? ''}${withoutStop(because)}`;
+}
+
+/** What a procedure is for, without its steps: those are told where it is done. */
+function firstSentence(text: string): string {
+  return withoutStop(/^.+?[.!?](?=\s|$)/.exec(text)?.[0] ?? text);
 }
 
 export function withoutStop(text: string): string {

@@ -5,7 +5,7 @@
  * plan and what is known now, and dies with either.
  */
 import type { PlannedFlight } from '../situation.js';
-import type { Truth, Verdict, VerdictCode } from '../verdict.js';
+import type { NowAfter, Truth, Verdict, VerdictCode } from '../verdict.js';
 
 /**
  * What is known of a station in the plan, always or between two instants. A station that is not named has what the facts
@@ -63,12 +63,16 @@ export interface RepeatOwed {
   possible: Truth;
 }
 
-/** A condition that this flight answers otherwise than the flight before. */
+/** A condition that this flight answers otherwise than the flight before, as things are or after work. */
 export interface Changed {
   id: string;
-  was: Truth | null;
-  is: Truth | null;
+  /** The item it is about, in words; null for the whole aircraft. */
+  about: string | null;
+  was: NowAfter | null;
+  is: NowAfter | null;
   because: string;
+  /** The condition with its reason, in one sentence. */
+  says: string;
 }
 
 export interface NextFlight {
