@@ -38,6 +38,8 @@ export interface OpenDefect {
   row: string | null;
   /** True when this row is the one signed for this unit. */
   signed: boolean;
+  /** Somebody asks about this row alone: no other is proposed instead. */
+  rowAsked?: boolean;
   /** The row signed for this unit, where `row` is proposed to replace it. Its interval still binds. */
   insteadOf?: string;
   /** Estimated minutes to rectify it; absent means that nobody has said. */

@@ -32,8 +32,8 @@ export function changed(situation: Situation, { broken, facts }: Changes, mel: M
   const failed = broken.map((one, index): OpenDefect => {
     refuseUnlessFitted(one, index, mel, situation);
     const { entry, units, row = null } = one;
-    const recordedAt = situation.at;
-    return { id: `tried-${index + 1}`, entry, units, row, signed: false, recordedAt, used: NOTHING_USED };
+    const own = { entry, units, row, signed: false, rowAsked: row !== null };
+    return { id: `tried-${index + 1}`, ...own, recordedAt: situation.at, used: NOTHING_USED };
   });
   const supposed = facts.map(({ key, value }, index) => {
     refuseUnlessFact(key, value, index);

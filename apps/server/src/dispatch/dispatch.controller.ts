@@ -45,12 +45,11 @@ export class DispatchController {
   ask(@CurrentSession() session: Session, @Body() body: QuestionBody): Promise<object> {
     checkBody(body);
     return this.store.withOperator(session.operatorId, session.personId, (tx) =>
-      this.dispatch.answer(tx, {
+      this.dispatch.tryOut(tx, {
         aircraftId: body.aircraft,
         flightId: body.flight ?? null,
         proposals: body.propose,
-        changes: changesOf(body),
-        instead: true,
+        ...(body.changes === undefined ? {} : { changes: changesOf(body) }),
         ...(body.at === undefined ? {} : { at: new Date(body.at).toISOString() }),
       }),
     );

@@ -4,6 +4,7 @@ import {
   planQuestions,
   propose,
   type QuestionPlan,
+  type Situation,
   type Verdict,
   whatHelps,
   type WhatHelps,
@@ -29,11 +30,11 @@ export interface Question {
   at?: string;
   proposals?: readonly Proposal[];
   changes?: Changes;
-  /** The flight may be one that is planned for another aircraft: what if this one flew it? */
-  instead?: boolean;
   /** The open defects, when they were read already in this transaction. */
   opened?: readonly OpenedDefect[];
 }
+
+const MAY_BE_HELPED = new Set<Verdict['verdict']>(['may-not-fly', 'not-settled']);
 
 /** Answers "may it fly?" from what is stored. */
 @Injectable()
@@ -46,12 +47,19 @@ export class DispatchService {
   ) {}
 
   async answer(tx: Tx, question: Question): Promise<Verdict> {
-    const aircraft = await aircraftOr404(tx, question.aircraftId);
-    const { flightId, instead = false } = question;
-    const flight =
-      flightId === null ? null : await (instead ? anyFlightOr404(tx, flightId) : flightOr404(tx, aircraft, flightId));
-    const settings = await this.settings(tx);
+    const { aircraft, flight, settings } = await this.about(tx, question);
     return this.judgeNow(tx, aircraft, flight, settings, question);
+  }
+
+  /**
+   * The answer to what is tried, perhaps on a flight that is planned for another aircraft. Where changes are tried and it is
+   * not yes: with what would help then.
+   */
+  async tryOut(tx: Tx, question: Question): Promise<Verdict & { helps?: WhatHelps & { at: string } }> {
+    const { aircraft, flight, settings } = await this.about(tx, question, true);
+    const { mel, tried, verdict } = await this.judged(tx, aircraft, flight, settings, question);
+    if (question.changes === undefined || !MAY_BE_HELPED.has(verdict.verdict)) return verdict;
+    return { ...verdict, helps: { at: tried.at, ...(await whatHelps(mel, tried, verdict)) } };
   }
 
   async judgeNow(
@@ -59,8 +67,25 @@ export class DispatchService {
     aircraft: AircraftRow,
     flight: FlightRow | null,
     settings: OperatorSettings,
-    { at = this.now(), proposals = [], changes = NO_CHANGES, opened }: Partial<Question>,
+    question: Partial<Question>,
   ): Promise<Verdict> {
+    return (await this.judged(tx, aircraft, flight, settings, question)).verdict;
+  }
+
+  private async about(tx: Tx, { aircraftId, flightId }: Question, instead = false) {
+    const aircraft = await aircraftOr404(tx, aircraftId);
+    const flight =
+      flightId === null ? null : await (instead ? anyFlightOr404(tx, flightId) : flightOr404(tx, aircraft, flightId));
+    return { aircraft, flight, settings: await this.settings(tx) };
+  }
+
+  private async judged(
+    tx: Tx,
+    aircraft: AircraftRow,
+    flight: FlightRow | null,
+    settings: OperatorSettings,
+    { at = this.now(), proposals = [], changes = NO_CHANGES, opened }: Partial<Question>,
+  ): Promise<{ mel: Mel; tried: Situation; verdict: Verdict }> {
     const fixed = changes.fix;
     const asked = { aircraft, flight, at, settings, proposals, fixed, ...(opened ? { opened } : {}) };
     const { situation, opened: open } = await loadSituation(tx, asked);
@@ -71,7 +96,8 @@ export class DispatchService {
     const tried = atStation(mel, changed(flown, changes, mel), await stationFacts(tx, aircraft.type));
     // What is tried without a row is judged under the best one there is.
     const lacksRow = changes.broken.some(({ row }) => row === undefined);
-    return lacksRow ? (await propose(mel, tried)).verdict : this.judges.judge(mel, tried);
+    const verdict = lacksRow ? (await propose(mel, tried)).verdict : await this.judges.judge(mel, tried);
+    return { mel, tried, verdict };
   }
 
   /** The question to ask next about what stands, and what after each reply. */

@@ -130,7 +130,7 @@ export class JudgementsService {
     const seen: GivenOn['flights'] = [];
     for (const one of flights) {
       const verdict = await this.dispatch.judgeNow(tx, aircraft, one, settings, { at });
-      const book = factBook(await tx.facts.current(aircraft.id, one.id));
+      const book = factBook(await tx.facts.current(aircraft.id, [one.id]));
       const always = ALWAYS_LOOKED_AT.map((key) => [key, book[key]?.value ?? one.facts[key]]);
       seen.push(lookedAt(one, verdict, Object.fromEntries(always)));
     }

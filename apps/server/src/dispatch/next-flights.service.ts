@@ -1,6 +1,8 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { nextFlights, type NextFlights } from '#dispatch';
-import type { Tx } from '#store';
+import { glanceAhead, type GlanceAhead, nextFlights, type NextFlights } from '#dispatch';
+import type { AircraftRow, FlightRow, Tx } from '#store';
+import type { OpenedDefect } from '../defects/defect-book.js';
+import type { OperatorSettings } from '../people/operator-settings.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { loadDay } from './day-plan.js';
 import { aircraftOr404, DispatchService } from './dispatch.service.js';
@@ -30,5 +32,19 @@ export class NextFlightsService {
     const stations = await stationFacts(tx, aircraft.type);
     const told = await nextFlights(mel, situation, flights, { stations });
     return { at, aircraft: id, registration: aircraft.registration, ...told };
+  }
+
+  /** The same at a glance, for one line of a fleet: which are kept and which breaks first, without the reasons. */
+  async glance(
+    tx: Tx,
+    aircraft: AircraftRow,
+    planned: readonly FlightRow[],
+    settings: OperatorSettings,
+  ): Promise<{ ahead: GlanceAhead; opened: readonly OpenedDefect[] }> {
+    const mel = await this.dispatch.melFor(tx, aircraft);
+    const asked = { aircraft, at: this.now(), settings, proposals: [] };
+    const { situation, flights, opened } = await loadDay(tx, asked, planned);
+    const stations = await stationFacts(tx, aircraft.type);
+    return { ahead: await glanceAhead(mel, situation, flights, { stations }), opened };
   }
 }

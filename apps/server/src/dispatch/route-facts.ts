@@ -4,7 +4,7 @@ import type { FlightRow, Tx } from '#store';
 import { factBook } from './fact-book.js';
 
 export async function routeFacts(tx: Tx, { id, aircraftId }: FlightRow): Promise<Situation['facts']> {
-  const answered = (await tx.facts.current(aircraftId, id)).filter(({ flightId }) => flightId !== null);
+  const answered = (await tx.facts.current(aircraftId, [id])).filter(({ flightId }) => flightId !== null);
   return factBook(answered.filter(({ key }) => !key.includes('[')));
 }
 

@@ -2,7 +2,7 @@
 import { deadlineOf, type DefectLife, type DocumentBasis } from '#deferrals';
 import type { OpenDefect, OtherBasis, PlannedFlight, RecordedJudgement, Situation } from '#dispatch';
 import type { Leg } from '#intervals';
-import type { AircraftRow, FlightRow, JudgementRow, Tx } from '#store';
+import type { AircraftRow, FactRow, FlightRow, JudgementRow, LeftItemRow, Tx } from '#store';
 import { givenOn } from './combination.js';
 import { ACCEPTANCE } from '../accepting/acceptance-kind.js';
 import { isRecurrence } from '../repetitive/recurrence-kind.js';
@@ -34,23 +34,63 @@ export interface LoadedSituation {
   opened: readonly OpenedDefect[];
 }
 
+/** What is read of an aircraft once, whichever of its flights is asked about. */
+interface AircraftRead extends Pick<LoadedSituation, 'defects' | 'opened'> {
+  asked: Omit<Asked, 'flight'>;
+  legs: readonly Leg[];
+  underGrants: readonly UsesUp[];
+  register: readonly LeftItemRow[];
+  judgements: readonly JudgementRow[];
+  judges: Map<string, { name: string }>;
+  directives: Situation['directives'];
+}
+
 export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituation> {
-  const { aircraft, flight, at, settings, proposals, fixed = [] } = asked;
+  const flights = asked.flight === null ? [] : [asked.flight];
+  const { read, answered } = await readAircraft(tx, asked, flights);
+  return { situation: situationFor(read, asked.flight, answered), defects: read.defects, opened: read.opened };
+}
+
+/** The same for each of several flights of the aircraft, read once for all of them. */
+export async function loadSituations(
+  tx: Tx,
+  asked: Omit<Asked, 'flight'>,
+  flights: readonly FlightRow[],
+): Promise<{ none: Situation; each: Situation[]; opened: readonly OpenedDefect[] }> {
+  const { read, answered } = await readAircraft(tx, asked, flights);
+  return {
+    none: situationFor(read, null, answered),
+    each: flights.map((flight) => situationFor(read, flight, answered)),
+    opened: read.opened,
+  };
+}
+
+async function readAircraft(tx: Tx, asked: Omit<Asked, 'flight'>, flights: readonly FlightRow[]) {
+  const { aircraft, at, proposals, fixed = [] } = asked;
   const opened = asked.opened ?? (await livesOf(tx, await tx.defects.open(aircraft.id)));
   refuseStrangers(aircraft, opened, [...proposals.flatMap(({ defect }) => defect ?? []), ...fixed]);
   const defects = opened.filter(({ row }) => !fixed.includes(row.id));
+  const ids = flights.map(({ id }) => id);
   const [left, legs, underGrants, answered, judgements, directives] = await Promise.all([
     tx.register.ofAircraft(aircraft.id),
     legsFor(tx, aircraft, defects, proposals, at),
     flightsUnderGrants(tx, aircraft, defects),
-    tx.facts.current(aircraft.id, flight?.id ?? null),
+    tx.facts.current(aircraft.id, ids),
     tx.judgements.ofAircraft(aircraft.id),
     tx.mel.directives(aircraft.type),
   ]);
   const register = left.filter(({ defectId }) => defectId === null || !fixed.includes(defectId));
-  const facts = factBook(answered);
   const judges = await tx.people.known(judgements.map(({ personId }) => personId));
-  const situation: Situation = {
+  const inForce = directives.map(({ number, entry, units }) => ({ number, entry, ...(units ? { units } : {}) }));
+  const about = { legs, underGrants, register, judgements, judges, directives: inForce };
+  return { read: { asked, defects, opened, ...about } satisfies AircraftRead, answered };
+}
+
+function situationFor(read: AircraftRead, flight: FlightRow | null, answered: readonly FactRow[]): Situation {
+  const { asked, defects, legs, register } = read;
+  const { aircraft, at, settings, proposals } = asked;
+  const facts = factBook(answered.filter(({ flightId }) => flightId === null || flightId === flight?.id));
+  return {
     at,
     tzdb: settings.deferral.tzdb,
     aircraft: {
@@ -59,32 +99,24 @@ export async function loadSituation(tx: Tx, asked: Asked): Promise<LoadedSituati
       configuration: aircraft.configuration,
       serial: aircraft.serial,
     },
-    defects: openDefects(defects, { asked, legs, underGrants }),
+    defects: openDefects(read, flight),
     flight: flight ? plannedFlight(flight, facts) : null,
     facts,
     work: defects.flatMap(({ life }) => workDone(life, legs, settings.deferral)),
     judgements: judgementsFor(
-      judgements.filter(({ judgement }) => judgement !== ACCEPTANCE && !isRecurrence(judgement)),
+      read.judgements.filter(({ judgement }) => judgement !== ACCEPTANCE && !isRecurrence(judgement)),
       flight,
-      judges,
+      read.judges,
     ),
-    directives: directives.map(({ number, entry, units }) => ({ number, entry, ...(units ? { units } : {}) })),
+    directives: read.directives,
     gates: readableGates(aircraft, defects, register, proposals, laterOf(at, flight)),
     settings: settings.judge,
   };
-  return { situation, defects, opened };
 }
 
 /** What is left under a document that is over when the flight leaves belongs to nobody then. */
 function laterOf(at: string, flight: FlightRow | null): string {
   return flight !== null && Date.parse(flight.offBlockAt) > Date.parse(at) ? flight.offBlockAt : at;
-}
-
-/** What counts for every open defect alike. */
-interface Besides {
-  asked: Asked;
-  legs: readonly Leg[];
-  underGrants: readonly UsesUp[];
 }
 
 /** A change to a defect that is not open here would be left out of the answer without a word. */
@@ -98,11 +130,13 @@ function refuseStrangers(
     throw new Problem('not-found', `There is no open defect ${strange} on ${registration} here.`);
 }
 
-function openDefects(defects: readonly OpenedDefect[], besides: Besides): OpenDefect[] {
-  const { proposals, at } = besides.asked;
-  const open = defects
+function openDefects(read: AircraftRead, flight: FlightRow | null): OpenDefect[] {
+  const { proposals, at } = read.asked;
+  const open = read.defects
     .filter(({ life }) => life.deferral !== null || proposals.some(({ defect }) => defect === life.defect))
-    .map(({ life }) => openDefect(life, proposals.find(({ defect }) => defect === life.defect) ?? null, besides));
+    .map(({ life }) =>
+      openDefect(life, flight, proposals.find(({ defect }) => defect === life.defect) ?? null, read),
+    );
   const unwritten = proposals
     .filter(({ defect }) => defect === undefined)
     .map((proposal, index) => ({
@@ -111,12 +145,18 @@ function openDefects(defects: readonly OpenedDefect[], besides: Besides): OpenDe
       units: proposal.units,
       row: proposal.row,
       signed: false,
+      rowAsked: true,
       recordedAt: at,
     }));
   return [...open, ...unwritten];
 }
 
-function openDefect(life: DefectLife, proposal: Proposal | null, { asked, legs, underGrants }: Besides): OpenDefect {
+function openDefect(
+  life: DefectLife,
+  flight: FlightRow | null,
+  proposal: Proposal | null,
+  { asked, legs, underGrants }: AircraftRead,
+): OpenDefect {
   const basis = life.deferral?.basis ?? null;
   const signedRow = basis?.kind === 'mel-row' ? basis.row : null;
   const row = proposal?.row ?? signedRow;
@@ -124,13 +164,14 @@ function openDefect(life: DefectLife, proposal: Proposal | null, { asked, legs, 
   const isSigned = signedRow !== null && row === signedRow && !isOtherEntry;
   const deadline = life.deferral === null ? null : deadlineOf(life.limits);
   const used = usedOf(life, legs, asked.settings.deferral.counting);
-  const grants = grantsInForce(life, underGrants, asked.flight, asked.settings.judge.expiryInFlight);
+  const grants = grantsInForce(life, underGrants, flight, asked.settings.judge.expiryInFlight);
   return {
     id: life.defect,
     entry: proposal?.entry ?? life.item?.entry ?? null,
     units: proposal?.units ?? life.item?.units ?? [],
     row,
     signed: isSigned,
+    ...(proposal === null ? {} : { rowAsked: true }),
     ...(signedRow === null || isSigned || isOtherEntry ? {} : { insteadOf: signedRow }),
     recordedAt: life.recordedAt,
     ...(deadline?.endsAt

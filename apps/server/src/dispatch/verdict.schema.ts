@@ -131,6 +131,7 @@ const verdict = object(
     validUntil: orNull(object({ at: instant('Until when the answer is good'), because: text('Why.') })),
     notLookedAt: list(text('What was not looked at.')),
     evaluator: { const: 'json-rules-engine' },
+    'helps?': ref('WhatHelps'),
   },
   'May this aircraft fly this flight, and why.',
 );

@@ -6,7 +6,7 @@ import { minutesWords } from '../words/words.js';
 import { AnswerWords } from './answer-words.js';
 import { AskNext } from './ask-next.js';
 import { ConditionLine } from './condition-tree.js';
-import { Questions } from './questions.js';
+import { Questions, QuestionsTold } from './questions.js';
 import { itemOf, type WhyLine, whyLines } from './why.js';
 import { WhatHelps } from './what-helps.js';
 import { WhyList } from './why-list.js';
@@ -26,6 +26,8 @@ interface AnswerBoxProps {
   answered(): void;
   /** `<entry>/<row>/` of a row that is tried: its provisos are shown one by one. */
   tried?: string;
+  /** What would be, not what is: questions are told, and answered elsewhere. */
+  supposed?: boolean;
   /** On a page of its own: every condition open, what would help, and which question to ask first. */
   whole?: boolean;
 }
@@ -41,6 +43,7 @@ export function AnswerBox({
   items = [],
   tried,
   answered,
+  supposed = false,
   whole = false,
 }: AnswerBoxProps) {
   const { operator } = useSession();
@@ -52,11 +55,13 @@ export function AnswerBox({
       </p>
       {verdict.reason !== null && verdict.verdict === 'not-settled' && <GivenUp />}
       <Why verdict={verdict} tried={tried} />
-      {whole && HELPED.has(verdict.verdict) && <WhatHelps aircraft={aircraft} verdict={verdict} items={items} />}
+      {(whole || supposed) && HELPED.has(verdict.verdict) && (
+        <WhatHelps aircraft={aircraft} verdict={verdict} items={items} />
+      )}
       {tried !== undefined && <Provisos verdict={verdict} tried={tried} />}
-      {whole ? (
-        <AskNext aircraft={aircraft} flight={flight} verdict={verdict} answered={answered} />
-      ) : (
+      {supposed && <QuestionsTold questions={questions} />}
+      {!supposed && whole && <AskNext aircraft={aircraft} flight={flight} verdict={verdict} answered={answered} />}
+      {!supposed && !whole && (
         <Questions aircraft={aircraft} flight={flight} questions={questions} answered={answered} />
       )}
       <WorkToDo work={verdict.work} items={items} title="To do before it" />

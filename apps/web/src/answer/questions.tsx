@@ -21,7 +21,7 @@ export function Questions({ aircraft, flight, questions, answered }: QuestionsPr
   if (questions.length === 0) return null;
   return (
     <section>
-      <h3>{questions.length === 1 ? 'One question is open' : `${questions.length} questions are open`}</h3>
+      <h3>{openWords(questions.length)}</h3>
       {questions.map((question) => (
         <OneQuestion
           key={question.fact}
@@ -53,12 +53,33 @@ export function OneQuestion({ question, fact, aircraft, flight, answered }: OneQ
     const asked = { aircraft, flight, fact, factKey: question.fact, question: question.question, answered };
     return <FactForm {...asked} />;
   }
+  return <Told question={question} />;
+}
+
+/** Questions that are not to be answered here: each with whom to ask. */
+export function QuestionsTold({ questions }: { questions: readonly Question[] }) {
+  if (questions.length === 0) return null;
+  return (
+    <section>
+      <h3>{openWords(questions.length)}</h3>
+      {questions.map((question) => (
+        <Told key={question.fact} question={question} />
+      ))}
+    </section>
+  );
+}
+
+function Told({ question }: { question: Question }) {
   return (
     <p class="card">
       <span class="strong">{question.question}</span>
       <span class="block">{whoAnswers(question)}</span>
     </p>
   );
+}
+
+function openWords(count: number): string {
+  return count === 1 ? 'One question is open' : `${count} questions are open`;
 }
 
 /** The registered fact behind a key; null while it is read, or when there is none. */

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Schemas } from '../api/client.js';
 import { useRead } from '../api/use-read.js';
 import { AnswerWords } from './answer-words.js';
@@ -18,22 +19,24 @@ interface WhatHelpsProps {
 /** Where the answer is no, or not settled: the least to fix, rows that would do, and what refuses each row. */
 export function WhatHelps({ aircraft, verdict, items }: WhatHelpsProps) {
   const closed = verdict.gates.filter(({ gate, after }) => after === 'F' && gate !== 'combination');
-  const asked = closed.length === 0 && verdict.flight !== null;
+  const asked = closed.length === 0 && verdict.flight !== null && verdict.helps === undefined;
   const helps = useRead<Helps>(asked ? `/aircraft/${aircraft}/what-helps?flight=${verdict.flight}` : null);
   if (closed.length > 0) return <BeforeAllElse items={items} />;
-  if (helps.value !== null && isEmpty(helps.value)) return null;
+  const told = verdict.helps ?? helps.value;
+  if (told !== null && isEmpty(told)) return null;
+  const named = namesFor(items, verdict);
   return (
     <section>
       <h3>What would help</h3>
-      <Read of={helps}>
-        {({ leastToFix, betterRows, whyRefused }) => (
-          <>
-            {leastToFix && <LeastToFix least={leastToFix} items={items} />}
-            {betterRows && <OtherRows better={betterRows} items={items} />}
-            {whyRefused.length > 0 && <WhyRefused refused={whyRefused} items={items} />}
-          </>
-        )}
-      </Read>
+      {told === null ? (
+        <Read of={helps}>{() => null}</Read>
+      ) : (
+        <>
+          {told.leastToFix && <LeastToFix least={told.leastToFix} named={named} />}
+          {told.betterRows && <OtherRows better={told.betterRows} items={items} named={named} />}
+          {told.whyRefused.length > 0 && <WhyRefused refused={told.whyRefused} named={named} />}
+        </>
+      )}
     </section>
   );
 }
@@ -63,7 +66,7 @@ function BeforeAllElse({ items }: { items: Items }) {
   );
 }
 
-function LeastToFix({ least, items }: { least: NonNullable<Helps['leastToFix']>; items: Items }) {
+function LeastToFix({ least, named }: { least: NonNullable<Helps['leastToFix']>; named: Named }) {
   const { repairs, isWhole } = least;
   if (repairs.length === 0) {
     return (
@@ -81,7 +84,7 @@ function LeastToFix({ least, items }: { least: NonNullable<Helps['leastToFix']>;
       <ul class="plain-list">
         {repairs.map(({ defects, minutes }) => (
           <li key={defects.join()}>
-            <span class="strong">{namesOf(defects, items)}</span>
+            <span class="strong">{named(defects)}</span>
             <span class="block soft">
               {minutes === null ? 'Nobody has said how long it takes.' : minutesWords(minutes)}
             </span>
@@ -92,7 +95,13 @@ function LeastToFix({ least, items }: { least: NonNullable<Helps['leastToFix']>;
   );
 }
 
-function OtherRows({ better, items }: { better: NonNullable<Helps['betterRows']>; items: Items }) {
+interface OtherRowsProps {
+  better: NonNullable<Helps['betterRows']>;
+  items: Items;
+  named: Named;
+}
+
+function OtherRows({ better, items, named }: OtherRowsProps) {
   const { operator } = useSession();
   const { answer, rows, shownBest } = better;
   const { earliestOffBlockAt, lateMinutes, work } = answer;
@@ -110,10 +119,10 @@ function OtherRows({ better, items }: { better: NonNullable<Helps['betterRows']>
           .filter(({ isChange, row }) => isChange && row !== null)
           .map(({ defect, entry, row, signedRow }) => (
             <li key={defect}>
-              <a href={`/defects/${defect}/entries/${entry}`}>
+              <RowLink href={items.some(({ id }) => id === defect) ? `/defects/${defect}/entries/${entry}` : null}>
                 {signedRow === null ? 'Sign' : `Change from row ${signedRow} to`} row {row}
-              </a>{' '}
-              for {namesOf([defect], items)}
+              </RowLink>{' '}
+              for {named([defect])}
             </li>
           ))}
       </ul>
@@ -122,7 +131,12 @@ function OtherRows({ better, items }: { better: NonNullable<Helps['betterRows']>
   );
 }
 
-function WhyRefused({ refused, items }: { refused: Helps['whyRefused']; items: Items }) {
+/** What is only tried has no page. */
+function RowLink({ href, children }: { href: string | null; children: ComponentChildren }) {
+  return href === null ? <>{children}</> : <a href={href}>{children}</a>;
+}
+
+function WhyRefused({ refused, named }: { refused: Helps['whyRefused']; named: Named }) {
   return (
     <details>
       <summary>Why rows are refused, in the fewest conditions</summary>
@@ -130,14 +144,14 @@ function WhyRefused({ refused, items }: { refused: Helps['whyRefused']; items: I
         {refused.map(({ defect, row, because, isWhole }) => (
           <li key={`${defect} ${row}`}>
             <span class="strong">
-              {namesOf([defect], items)}, row {row}:
+              {named([defect])}, row {row}:
             </span>{' '}
             {because.length === 0 && 'not found before the search was given up.'}
             {because.map(({ conditions, openItems }, index) => (
               <span class="block" key={index}>
                 {index > 0 && 'or '}
                 {conditions.map(({ text }) => `“${text.replace(/[.\s]+$/, '')}”`).join(' and ')}
-                {openItems.length > 0 && `, while ${namesOf(openItems, items)} is open`}
+                {openItems.length > 0 && `, while ${named(openItems)} is open`}
               </span>
             ))}
             {!isWhole && because.length > 0 && <span class="block soft">Perhaps for other reasons too.</span>}
@@ -148,10 +162,15 @@ function WhyRefused({ refused, items }: { refused: Helps['whyRefused']; items: I
   );
 }
 
-function namesOf(ids: readonly string[], items: Items): string {
-  const name = (id: string) => {
+type Named = (ids: readonly string[]) => string;
+
+/** Open items by title and number; what is only taken as failed has no number, and goes by its title. */
+function namesFor(items: Items, verdict: Schemas['Verdict']): Named {
+  const name = (id: string): string => {
     const item = items.find((one) => one.id === id);
-    return item === undefined ? 'an item' : `${item.title} ${item.units.join(' or ')} (${item.number})`;
+    if (item !== undefined) return `${item.title} ${item.units.join(' or ')} (${item.number})`;
+    const tried = verdict.items.find(({ cause }) => cause.kind === 'failed' && cause.defect === id);
+    return tried === undefined ? 'an item' : `${tried.title} ${tried.unit}`;
   };
-  return ids.map(name).join(' and ');
+  return (ids) => ids.map(name).join(' and ');
 }

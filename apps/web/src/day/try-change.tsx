@@ -134,12 +134,13 @@ export function TryChange({ aircraft, day }: TryChangeProps) {
                   </p>
                 )}
                 <AnswerBox
-                  verdict={{ ...verdict, questions: [] }}
+                  verdict={verdict}
                   aircraft={asked.aircraft}
                   about={`${about?.number ?? 'this flight'}, if that were so`}
                   offBlockAt={about?.offBlockAt ?? null}
                   items={flying?.items ?? []}
                   answered={() => void answer.readAgain()}
+                  supposed
                 />
               </>
             )}

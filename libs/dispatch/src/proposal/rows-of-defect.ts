@@ -8,8 +8,11 @@ import { byCode } from '../units/unit.js';
 export type ProposedRows = ReadonlyMap<string, string | null>;
 
 /** Ids of the rows that the entry offers, in every configuration the aircraft may have, by code units. */
-export function rowsOfDefect({ entry, basis, row }: OpenDefect, fitted: Fitted): readonly (string | null)[] {
-  if (entry === null || basis !== undefined) return [row];
+export function rowsOfDefect(
+  { entry, basis, row, rowAsked = false }: OpenDefect,
+  fitted: Fitted,
+): readonly (string | null)[] {
+  if (entry === null || basis !== undefined || rowAsked) return [row];
   const offered = fitted.subEntries(entry).flatMap((subEntry) => subEntry.rows.map(({ id }) => id));
   return offered.length === 0 ? [row] : [...new Set(offered)].sort(byCode);
 }

@@ -11,18 +11,18 @@ export class Facts {
   }
 
   /**
-   * The newest answer for each key of an aircraft: those about the aircraft and, with a flight, those about that
+   * The newest answer for each key of an aircraft: those about the aircraft and, for each of the flights, those about that
    * flight too. One that is no longer valid is among them; its `validUntil` says so.
    */
-  async current(aircraftId: string, flightId: string | null): Promise<FactRow[]> {
+  async current(aircraftId: string, flightIds: readonly string[]): Promise<FactRow[]> {
     const rows = await this.tx.query<FactRow>(
       `select distinct on (key, flight_id) operator_id as "operatorId", id, aircraft_id as "aircraftId",
          flight_id as "flightId", key, value, source, answered_by as "answeredBy", observed_at as "observedAt",
          valid_until as "validUntil", entered_at as "enteredAt"
        from fact
-       where operator_id = $1 and aircraft_id = $2 and (flight_id is null or flight_id = $3)
+       where operator_id = $1 and aircraft_id = $2 and (flight_id is null or flight_id = any($3))
        order by key, flight_id, entered_at desc, id desc`,
-      [this.tx.operatorId, aircraftId, flightId],
+      [this.tx.operatorId, aircraftId, flightIds],
     );
     return rows.map((row) => ({
       ...row,
