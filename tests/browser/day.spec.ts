@@ -17,9 +17,20 @@ afterAll(() => site.stop());
 async function dayOf(mark: string): Promise<void> {
   await page.goto('/control');
   const row = page.getByRole('row').filter({ hasText: mark });
-  await row.getByRole('link', { name: 'The flights after it' }).click();
+  await row.getByRole('link', { name: / kept$/ }).click();
   await page.getByRole('heading', { name: `${mark}, next flights` }).waitFor();
 }
+
+it('says of the whole fleet who does not leave as planned, and who breaks later', async () => {
+  await page.goto('/control');
+  const short = page.getByRole('list', { name: 'In short' });
+  expect(await missing(short, /May not fly next: Q-KEB, Q-KED/, /Not kept later: .*Q-KEO \(QOF 508, 16 Jan/)).toEqual(
+    [],
+  );
+  const row = page.getByRole('row').filter({ hasText: 'Q-KEO' });
+  expect(await missing(row, '2 of 8 kept', /Then may not fly: QOF 508 at Durrand Basin/)).toEqual([]);
+  expect(await faults(page)).toEqual([]);
+});
 
 it('tells which flights are kept, which breaks first, and what would save it', async () => {
   await dayOf('Q-KEO');
@@ -34,6 +45,11 @@ it('tells which flights are kept, which breaks first, and what would save it', a
   expect(told).toEqual([]);
   await page.getByText('Why, and what is to be done before QOF 508').click();
   expect(await missing(page.getByLabel(/^Answer for QOF 508/), 'Why, condition by condition')).toEqual([]);
+  const flight = page.getByRole('listitem').filter({ hasText: 'Why, and what is to be done before QOF 508' });
+  const changed = ['Changed since QOF 507', /nobody authorised and equipped is at the departure station/];
+  const owed = ['Owed again at Durrand Basin', /Between .* and 16 Jan 2026 .*, 15 min/, /It cannot be done there/];
+  expect(await missing(flight, ...changed, ...owed)).toEqual([]);
+  expect(await missing(page.getByRole('main'), 'As for QOF 506.')).toEqual([]);
   expect(await faults(page)).toEqual([]);
 });
 
@@ -45,9 +61,8 @@ it('answers what is tried, and stays readable on a telephone', async () => {
   await page.getByLabel('authorised and equipped person at departure').selectOption('no');
   await page.getByRole('button', { name: 'What then?' }).click();
   const answer = page.getByLabel('Answer for QOF 411, if that were so');
-  expect(await missing(answer, 'may not fly', /nobody authorised and equipped is at the departure station/)).toEqual(
-    [],
-  );
+  const said = ['may not fly', /nobody authorised and equipped is at the departure station/, 'What would help'];
+  expect(await missing(answer, ...said)).toEqual([]);
   await page.setViewportSize(PHONE);
   expect(await faults(page)).toEqual([]);
 });

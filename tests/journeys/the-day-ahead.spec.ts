@@ -24,10 +24,19 @@ beforeAll(async () => {
 afterAll(() => server.stop());
 
 describe('the day ahead', () => {
-  it('tells each planned flight of each aircraft, and the first says what the fleet says', async () => {
+  it('tells each planned flight of each aircraft, and of them the fleet says the same at a glance', async () => {
     let told = 0;
-    for (const { id, registration, nextFlight } of fleet) {
+    for (const { id, registration, nextFlight, ahead: glance } of fleet) {
       const day = await ahead(id);
+      const { flights, kept, possible, breaks } = day;
+      expect(glance?.flights ?? 0, registration).toBe(flights.length);
+      if (glance !== null) {
+        expect([glance.kept, glance.possible], registration).toEqual([kept, possible]);
+        expect([glance.breaks?.flight.id, glance.breaks?.verdict], registration).toEqual([
+          breaks?.flight,
+          breaks?.verdict,
+        ]);
+      }
       expect(day.registration).toBe(registration);
       expect(day.flights[0]?.verdict.verdict ?? null, registration).toBe(nextFlight?.verdict ?? null);
       expect(day.kept).toBeLessThanOrEqual(day.possible);
@@ -65,6 +74,54 @@ describe('the day ahead', () => {
     });
     expect(nobody.verdict).toBe('may-not-fly');
     expect(await databaseDigest(server.ownerUrl)).toEqual(before);
+  });
+
+  it('says all of what is tried: the answer, why, the work, the questions, and the least to fix', async () => {
+    const { id, nextFlight } = fleet.find(({ registration }) => registration === 'Q-KEA')!;
+    const flight = nextFlight!.flight.id;
+    const ask = async (changes: object, more: object = {}) => {
+      const body = { aircraft: id, flight, propose: [], changes, ...more };
+      return (await control.post<Shapes['Verdict']>('/api/dispatch/questions', body)).body;
+    };
+    // Nobody has said whether the approach needs the autopilot: not settled, and somebody has to be asked.
+    const open = await ask({ broken: [{ entry: '22-11-11', units: ['1'] }] });
+    expect(open.verdict).toBe('not-settled');
+    expect(open.questions.map(({ fact }) => fact)).toContain('flight.minimaNeed[22-11-11]');
+    expect(open.questions[0]?.mayAnswer.length).toBeGreaterThan(0);
+    expect(open.helps?.leastToFix).toBe(null);
+    // Wing anti-ice and icing: no row helps, and the least to fix is what was taken as failed.
+    const valve = { entry: '30-11-21', units: ['L'] };
+    const icing = [{ key: 'flight.icing', value: 'forecast' }];
+    const refused = await ask({ broken: [valve], facts: icing });
+    expect(refused.verdict).toBe('may-not-fly');
+    expect(refused.reasons.join()).toContain('icing: forecast (tried)');
+    expect(refused.helps?.leastToFix?.repairs).toEqual([{ defects: ['tried-1'], minutes: null }]);
+    expect(refused.helps?.whyRefused.map(({ defect }) => defect)).toContain('tried-1');
+    // None: the row and its work are still to be signed, by somebody, in so many minutes.
+    const work = await ask({ broken: [valve], facts: [{ key: 'flight.icing', value: 'none' }] });
+    expect(work).toMatchObject({ verdict: 'after-work', questions: [] });
+    expect(work.work.length).toBeGreaterThan(1);
+    expect(work.helps).toBeUndefined();
+    // On the flight of another aircraft, at another instant.
+    const other = fleet.find(({ registration }) => registration === 'Q-KED')!.nextFlight!.flight.id;
+    const at = '2026-01-15T13:00:00Z';
+    const elsewhere = await ask({ broken: [valve] }, { flight: other, at });
+    expect(elsewhere).toMatchObject({ verdict: 'may-not-fly', flight: other, at, aircraft: 'Q-KEA' });
+  });
+
+  it('tries no other row than the one that is asked about', async () => {
+    const { id, nextFlight } = fleet.find(({ registration }) => registration === 'Q-KEA')!;
+    const rows = async (broken: object[]) => {
+      const body = { aircraft: id, flight: nextFlight!.flight.id, propose: [], changes: { broken } };
+      const { items } = (await control.post<Shapes['Verdict']>('/api/dispatch/questions', body)).body;
+      return items.flatMap(({ entry, row }) => (entry === '22-11-11' ? [row] : []));
+    };
+    const [pilot, valve] = [
+      { entry: '22-11-11', units: ['1'] },
+      { entry: '30-11-21', units: ['L'] },
+    ];
+    expect(await rows([pilot, valve])).toEqual(['1']);
+    expect(await rows([{ ...pilot, row: '2' }, valve])).toEqual(['2']);
   });
 
   it.each([

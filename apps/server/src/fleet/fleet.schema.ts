@@ -80,6 +80,23 @@ const fleetLine = object(
         why: text('The deciding reason.'),
       }),
     ),
+    ahead: orNull(
+      object(
+        {
+          flights: whole('How many of the planned flights were looked at.'),
+          kept: whole('Leading flights known to be kept.'),
+          possible: whole('Leading flights that may be kept if the unknown turns out well.'),
+          breaks: orNull(
+            object({
+              flight: ref('FlightLine'),
+              verdict: oneOf(CODES, 'Its answer.'),
+              words: text('The answer in words.'),
+            }),
+          ),
+        },
+        'Its next flights at a glance; null without any. With reasons: next-flights of the aircraft.',
+      ),
+    ),
   },
   'One aircraft as maintenance control sees it.',
 );

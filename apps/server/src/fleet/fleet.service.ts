@@ -1,9 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { VERDICT_WORDS, type Verdict, type VerdictCode } from '#dispatch';
+import { type GlanceAhead, VERDICT_WORDS, type Verdict, type VerdictCode } from '#dispatch';
 import type { AircraftRow, FlightRow, StationRow, Tx } from '#store';
 import { DefectViews, endOf } from '../defects/defect-views.service.js';
 import { type DefectLine, leftLine } from '../defects/views.js';
 import { aircraftOr404, DispatchService } from '../dispatch/dispatch.service.js';
+import { FLIGHTS_AHEAD, NextFlightsService } from '../dispatch/next-flights.service.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
@@ -11,14 +12,13 @@ import { acceptancesFor } from '../accepting/acceptances-for.js';
 import { flightLine } from './flight-line.js';
 import { whyInOneLine } from './why-in-one-line.js';
 
-const FLIGHTS_SHOWN = 8;
-
 /** The fleet as maintenance control sees it, and one aircraft as the technician at the gate does. */
 @Injectable()
 export class FleetService {
   constructor(
     @Inject(CLOCK) private readonly now: Clock,
     private readonly dispatch: DispatchService,
+    private readonly ahead: NextFlightsService,
     private readonly views: DefectViews,
     private readonly shelf: MelShelf,
   ) {}
@@ -34,7 +34,7 @@ export class FleetService {
   async aircraft(tx: Tx, id: string) {
     const aircraft = await aircraftOr404(tx, id);
     const stations = await tx.operators.stations();
-    const flights = await tx.flights.planned(aircraft.id, this.now(), FLIGHTS_SHOWN);
+    const flights = await tx.flights.planned(aircraft.id, this.now(), FLIGHTS_AHEAD);
     const shelved = await this.shelf.inForce(tx, aircraft.type);
     const defects = await tx.defects.open(aircraft.id);
     const left = await tx.register.ofAircraft(aircraft.id);
@@ -63,7 +63,7 @@ export class FleetService {
 
   private async fleetLine(tx: Tx, aircraft: AircraftRow, stations: readonly StationRow[]) {
     const items = await this.views.ofAircraft(tx, aircraft);
-    const [next] = await tx.flights.planned(aircraft.id, this.now(), 1);
+    const planned = await tx.flights.planned(aircraft.id, this.now(), FLIGHTS_AHEAD);
     return {
       id: aircraft.id,
       registration: aircraft.registration,
@@ -72,18 +72,46 @@ export class FleetService {
       unanswered: items.filter(({ state }) => state === 'unanswered').length,
       leftOnAircraft: (await tx.register.ofAircraft(aircraft.id)).length,
       nextDeadline: nextDeadline(items),
-      nextFlight: next ? await this.nextFlight(tx, aircraft, next, stations) : null,
+      ...(await this.flightsOf(tx, aircraft, planned, stations)),
     };
   }
 
-  private async nextFlight(tx: Tx, aircraft: AircraftRow, flight: FlightRow, stations: readonly StationRow[]) {
+  private async flightsOf(
+    tx: Tx,
+    aircraft: AircraftRow,
+    planned: readonly FlightRow[],
+    stations: readonly StationRow[],
+  ) {
+    const [next] = planned;
+    if (next === undefined) return { nextFlight: null, ahead: null };
     const settings = await this.dispatch.settings(tx);
+    const { ahead, opened } = await this.ahead.glance(tx, aircraft, planned, settings);
     return {
-      flight: flightLine(flight, stations),
-      accepted: await acceptancesFor(tx, aircraft, flight, this.now()),
-      ...(await this.dispatch.judgeNow(tx, aircraft, flight, settings, {}).then(told, untold)),
+      nextFlight: {
+        flight: flightLine(next, stations),
+        accepted: await acceptancesFor(tx, aircraft, next, this.now()),
+        ...(await this.dispatch.judgeNow(tx, aircraft, next, settings, { opened }).then(told, untold)),
+      },
+      ahead: glanced(ahead, planned, stations),
     };
   }
+}
+
+function glanced(
+  { flights, kept, possible }: GlanceAhead,
+  planned: readonly FlightRow[],
+  stations: readonly StationRow[],
+) {
+  const [broken, flight] = [flights[kept], planned[kept]];
+  return {
+    flights: flights.length,
+    kept,
+    possible,
+    breaks:
+      broken === undefined || flight === undefined
+        ? null
+        : { flight: flightLine(flight, stations), verdict: broken.verdict, words: VERDICT_WORDS[broken.verdict] },
+  };
 }
 
 function told(verdict: Verdict) {

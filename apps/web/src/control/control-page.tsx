@@ -31,7 +31,14 @@ export function ControlPage() {
         </button>
       }
     >
-      <Read of={fleet}>{(value) => <FleetTable fleet={value} />}</Read>
+      <Read of={fleet}>
+        {(value) => (
+          <>
+            <InShort lines={value.aircraft} />
+            <FleetTable fleet={value} />
+          </>
+        )}
+      </Read>
       <p>
         <a href="/control/swap">Exchange rotations between aircraft</a>
       </p>
@@ -39,6 +46,39 @@ export function ControlPage() {
         <a href="/control/stations">People at stations</a>
       </p>
     </Page>
+  );
+}
+
+/** What needs somebody first: who cannot leave as planned, and who breaks later, the soonest first. */
+function InShort({ lines }: { lines: readonly Line[] }) {
+  const next = (code: string) => lines.filter(({ nextFlight }) => nextFlight?.verdict === code);
+  const marks = (some: readonly Line[]) => some.map(({ registration }) => registration).join(', ');
+  const [refused, open] = [next('may-not-fly'), next('not-settled')];
+  const later = lines
+    .flatMap(({ registration, ahead }) =>
+      ahead === null || ahead.breaks === null || ahead.kept === 0 ? [] : [{ registration, ...ahead.breaks }],
+    )
+    .toSorted((one, other) => one.flight.offBlockAt.localeCompare(other.flight.offBlockAt));
+  const soon = later.map(({ registration, flight }) => `${registration} (${flight.number}, ${flight.offBlockLocal})`);
+  if (refused.length + open.length + later.length === 0) return null;
+  return (
+    <ul class="plain-list" aria-label="In short">
+      {refused.length > 0 && (
+        <li>
+          <strong>May not fly next:</strong> {marks(refused)}
+        </li>
+      )}
+      {open.length > 0 && (
+        <li>
+          <strong>Next flight not settled:</strong> {marks(open)}
+        </li>
+      )}
+      {soon.length > 0 && (
+        <li>
+          <strong>Not kept later:</strong> {soon.join(', ')}
+        </li>
+      )}
+    </ul>
   );
 }
 
@@ -53,6 +93,7 @@ function FleetTable({ fleet }: { fleet: Fleet }) {
           <th scope="col">Ends next</th>
           <th scope="col">Next flight</th>
           <th scope="col">Answer</th>
+          <th scope="col">Ahead</th>
         </tr>
       </thead>
       <tbody>
@@ -65,7 +106,7 @@ function FleetTable({ fleet }: { fleet: Fleet }) {
 }
 
 function AircraftRow({ line }: { line: Line }) {
-  const { nextDeadline, nextFlight } = line;
+  const { nextDeadline, nextFlight, ahead } = line;
   return (
     <tr>
       <th scope="row">
@@ -90,14 +131,7 @@ function AircraftRow({ line }: { line: Line }) {
           'no deadline'
         )}
       </Cell>
-      <Cell head="Next flight">
-        {nextFlight ? <NextFlight next={nextFlight} /> : 'none planned'}
-        {nextFlight && (
-          <a class="block" href={`/aircraft/${line.id}/day`}>
-            The flights after it
-          </a>
-        )}
-      </Cell>
+      <Cell head="Next flight">{nextFlight ? <NextFlight next={nextFlight} /> : 'none planned'}</Cell>
       <Cell head="Answer">
         {nextFlight && (
           <>
@@ -116,7 +150,31 @@ function AircraftRow({ line }: { line: Line }) {
           </>
         )}
       </Cell>
+      <Cell head="Ahead">{ahead && <Ahead ahead={ahead} aircraft={line.id} />}</Cell>
     </tr>
+  );
+}
+
+/** How far it gets, and where it first does not; the page behind it says why and what would save it. */
+function Ahead({
+  ahead: { flights, kept, breaks },
+  aircraft,
+}: {
+  ahead: NonNullable<Line['ahead']>;
+  aircraft: string;
+}) {
+  return (
+    <>
+      <a href={`/aircraft/${aircraft}/day`}>
+        {kept === flights ? `all ${flights} kept` : `${kept} of ${flights} kept`}
+      </a>
+      {breaks && kept > 0 && (
+        <span class="block">
+          Then {breaks.words}: <span class="strong">{breaks.flight.number}</span> at {breaks.flight.fromName},{' '}
+          {breaks.flight.offBlockLocal} local
+        </span>
+      )}
+    </>
   );
 }
 
