@@ -1,4 +1,4 @@
-/** What would help, which question to ask first, another aircraft on a flight, a changed row, and people at stations. */
+/** What would help, another aircraft on a flight, a changed row, and people at stations. */
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import type { Shapes } from '../support/api-client.js';
@@ -98,38 +98,6 @@ it('says that an answer given up at its budget is neither yes nor no', async () 
   expect(
     await missing(answer, 'not settled', /This was not worked out to the end/, /neither a yes nor a no/),
   ).toEqual([]);
-  expect(await faults(page)).toEqual([]);
-  await page.unrouteAll();
-});
-
-it('asks one question first, and says what still matters after each reply', async () => {
-  const { id, nextFlight } = of('Q-KEO');
-  const icing = { fact: 'flight.icing', question: 'Is icing known or forecast anywhere on the flight?' };
-  const rvsm = { fact: 'flight.rvsm', question: 'Is it an RVSM flight?' };
-  const asked = [icing, rvsm].map((one) => ({ ...one, mayAnswer: ['dispatcher'], neededBy: ['30-11-21/1/a'] }));
-  const reply = (words: string, next: object) => ({ words, value: words, weight: 0.5, next });
-  const plan = {
-    verdict: 'not-settled',
-    method: 'least-expected',
-    model: 'Fewest questions on average.',
-    expected: 1.5,
-    questions: asked.map((one) => ({ ...one, replies: [], settles: 0.5 })),
-    tree: {
-      ask: icing.fact,
-      then: [reply('none', { ask: rvsm.fact, then: [] }), reply('forecast or known', { verdict: 'may-not-fly' })],
-    },
-  };
-  await page.route(`**/api/aircraft/${id}/answer?*`, async (route) => {
-    const verdict = (await (await route.fetch()).json()) as Shapes['Verdict'];
-    await route.fulfill({ json: { ...verdict, verdict: 'not-settled', words: 'not settled', questions: asked } });
-  });
-  await page.route(`**/api/aircraft/${id}/questions?*`, (route) => route.fulfill({ json: plan }));
-  await page.goto(`/aircraft/${id}/flights/${nextFlight?.flight.id}`);
-  const answer = page.getByLabel(/^Answer for/);
-  const words = ['Ask this first', icing.question, 'Ask dispatcher.', /none – then ask: Is it an RVSM flight\?/];
-  expect(await missing(answer, ...words, /forecast or known – the answer is: may not fly/)).toEqual([]);
-  expect(await faults(page)).toEqual([]);
-  await page.setViewportSize(PHONE);
   expect(await faults(page)).toEqual([]);
   await page.unrouteAll();
 });
