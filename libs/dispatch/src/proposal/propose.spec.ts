@@ -41,6 +41,23 @@ describe('a proposal', () => {
     expect(verdict.evaluator).toBe('json-rules-engine');
   });
 
+  it('tries no other row than one that is asked about, and says so where it does not do', async () => {
+    const mel = melOf(entry('a', [{ provisos: [rvsm(true)] }, {}]), entry('b', [{}, {}]));
+    const facts = { 'flight.rvsm': { value: false } };
+    const asked = (rowAsked: boolean) =>
+      situationOf(
+        [
+          { entry: 'a', signed: false, rowAsked },
+          { entry: 'b', row: null, signed: false },
+        ],
+        { facts },
+      );
+    expect(await rowsOf(mel, asked(false))).toEqual(['after-work', 'D1 2 change', 'D2 1 change']);
+    expect(await rowsOf(mel, asked(true))).toEqual(['may-not-fly', 'D1 1 change', 'D2 1 change']);
+    const ofFirst = whyRefused(mel, asked(true)).filter(({ defect }) => defect === 'D1');
+    expect(ofFirst.map(({ row }) => row)).toEqual(['1']);
+  });
+
   it('counts work once, though two units taken along owe it', async () => {
     const mel = melOf(
       entry('a', [takes('b'), { procedures: M(40) }]),
