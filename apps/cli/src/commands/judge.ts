@@ -14,6 +14,7 @@ import type { Command } from '../command.js';
 import { firstOf, melFrom } from '../mel-file.js';
 import { filesOf, needed, readGiven } from '../options.js';
 import { readText } from '../read-file.js';
+import { changesIn, rowsAsked, tried } from '../tried-changes.js';
 import { UsageError } from '../usage-error.js';
 import { nextFlightsWords } from '../words/next-flights-words.js';
 import { verdictWords } from '../words/verdict-words.js';
@@ -21,14 +22,14 @@ import { questionPlanWords, whatHelpsWords } from '../words/what-helps-words.js'
 
 export const judge: Command = {
   name: 'judge',
-  takes: '--mel FILE --case FILE',
+  takes: '--mel FILE --case FILE [--try FILE]',
   summary: 'may this aircraft fly this flight, or each flight of its day, with what is open on it, and why',
   async run(args) {
-    const given = readGiven(args, ['mel', 'case']);
+    const given = readGiven(args, ['mel', 'case', 'try']);
     filesOf(given);
     const [melFile, caseFile] = [needed(given, 'mel'), needed(given, 'case')];
     const mel = await melFrom(melFile);
-    const { situation, flights, stations } = await caseFrom(caseFile, mel);
+    const { situation, flights, stations } = await caseFrom(caseFile, mel, given.options.get('try'));
     const { notice } = mel.content;
     if (flights.length > 1) {
       const told = await calculated(caseFile, () => nextFlights(mel, situation, flights, { stations }));
@@ -50,10 +51,23 @@ async function wholeAnswer(mel: Mel, situation: Situation) {
   return { verdict: judged.verdict, helps, plan: await planQuestions(mel, judged.situation) };
 }
 
-async function caseFrom(file: string, mel: Mel): Promise<CaseRead> {
+/** The case as its file says; with a file of changes, as it would be. */
+async function caseFrom(file: string, mel: Mel, tryFile: string | undefined): Promise<CaseRead> {
+  const value = await plainFrom(file);
+  if (tryFile === undefined) return caseOf(value, file, mel);
+  const changes = changesIn(await plainFrom(tryFile), tryFile);
+  const read = caseOf(tried(value, tryFile, changes), `${file} with ${tryFile}`, mel);
+  return { ...read, situation: rowsAsked(read.situation, changes) };
+}
+
+async function plainFrom(file: string): Promise<unknown> {
   const parsed = readPlainYaml(await readText(file));
   if ('problems' in parsed) throw new UsageError(`${file}: ${firstOf(parsed.problems)}`);
-  const read = readCase(parsed.value, file, mel, process.versions.tz ?? 'unknown');
+  return parsed.value;
+}
+
+function caseOf(value: unknown, file: string, mel: Mel): CaseRead {
+  const read = readCase(value, file, mel, process.versions.tz ?? 'unknown');
   if ('situation' in read) return read;
   throw new UsageError(
     firstOf(read.errors.map((one) => [one.file, one.pointer, one.reason].filter(Boolean).join(': '))),
