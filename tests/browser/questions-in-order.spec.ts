@@ -34,7 +34,7 @@ beforeAll(async () => {
     people: [
       { signIn: 'ullo', name: 'Ullo Fenn', roles: ['administrator', 'mel-engineer'] },
       { signIn: 'yorvin', name: 'Yorvin Tesk', roles: ['technician'], privileges: ['write-up', 'defer'] },
-      { signIn: 'hesk', name: 'Hesk Aldane', roles: ['commander'], privileges: ['write-up'] },
+      { signIn: 'hesk', name: 'Hesk Aldane', roles: ['commander', 'dispatcher'], privileges: ['write-up'] },
     ],
     aircraft: ['Q-ABH'],
     flights: [leg('QPR 1', '09'), leg('QPR 2', '12')],
@@ -55,6 +55,7 @@ beforeAll(async () => {
 afterAll(() => site.stop());
 
 const pathOf = (number: string) => `/aircraft/${airline.aircraft['Q-ABH']}/flights/${airline.flights[number]}`;
+const formOf = (text: string) => page.locator('form').filter({ hasText: text });
 const asksFirst = () => page.getByRole('heading', { name: 'Ask this first' });
 
 function planOf(number: string): Promise<Shapes['QuestionPlan']> {
@@ -67,7 +68,7 @@ const BAD: Record<string, string> = { 'flight.etopsMinutes': '180', 'flight.icin
 
 /** Answers the one form that stands under "Ask this first", or the last that is open. */
 async function reply(fact: string, question: string, value: string): Promise<void> {
-  const form = page.locator('form').filter({ hasText: question });
+  const form = formOf(question);
   if (fact === 'flight.icing') await form.getByLabel(value, { exact: true }).check();
   else await form.getByLabel(question).fill(value);
   await form.getByLabel('Where the answer comes from').fill('flight plan 3');
@@ -83,8 +84,9 @@ it('asks what the server would ask next, and then only what still matters, until
     const more = plan.questions.length > 1;
     if (more) {
       await asksFirst().waitFor();
+      await formOf(question).waitFor();
       // Only the first has a form; what is told of the rest depends on the reply to it.
-      expect(await page.locator('form').filter({ hasText: 'Where the answer comes from' }).count()).toBe(1);
+      expect(await formOf('Where the answer comes from').count()).toBe(1);
       expect(await missing(page.getByRole('main'), / – then ask: /, /– the answer is: may not fly/)).toEqual([]);
     }
     for (const known of asked) {
@@ -94,7 +96,7 @@ it('asks what the server would ask next, and then only what still matters, until
     if (asked.length === 0) expect(await faults(page)).toEqual([]);
     await reply(fact, question, KIND[fact]!);
     asked.push(fact);
-    await expect.poll(() => page.locator('form').filter({ hasText: question }).count(), PATIENT).toBe(0);
+    await expect.poll(() => formOf(question).count(), PATIENT).toBe(0);
   }
   expect(asked.toSorted()).toEqual(Object.keys(KIND).toSorted());
   expect(await missing(page.getByLabel(/^Answer for QPR 1/), 'may fly after work')).toEqual([]);
@@ -112,7 +114,7 @@ it('asks nothing more once a reply has refused the row, though two facts are sti
   await reply(fact, question, BAD[fact]!);
   const answer = page.getByLabel(/^Answer for QPR 2/);
   expect(await missing(answer, 'may not fly', 'Least to fix')).toEqual([]);
-  expect(await page.locator('form').filter({ hasText: 'Where the answer comes from' }).count()).toBe(0);
+  expect(await formOf('Where the answer comes from').count()).toBe(0);
   const after = await planOf('QPR 2');
   expect(after).toMatchObject({ verdict: 'may-not-fly', method: 'nothing-to-ask', questions: [], tree: null });
   expect(await faults(page)).toEqual([]);

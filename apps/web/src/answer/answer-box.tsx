@@ -56,7 +56,8 @@ export function AnswerBox({
       {verdict.reason !== null && verdict.verdict === 'not-settled' && <GivenUp />}
       <Why verdict={verdict} tried={tried} />
       {(whole || supposed) && HELPED.has(verdict.verdict) && (
-        <WhatHelps aircraft={aircraft} verdict={verdict} items={items} />
+        // Read anew with each answer: what helped before a reply may help no more.
+        <WhatHelps key={verdict.at} aircraft={aircraft} verdict={verdict} items={items} />
       )}
       {tried !== undefined && <Provisos verdict={verdict} tried={tried} />}
       {supposed && <QuestionsTold questions={questions} />}
