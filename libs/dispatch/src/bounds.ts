@@ -3,6 +3,9 @@ import type { NowAfter, Verdict, VerdictCode } from './verdict.js';
 
 export type Bound = Verdict['lo'];
 
+/** By the ranks that the compiled evaluator gives: 0, 1, 2. */
+export const BOUNDS: readonly Bound[] = ['may-not-fly', 'after-work', 'may-fly'];
+
 const RANK: Record<Bound, number> = { 'may-not-fly': 0, 'after-work': 1, 'may-fly': 2 };
 
 /** What is certain: whatever the unknown turns out to be, it is at least this. */

@@ -11,7 +11,7 @@ import type { GrantInForce, OpenDefect, PlannedFlight, Situation, WorkState } fr
 import type { ConditionAnswer, WorkToDo } from '../verdict.js';
 import { countFlight } from './count-flight.js';
 
-const NOTHING_USED = {
+export const NOTHING_USED = {
   flights: 0,
   flightDays: 0,
   lastFlightDayOn: null,
@@ -37,7 +37,7 @@ function later(one: string, other: string): string {
   return millisOf('at', one) >= millisOf('onBlockAt', other) ? one : other;
 }
 
-export function isSignature({ work }: WorkToDo): boolean {
+export function isSignature({ work }: Pick<WorkToDo, 'work'>): boolean {
   return work.endsWith('/signature');
 }
 

@@ -3,12 +3,17 @@
  * a whole fleet on one page; whoever opens an aircraft gets `nextFlights`, with reasons and the rules engine's word.
  */
 import type { Mel } from '#mel';
-import { verdictOf, type Bound } from '../bounds.js';
+import { BOUNDS, verdictOf, type Bound } from '../bounds.js';
+import { highRank, lowRank, pairOf } from '../compiled/code.js';
+import { allOfPairs } from '../kleene.js';
 import type { PlannedFlight, Situation } from '../situation.js';
-import type { VerdictCode } from '../verdict.js';
+import type { NowAfter, VerdictCode } from '../verdict.js';
 import { stopsOf } from './at-stop.js';
+import type { FlownByValue } from './fly-by-value.js';
+import type { Leg } from './fly-plan.js';
 import type { NextFlightsOptions } from './next-flights.js';
-import { searchPlans } from './search-plans.js';
+import { searchByValue } from './search-by-value.js';
+import { searchInFull } from './search-plans.js';
 
 export interface GlanceAhead {
   flights: { flight: string; verdict: VerdictCode; lo: Bound; hi: Bound }[];
@@ -27,15 +32,26 @@ export async function glanceAhead(
   { stations = [], rows = 'recorded', budget }: Pick<NextFlightsOptions, 'stations' | 'rows' | 'budget'> = {},
 ): Promise<GlanceAhead> {
   const stops = stopsOf(mel, situation, stations);
-  const left = { left: budget ?? situation.settings.budget };
-  const { best, possible, whole } = await searchPlans(stops, situation, flights, { budget: left, rows });
+  const searching = { budget: { left: budget ?? situation.settings.budget }, rows };
+  const found = searchByValue(stops, situation, flights, searching);
+  const { best, possible, whole } = found ?? (await searchInFull(stops, situation, flights, searching));
   return {
-    flights: best.legs.map(({ flight, lo, hi, frame, gates }) => {
-      const isClear = frame.defects.length === 0 && gates.every(({ answer }) => answer.now === 'T');
-      return { flight: flight.id, verdict: isClear ? 'nothing-open' : verdictOf(lo, hi), lo, hi };
-    }),
+    flights: 'values' in best ? best.values.map(byValue) : best.legs.map(told),
     kept: best.p,
     possible,
     shownBest: whole,
   };
+
+  function byValue({ value, gates }: FlownByValue, at: number) {
+    return said(flights[at]!, BOUNDS[lowRank(value)]!, BOUNDS[highRank(value)]!, pairOf(gates));
+  }
+
+  function told({ flight, lo, hi, gates }: Leg) {
+    return said(flight, lo, hi, allOfPairs(gates.map(({ answer }) => answer)));
+  }
+
+  function said({ id }: PlannedFlight, lo: Bound, hi: Bound, gates: NowAfter) {
+    const isClear = situation.defects.length === 0 && gates.now === 'T';
+    return { flight: id, verdict: isClear ? ('nothing-open' as const) : verdictOf(lo, hi), lo, hi };
+  }
 }

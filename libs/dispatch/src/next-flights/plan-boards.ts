@@ -10,13 +10,14 @@ import { Frame } from '../frame/frame.js';
 import { judgeGates } from '../gates.js';
 import { allOfPairs } from '../kleene.js';
 import { Board } from '../proposal/board.js';
-import { buildProblem } from '../proposal/build-problem.js';
+import type { ChosenRows } from '../proposal/chosen-rows.js';
 import type { Problem } from '../proposal/problem.js';
 import { situationUnder, someRows } from '../proposal/rows-of-defect.js';
-import type { PlannedFlight, Situation, WorkState } from '../situation.js';
-import { readingsOf, wholeReadings } from '../units/readings.js';
-import { atStop, type Stops } from './at-stop.js';
-import { doneFor, flyOn } from './fly-on.js';
+import { Standings } from '../proposal/standings.js';
+import type { Situation, WorkState } from '../situation.js';
+import type { Stops } from './at-stop.js';
+import { doneFor } from './fly-on.js';
+import type { PlanStops } from './plan-stops.js';
 
 export interface PlanBoard {
   board: Board;
@@ -24,50 +25,40 @@ export interface PlanBoard {
   gates: Code;
 }
 
-/**
- * Null where a choice changes more than this looks at: documents of authorities whose flights are used up, a configuration
- * that nobody knows, defects that can be read in too many ways.
- */
-export function planBoards(
-  stops: Stops,
-  start: Situation,
-  flights: readonly PlannedFlight[],
-  rows: 'any' | 'recorded',
-): PlanBoard[] | null {
-  const { mel, fitted } = stops;
-  if (flights.length === 0 || start.defects.some(({ grants }) => grants !== undefined)) return null;
-  if (wholeReadings(start.defects.map((defect) => readingsOf(defect, defect.row, fitted))) === null) return null;
+export function planBoards(plan: PlanStops, chosen: ChosenRows, rows: 'any' | 'recorded'): PlanBoard[] {
+  const { mel } = plan.stops;
+  const { problem, variables } = chosen;
+  const work = workOfAll(problem, plan.stops);
   const boards: PlanBoard[] = [];
-  let counted = start;
-  let done: WorkState[] = [];
-  for (const [index, flight] of flights.entries()) {
-    const flown = { ...counted, work: [...counted.work, ...done] };
+  chosen.spread();
+  for (const index of plan.flights.keys()) {
+    const arrived = plan.arrival(index);
     const isFirst = index === 0;
-    const there = atStop(stops, flown, flight, isFirst);
+    // What was done last is good for at least as long as what was done before.
+    const done = isFirst ? [] : work.map((one) => doneFor(plan.flights[index - 1]!, one));
+    const flown = { ...arrived, work: [...arrived.work, ...done] };
+    const there = plan.leaving(index, flown);
     // What nobody at a station can do is known of the recorded rows only.
     const situation =
       isFirst && rows === 'recorded' ? there : { ...there, work: there.work.filter(isGivenIn(flown)) };
-    const problem = buildProblem(mel, situation, { rows, isSigned: !isFirst });
-    if (problem.isUnsure.includes(true)) return null;
     const frame = new Frame(mel, situationUnder(situation, rows === 'any' ? someRows(mel, situation) : new Map()));
     const gates = codeOf(allOfPairs(judgeGates(frame).map(({ answer }) => answer)));
-    const board = new Board(problem, [...problem.variables.keys()]);
+    const said = new Standings(mel, situation, !isFirst);
+    const board = new Board({ ...problem, said }, variables, null, chosen);
     boards.push({ board, gates });
     // Before any row is chosen the value bounds every choice, so no flight after this one can count.
-    if (highRank(board.update() & gates) === 0) break;
-    counted = flyOn(counted, flight, null);
-    // What was done last is good for at least as long as what was done before.
-    done = workOfAll(problem, stops, flight);
+    if (highRank(board.value() & gates) === 0) break;
   }
   return boards;
 }
 
 function isGivenIn({ work }: Situation): (record: WorkState) => boolean {
-  return (record) => work.includes(record);
+  const given = new Set(work);
+  return (record) => given.has(record);
 }
 
-/** All work that any row of the problem could owe, done for this flight. */
-function workOfAll({ variables }: Problem, { fitted }: Stops, flight: PlannedFlight): WorkState[] {
+/** All work that any row of the problem could owe. */
+function workOfAll({ variables }: Problem, { fitted }: Stops): Pick<WorkState, 'work' | 'defect'>[] {
   return variables.flatMap(({ defect, entry }) => {
     const whose = defect === null ? {} : { defect: defect.id };
     return fitted.subEntries(entry).flatMap(({ rows }) =>
@@ -76,7 +67,7 @@ function workOfAll({ variables }: Problem, { fitted }: Stops, flight: PlannedFli
           ...(row.procedures ?? []).map(({ id }) => id),
           ...(row.placard === undefined ? [] : ['placard']),
         ];
-        return ids.map((id) => doneFor(flight, { work: `${entry}/${row.id}/${id}`, ...whose }));
+        return ids.map((id) => ({ work: `${entry}/${row.id}/${id}`, ...whose }));
       }),
     );
   });

@@ -1,18 +1,14 @@
 /**
  * The best plan by boards (rule 8): a choice grows row by row on the boards of all flights at once, and is left as soon as
  * no plan that follows from it can be better than the best one flown so far, nor keep more flights possible. Every whole
- * choice that is left is flown through exactly.
+ * choice that is left is flown through, exactly.
  */
-import type { Row } from '#mel';
 import { highRank, lowRank } from '../compiled/code.js';
-import { NONE } from '../proposal/board.js';
+import { NONE, type ChosenRows } from '../proposal/chosen-rows.js';
 import { costOf, isListBehind, listOf, type RowList } from '../proposal/cost.js';
-import { choiceOf } from '../proposal/find-choice.js';
-import { situationUnder } from '../proposal/rows-of-defect.js';
-import type { PlannedFlight, Situation } from '../situation.js';
-import type { Stops } from './at-stop.js';
-import { isBetterPlan, judgedPlan, ordering, type JudgedPlan } from './best-plan.js';
-import { flyPlans, type Budget } from './fly-plan.js';
+import { isBetterPlan } from './best-plan.js';
+import type { FlyByValue, PlanByValue } from './fly-by-value.js';
+import type { Budget } from './fly-plan.js';
 import type { PlanBoard } from './plan-boards.js';
 
 /** At most so many leading flights are kept, are possible, and of the kept ones leave without work. */
@@ -23,22 +19,22 @@ interface Bound {
 }
 
 export class SearchBoards {
-  best: JudgedPlan | null = null;
+  best: PlanByValue | null = null;
+  /** The greatest q of all choices. */
   possible = 0;
-  #bestList: RowList = [];
 
   constructor(
-    readonly stops: Stops,
-    readonly start: Situation,
-    readonly flights: readonly PlannedFlight[],
+    readonly flying: FlyByValue,
+    readonly chosen: ChosenRows,
     readonly boards: readonly PlanBoard[],
     readonly budget: Budget,
   ) {}
 
-  async run(): Promise<void> {
-    for (const list of this.#wholeChoices()) await this.#try(list);
-    if (this.best === null || this.boards.length === this.flights.length) return;
-    for await (const plan of this.#fly(this.#bestList, this.flights)) this.best = plan;
+  run(): void {
+    for (const list of this.#wholeChoices()) this.#try(list);
+    const { flights } = this.flying.plan;
+    if (this.best !== null && this.boards.length < flights.length)
+      this.best = this.#fly(this.best.list, flights.length);
   }
 
   get #first() {
@@ -46,21 +42,15 @@ export class SearchBoards {
   }
 
   /** No plan gets past the flight of the last board, so plans are told apart by then. */
-  async #try(list: RowList): Promise<void> {
-    for await (const plan of this.#fly(list, this.flights.slice(0, this.boards.length))) {
-      this.possible = Math.max(this.possible, plan.q);
-      if (this.best !== null && !isBetterPlan(plan, this.best)) continue;
-      [this.best, this.#bestList] = [plan, list];
-    }
+  #try(list: RowList): void {
+    const plan = this.#fly(list, this.boards.length);
+    this.possible = Math.max(this.possible, plan.q);
+    if (this.best === null || isBetterPlan(plan, this.best)) this.best = plan;
   }
 
-  async *#fly(list: RowList, flights: readonly PlannedFlight[]): AsyncGenerator<JudgedPlan> {
-    const { recorded, considered } = choiceOf(this.#first.problem, list);
-    const situation = situationUnder(this.start, recorded);
-    const taken = new Map<string, Row>(considered);
-    for await (const legs of flyPlans(this.stops, situation, flights, this.budget, undefined, taken)) {
-      yield judgedPlan(situation, legs);
-    }
+  #fly(list: RowList, count: number): PlanByValue {
+    this.budget.left -= count;
+    return this.flying.fly(list, count);
   }
 
   /** Those that may still be of use when their turn comes. */
@@ -75,16 +65,17 @@ export class SearchBoards {
       return;
     }
     for (const row of next.rows) {
-      for (const { board } of this.boards) board.chosen[next.variable] = row;
+      this.chosen.chosen[next.variable] = row;
       yield* this.#wholeChoices();
-      for (const { board } of this.boards) board.chosen[next.variable] = NONE;
+      this.chosen.chosen[next.variable] = NONE;
     }
   }
 
   #bound(): Bound {
     const bound: Bound = { p: 0, q: 0, mayFly: 0 };
+    this.chosen.spread();
     for (const [index, { board, gates }] of this.boards.entries()) {
-      const value = board.update() & gates;
+      const value = board.value() & gates;
       if (highRank(value) === 0) break;
       bound.q = index + 1;
       if (bound.p < index || lowRank(value) === 0) continue;
@@ -96,7 +87,7 @@ export class SearchBoards {
 
   #mayHelp({ p, q, mayFly }: Bound): boolean {
     if (this.best === null || q > this.possible) return true;
-    const [kept = 0, atMayFly = 0, changes = 0, untimed = 0, minutes = 0] = ordering(this.best);
+    const [kept = 0, atMayFly = 0, changes = 0, untimed = 0, minutes = 0] = this.best.order;
     if (p !== -kept) return p > -kept;
     if (mayFly !== -atMayFly) return mayFly > -atMayFly;
     const cost = costOf(this.#first, (variable) => this.#mustChange(variable));
@@ -105,7 +96,7 @@ export class SearchBoards {
     const [least, soon] = p === 0 ? [0, 0] : [cost.untimed, cost.minutes];
     if (least !== untimed) return least < untimed;
     if (soon !== minutes) return soon < minutes;
-    return !isListBehind(this.#first, this.#bestList, () => true);
+    return !isListBehind(this.#first, this.best.list, () => true);
   }
 
   #mustChange(variable: number): boolean {

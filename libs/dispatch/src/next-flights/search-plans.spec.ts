@@ -5,10 +5,10 @@ import { entry, melOf, situationOf } from '../../../../tests/support/small-mel.j
 import { drawCases } from '../../../../tests/cases/verdicts.draw.js';
 import type { PlannedFlight, Situation } from '../situation.js';
 import { stopsOf } from './at-stop.js';
-import { ordering, type JudgedPlan } from './best-plan.js';
+import type { JudgedPlan } from './best-plan.js';
 import { glanceAhead } from './glance-ahead.js';
 import { nextFlights } from './judge-next-flights.js';
-import { planBoards } from './plan-boards.js';
+import { searchByValue } from './search-by-value.js';
 import { searchEvery, searchPlans } from './search-plans.js';
 
 function planOf(dice: Dice): PlannedFlight[] {
@@ -43,17 +43,18 @@ describe('the best plan', () => {
         const stations = [{ station: 'Saltby', maintenance: dice.of([true, false, null]) }];
         const stops = stopsOf(mel, start, stations);
         for (const rows of ['recorded', 'any'] as const) {
-          if (planBoards(stops, start, flights, rows) !== null) seen.byBoards += 1;
+          const budget = { left: 100_000 };
+          if (searchByValue(stops, start, flights, { budget, rows }) !== null) seen.byBoards += 1;
           const one = await searchPlans(stops, start, flights, { budget: { left: 100_000 }, rows });
           const two = await searchEvery(stops, start, flights, { budget: { left: 100_000 }, rows });
           const where = `${rows} rows of seed ${seed}`;
           expect([one.best.p, one.possible, one.whole], where).toEqual([two.best.p, two.possible, two.whole]);
-          expect(ordering(one.best), where).toEqual(ordering(two.best));
+          expect(one.best.order, where).toEqual(two.best.order);
           expect(rowsOf(one.best), where).toEqual(rowsOf(two.best));
           if (one.best.p === flights.length) seen.kept += 1;
           else seen.broken += 1;
           if (one.possible > one.best.p) seen.open += 1;
-          if (rows === 'any' && (ordering(one.best)[2] ?? 0) > 0) seen.changed += 1;
+          if (rows === 'any' && (one.best.order[2] ?? 0) > 0) seen.changed += 1;
         }
       }
     }

@@ -1,13 +1,15 @@
-import type { PlannedFlight, Situation } from '../situation.js';
+import { BOUNDS } from '../bounds.js';
+import { highRank, lowRank } from '../compiled/code.js';
+import { choiceOf } from '../proposal/find-choice.js';
 import { rowsOfDefect, situationUnder } from '../proposal/rows-of-defect.js';
+import type { PlannedFlight, Situation } from '../situation.js';
 import { DownState } from '../units/down-state.js';
 import { readingsOf, wholeReadings } from '../units/readings.js';
 import { byCode } from '../units/unit.js';
 import type { Stops } from './at-stop.js';
 import { isBetterPlan, judgedPlan, type JudgedPlan } from './best-plan.js';
 import { flyPlans, type Budget, type Change } from './fly-plan.js';
-import { planBoards } from './plan-boards.js';
-import { SearchBoards } from './search-boards.js';
+import { searchByValue, type FoundByValue } from './search-by-value.js';
 
 export interface FoundPlan {
   best: JudgedPlan;
@@ -17,22 +19,57 @@ export interface FoundPlan {
   whole: boolean;
 }
 
+interface Searching {
+  budget: Budget;
+  rows?: 'recorded' | 'any';
+  change?: Change;
+}
+
 /** The best plan under the rows of the situation, or, with `any`, under the best rows for all its defects. */
 export async function searchPlans(
   stops: Stops,
   start: Situation,
   flights: readonly PlannedFlight[],
-  { budget, rows = 'recorded', change }: { budget: Budget; rows?: 'recorded' | 'any'; change?: Change },
+  { budget, rows = 'recorded', change }: Searching,
 ): Promise<FoundPlan> {
-  const only = change === undefined && rows === 'recorded' ? await onlyPlan(stops, start, flights, budget) : null;
-  if (only !== null) return foundIn(only, only.q, flights, budget);
-  const boards = change === undefined ? planBoards(stops, start, flights, rows) : null;
-  if (boards !== null) {
-    const search = new SearchBoards(stops, start, flights, boards, budget);
-    await search.run();
-    return foundIn(search.best, search.possible, flights, budget);
+  if (change === undefined) {
+    const found = searchByValue(stops, start, flights, { budget, rows });
+    if (found !== null) return { ...found, best: await flownInFull(stops, start, flights, found) };
   }
-  return searchEvery(stops, start, flights, { budget, rows, ...(change === undefined ? {} : { change }) });
+  return searchInFull(stops, start, flights, { budget, rows, ...(change === undefined ? {} : { change }) });
+}
+
+/** With reasons all along: where a plan has more to it than values, or is changed on the way. */
+export async function searchInFull(
+  stops: Stops,
+  start: Situation,
+  flights: readonly PlannedFlight[],
+  searching: Searching,
+): Promise<FoundPlan> {
+  const { budget, rows = 'recorded', change } = searching;
+  const only = change === undefined && rows === 'recorded' ? await onlyPlan(stops, start, flights, budget) : null;
+  return only === null ? searchEvery(stops, start, flights, searching) : foundIn(only, only.q, flights, budget);
+}
+
+/** Flown again with reasons; the budget is spent already. Throws when that says otherwise than the values did. */
+async function flownInFull(
+  stops: Stops,
+  start: Situation,
+  flights: readonly PlannedFlight[],
+  { best: { list, values }, problem }: FoundByValue,
+): Promise<JudgedPlan> {
+  const { recorded, considered } = choiceOf(problem, list);
+  const situation = situationUnder(start, recorded);
+  const spent = { left: 0 };
+  for await (const legs of flyPlans(stops, situation, flights, spent, undefined, considered)) {
+    const differs = legs.find(({ lo, hi }, at) => {
+      const { value } = values[at]!;
+      return BOUNDS[lowRank(value)] !== lo || BOUNDS[highRank(value)] !== hi;
+    });
+    if (differs !== undefined) throw new Error(`Two ways to fly flight ${differs.flight.id} disagree.`);
+    return judgedPlan(situation, legs);
+  }
+  throw new Error('No plan was flown.');
 }
 
 /** The plan under the recorded rows, where no unit that they take along could have another row; otherwise null. */
@@ -64,7 +101,7 @@ export async function searchEvery(
   stops: Stops,
   start: Situation,
   flights: readonly PlannedFlight[],
-  { budget, rows = 'recorded', change }: { budget: Budget; rows?: 'recorded' | 'any'; change?: Change },
+  { budget, rows = 'recorded', change }: Searching,
 ): Promise<FoundPlan> {
   let best: JudgedPlan | null = null;
   let possible = 0;

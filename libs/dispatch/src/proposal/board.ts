@@ -6,34 +6,17 @@
  * true. Units, atoms and rows go by their numbers in the problem.
  */
 import { agreedCode, ALL_FALSE, ALL_TRUE, ALL_UNKNOWN, highRank, type Code } from '../compiled/code.js';
-import type { Atom, Choosable, Condition, Named, Option, Problem, Standing, Variable } from './problem.js';
-
-/** No row chosen yet. */
-export const NONE = -1;
-
-/** A failed unit in one reading of the defects: whose it is (NONE outside this board), and which of its options. */
-interface Failed {
-  unit: number;
-  variable: number;
-  option: number;
-}
+import { ChosenRows, NONE } from './chosen-rows.js';
+import type { Atom, Choosable, Condition, Named, Option, Problem, Standing, Variable, WorkAtom } from './problem.js';
 
 export class Board {
   /** By number of variable; NONE where none is chosen. Where there is one row only, nothing is left to choose. */
   readonly chosen: Int32Array;
   /** Variables that need a row in this choice, after `update`. */
-  readonly active: number[] = [];
+  readonly active: readonly number[];
   /** What each row of an active variable would be worth beside the rows chosen so far. */
   readonly #worth: Uint8Array[];
-  readonly #readings: readonly (readonly Failed[])[];
-  readonly #isFailed: readonly Uint8Array[];
-  readonly #isDown: readonly Uint8Array[];
-  /** In how many readings a unit is down without having failed. */
-  readonly #considered: Uint16Array;
   readonly #atoms: Int16Array;
-  readonly #stack: number[] = [];
-  #isWhole = false;
-  #mayTakeMore = false;
 
   constructor(
     readonly problem: Problem,
@@ -41,20 +24,12 @@ export class Board {
     readonly variables: readonly number[],
     /** Which conditions count; all of them when null. */
     readonly counts: ((id: string) => boolean) | null = null,
+    readonly rows = new ChosenRows(problem, variables),
   ) {
-    const { units, atoms } = problem;
-    this.chosen = new Int32Array(problem.variables.length);
-    this.reset();
-    this.#worth = problem.variables.map(({ rows }) => new Uint8Array(rows.length));
-    this.#readings = readingsOf(problem, variables);
-    this.#isFailed = this.#readings.map((failed) => {
-      const flags = new Uint8Array(units.length);
-      for (const { unit } of failed) flags[unit] = 1;
-      return flags;
-    });
-    this.#isDown = this.#readings.map(() => new Uint8Array(units.length));
-    this.#considered = new Uint16Array(units.length);
-    this.#atoms = new Int16Array(atoms.length);
+    this.chosen = rows.chosen;
+    this.active = rows.active;
+    this.#worth = problem.variables.map((one) => new Uint8Array(one.rows.length));
+    this.#atoms = new Int16Array(problem.atoms.length);
   }
 
   /**
@@ -62,18 +37,13 @@ export class Board {
    * `mayHelp`, nothing more is looked at once the value is no help; no row then counts as looked at.
    */
   update(mayHelp: (bound: Code) => boolean = () => true): Code {
-    this.#spread();
+    this.rows.spread();
+    return this.value(mayHelp);
+  }
+
+  /** The value where it is known already what is down. */
+  value(mayHelp: (bound: Code) => boolean = () => true): Code {
     this.#atoms.fill(NONE);
-    this.active.length = 0;
-    this.#mayTakeMore = false;
-    this.#isWhole = true;
-    for (const variable of this.variables) {
-      const { unit, rows } = this.#variable(variable);
-      if (unit !== null && this.#considered[unit] === 0) continue;
-      this.active.push(variable);
-      if (unit !== null && this.problem.isUnsure[unit]) this.#mayTakeMore = true;
-      if (rows.length > 0 && this.chosen[variable] === NONE) this.#isWhole = false;
-    }
     let code = ALL_TRUE;
     for (const variable of this.active) {
       code &= this.#valueOf(variable);
@@ -84,13 +54,12 @@ export class Board {
 
   /** Takes back every row chosen. */
   reset(): void {
-    for (const [variable, { rows }] of this.problem.variables.entries())
-      this.chosen[variable] = rows.length === 1 ? 0 : NONE;
+    this.rows.reset();
   }
 
   /** True when no active variable lacks a row; after `update`. */
   get isWhole(): boolean {
-    return this.#isWhole;
+    return this.rows.isWhole;
   }
 
   /** Worth of a row of an active variable that has none yet; after `update`. */
@@ -99,16 +68,20 @@ export class Board {
   }
 
   isOpen(variable: number): boolean {
-    return this.chosen[variable] === NONE && this.#variable(variable).rows.length > 0;
+    return this.rows.isOpen(variable);
   }
 
   /** What stands for one option under the rows chosen so far; null while that hangs on rows not chosen yet. */
   standingOf(variable: number, { group }: Choosable, option: Option): Standing | null {
-    if (option.alone === option.shared || group === null) return option.alone;
+    const { said } = this.problem;
+    const alone = said.standing(option, false);
+    if (group === null) return alone;
+    const shared = said.standing(option, true);
+    if (alone === shared) return alone;
     const { users, mayJoin } = this.#usersBeside(group, variable);
     const isUser = this.#variable(variable).defect !== null ? 1 : 0;
-    if (users + isUser >= 2) return option.shared;
-    return users + mayJoin + isUser < 2 ? option.alone : null;
+    if (users + isUser >= 2) return shared;
+    return users + mayJoin + isUser < 2 ? alone : null;
   }
 
   /** Ids of the conditions that are certainly false after all work under the rows chosen; after `update`. */
@@ -131,35 +104,9 @@ export class Board {
     return this.problem.variables[number]!;
   }
 
-  #spread(): void {
-    const { ofUnit } = this.problem;
-    this.#considered.fill(0);
-    for (const [at, failed] of this.#readings.entries()) {
-      const isDown = this.#isDown[at]!;
-      isDown.fill(0);
-      for (const { unit } of failed) isDown[unit] = 1;
-      for (const { variable, option } of failed) if (variable !== NONE) this.#take(variable, option, isDown);
-      for (let unit = this.#stack.pop(); unit !== undefined; unit = this.#stack.pop()) {
-        this.#considered[unit]! += 1;
-        this.#take(ofUnit[unit]!, 0, isDown);
-      }
-    }
-  }
-
-  /** Puts down what the chosen row of a variable takes along. */
-  #take(variable: number, option: number, isDown: Uint8Array): void {
-    const row = this.chosen[variable]!;
-    if (row === NONE) return;
-    for (const unit of this.#variable(variable).rows[row]!.options[option]!.takes) {
-      if (isDown[unit] === 1) continue;
-      isDown[unit] = 1;
-      this.#stack.push(unit);
-    }
-  }
-
   #valueOf(variable: number): Code {
     const { rows, rowless, unit, basis } = this.#variable(variable);
-    const isSure = unit === null || this.#considered[unit] === this.#readings.length;
+    const isSure = this.rows.isSure(unit);
     const chosen = this.chosen[variable]!;
     if (rows.length === 0) return this.#counts(basis) ? (isSure ? rowless : rowless | ALL_UNKNOWN) : ALL_TRUE;
     if (chosen !== NONE) return this.#rowValue(variable, rows[chosen]!, isSure);
@@ -182,9 +129,10 @@ export class Board {
 
   #optionValue(variable: number, row: Choosable, option: Option): Code {
     const standing = this.standingOf(variable, row, option);
+    const { said } = this.problem;
     let code =
       standing === null
-        ? this.#fixedValue(option.alone) | this.#fixedValue(option.shared)
+        ? this.#fixedValue(said.standing(option, false)) | this.#fixedValue(said.standing(option, true))
         : this.#fixedValue(standing);
     for (const condition of option.conditions) {
       if (code === ALL_FALSE) return code;
@@ -206,18 +154,18 @@ export class Board {
   #conditionValue(condition: Condition): Code {
     if (condition.kind === 'atom') return this.#atomValue(condition.atom);
     if (condition.kind === 'tree') {
-      const { leaves, open, combine } = condition;
-      for (const { at, atom } of open) leaves[at] = this.#atomValue(atom);
-      return combine(leaves);
+      const leaves = this.problem.said.leaves(condition);
+      for (const { at, atom } of condition.open) leaves[at] = this.#atomValue(atom);
+      return condition.combine(leaves);
     }
-    if (!this.#isWhole) return ALL_TRUE;
+    if (!this.isWhole) return ALL_TRUE;
     return condition.units.reduce((all, unit) => all & this.#downValue(unit), ALL_TRUE);
   }
 
   #downValue(unit: number): Code {
     const seen =
-      unit < 0 ? ALL_FALSE : agreedCode(this.#isDown.map((down) => (down[unit] === 1 ? ALL_TRUE : ALL_FALSE)));
-    return seen === ALL_FALSE && this.#mayTakeMore ? ALL_UNKNOWN : seen;
+      unit < 0 ? ALL_FALSE : agreedCode(this.rows.isDown.map((down) => (down[unit] === 1 ? ALL_TRUE : ALL_FALSE)));
+    return seen === ALL_FALSE && this.rows.mayTakeMore ? ALL_UNKNOWN : seen;
   }
 
   #atomValue(atom: number): Code {
@@ -229,7 +177,7 @@ export class Board {
 
   #countValue({ kind, lists, holds }: Exclude<Atom, { kind: 'work' }>): Code {
     let [yes, no] = [false, false];
-    const readings = kind === 'up' ? this.#isDown : this.#isFailed;
+    const readings = kind === 'up' ? this.rows.isDown : this.rows.isFailed;
     for (const bad of readings) {
       for (const { units, others } of lists) {
         let count = others;
@@ -242,23 +190,22 @@ export class Board {
   }
 
   /** Everybody who owes the work must have it done; while it is open who does, the best of all possible cases. */
-  #workValue({ group, nobody, users }: Extract<Atom, { kind: 'work' }>): Code {
-    if (group < 0) return nobody;
-    const owing: number[] = [];
+  #workValue(atom: WorkAtom): Code {
+    const { said, groups } = this.problem;
+    const nobody = said.work(atom, null, false);
+    if (atom.group < 0) return nobody;
+    const owing: string[] = [];
     let best = nobody;
     let isOpen = false;
-    for (const { variable, row } of this.problem.groups[group]!) {
-      const { alone, shared } = users.get(variable)!;
-      if (this.chosen[variable] === row) owing.push(variable);
+    for (const { variable, row } of groups[atom.group]!) {
+      const defect = this.#variable(variable).defect!.id;
+      if (this.chosen[variable] === row) owing.push(defect);
       else if (this.chosen[variable] === NONE) isOpen = true;
-      best |= alone | shared;
+      best |= said.work(atom, defect, false) | said.work(atom, defect, true);
     }
     if (isOpen) return best;
     if (owing.length === 0) return nobody;
-    return owing.reduce((all, variable) => {
-      const { alone, shared } = users.get(variable)!;
-      return all & (owing.length > 1 ? shared : alone);
-    }, ALL_TRUE);
+    return owing.reduce((all, defect) => all & said.work(atom, defect, owing.length > 1), ALL_TRUE);
   }
 
   #usersBeside(group: number, self: number): { users: number; mayJoin: number } {
@@ -270,23 +217,4 @@ export class Board {
     }
     return { users, mayJoin };
   }
-}
-
-/** Every way to read these defects: for each of several possible units one. All others have failed in all of them. */
-function readingsOf({ variables }: Problem, some: readonly number[]): Failed[][] {
-  let wholes: Failed[][] = [[]];
-  for (const [variable, one] of variables.entries()) {
-    const units = failedUnits(one);
-    const isOurs = some.includes(variable);
-    if (units.length === 0 || (!isOurs && units.length > 1)) continue;
-    wholes = wholes.flatMap((whole) =>
-      units.map((unit, option) => [...whole, { unit, variable: isOurs ? variable : NONE, option }]),
-    );
-  }
-  return wholes;
-}
-
-/** The unit that failed, or those of which one did; none for a defect on no unit of this aircraft. */
-export function failedUnits({ defect, rows }: Variable): number[] {
-  return defect === null ? [] : (rows[0]?.options ?? []).flatMap(({ unit }) => unit ?? []);
 }

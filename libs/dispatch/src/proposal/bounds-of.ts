@@ -4,7 +4,7 @@
  * `judge`, which have the rules engine's word on it.
  */
 import type { Mel } from '#mel';
-import { highest, verdictOf, type Bound } from '../bounds.js';
+import { BOUNDS, highest, verdictOf, type Bound } from '../bounds.js';
 import { codeOf } from '../compiled/code.js';
 import { Frame } from '../frame/frame.js';
 import { judgeGates } from '../gates.js';
@@ -23,8 +23,6 @@ export interface BoundsOf {
   /** False when the search was given up: `lo` is then only what was found, and `hi` only a bound. */
   isWhole: boolean;
 }
-
-const BOUNDS: readonly Bound[] = ['may-not-fly', 'after-work', 'may-fly'];
 
 /**
  * Under the best rows for all open defects, signed or not.

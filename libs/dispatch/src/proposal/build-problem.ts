@@ -14,8 +14,6 @@ import { basisOf, Standings } from './standings.js';
 export interface Offered {
   /** All rows of each entry, or only the recorded one. Considered-inoperative units may take any. */
   rows?: 'any' | 'recorded';
-  /** The rows were signed at an earlier stop of a plan, whichever they are. */
-  isSigned?: boolean;
 }
 
 export function buildProblem(mel: Mel, situation: Situation, offered: Offered = {}): Problem {
@@ -30,23 +28,22 @@ function takenBy(row: Row): EntryRef[] {
 class Builder {
   readonly #fitted: Fitted;
   readonly #defects: readonly OpenDefect[];
-  readonly #standings: Standings;
   readonly #groups = new Map<string, number>();
+  #options = 0;
 
   constructor(
-    mel: Mel,
-    situation: Situation,
+    readonly mel: Mel,
+    readonly situation: Situation,
     readonly offered: Offered,
   ) {
     this.#fitted = new Fitted(mel, situation.aircraft);
     this.#defects = [...situation.defects].sort((a, b) => byCode(a.id, b.id));
-    this.#standings = new Standings(mel, situation);
   }
 
   build(): Problem {
     const { units, taken } = this.#reach();
     const numbers = new Map(units.map((unit, at) => [unitKey(unit), at]));
-    const conditions = new Conditions(this.#standings, this.#fitted, numbers, this.#groups);
+    const conditions = new Conditions(this.#fitted, numbers, this.#groups);
     const bare = [
       ...this.#defects.map((defect) => this.#ofDefect(defect, conditions, numbers)),
       ...taken.map((unit) => this.#ofUnit(unit, conditions, numbers)),
@@ -58,7 +55,8 @@ class Builder {
     );
     const ofUnit = units.map((_, unit) => bare.findIndex((one) => one.unit === unit));
     const isUnsure = units.map(({ entry }) => this.#fitted.match(entry).kind === 'unknown');
-    return { units, variables: bare, ofUnit, atoms: conditions.atoms(bare), groups, isUnsure };
+    const said = new Standings(this.mel, this.situation, false);
+    return { units, variables: bare, ofUnit, atoms: conditions.atoms(), groups, isUnsure, said };
   }
 
   /** Failed units, and every unit that a row of any of them may take along, to any depth. */
@@ -86,9 +84,7 @@ class Builder {
   #ofDefect(defect: OpenDefect, conditions: Conditions, numbers: ReadonlyMap<string, number>): Variable {
     const isRecorded = this.offered.rows === 'recorded';
     const rows = (isRecorded ? [defect.row] : rowsOfDefect(defect, this.#fitted)).map((id): Choosable => {
-      const under = underRow(defect, id);
-      const known = this.offered.isSigned === true ? { ...under, signed: true } : under;
-      const items = defectItems(known, id, this.#standings.frame);
+      const items = defectItems(underRow(defect, id), id, this.#fitting);
       return {
         id,
         row: null,
@@ -107,8 +103,7 @@ class Builder {
     const match = this.#fitted.match(unit.entry);
     const offered = match.kind === 'one' ? [...match.subEntry.rows].sort((a, b) => byCode(a.id, b.id)) : [];
     const rows = offered.map((row): Choosable => {
-      const item = unitItem(unit, row, this.#standings.frame);
-      const options = [this.#option(item, row.id, conditions, numbers)];
+      const options = [this.#option(unitItem(unit, row, this.#fitting), row.id, conditions, numbers)];
       return {
         id: row.id,
         row,
@@ -130,15 +125,19 @@ class Builder {
 
   #option(item: Item, id: string | null, conditions: Conditions, numbers: ReadonlyMap<string, number>): Option {
     const units = item.row === null ? [] : takenBy(item.row).flatMap((ref) => this.#fitted.unitsOf(ref));
-    const { alone, shared } = this.#standings.of(item, id);
+    const { entry, unit } = item;
     return {
-      unit:
-        item.entry === null ? null : (numbers.get(unitKey({ entry: item.entry.number, unit: item.unit })) ?? null),
-      takes: units.flatMap((unit) => numbers.get(unitKey(unit)) ?? []),
-      alone,
-      shared,
+      number: this.#options++,
+      row: id,
+      item,
+      unit: entry === null ? null : (numbers.get(unitKey({ entry: entry.number, unit })) ?? null),
+      takes: units.flatMap((one) => numbers.get(unitKey(one)) ?? []),
       conditions: conditions.of(item),
     };
+  }
+
+  get #fitting() {
+    return { fitted: this.#fitted, mel: this.mel };
   }
 
   #group(entry: string, row: string): number {

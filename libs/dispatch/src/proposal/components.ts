@@ -4,7 +4,7 @@
  * units of the other along, or looks at units that some row may take along or of which nobody knows which failed, or asks
  * for work of the other.
  */
-import { failedUnits } from './board.js';
+import { failedUnits } from './chosen-rows.js';
 import type { Atom, Choosable, Condition, Problem } from './problem.js';
 
 /** Numbers of variables, each rising; the parts in the order of their first variables. */

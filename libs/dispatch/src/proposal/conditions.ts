@@ -1,26 +1,21 @@
-/** The conditions of rows that other units can change, with everything else in them already judged. */
+/** The conditions of rows that other units can change, taken apart into trees and the atoms that they ask for. */
 import { readFactKey, type EntryRef, type Procedure, type Proviso, type Row } from '#mel';
-import { ALL_TRUE, type Code } from '../compiled/code.js';
 import type { ClosureLeaf } from '../compiled/closure.js';
 import { closureOf } from '../compiled/closures-of-mel.js';
-import { codeOfValue } from '../compiled/leaf-test.js';
 import type { Item } from '../conditions/item.js';
-import { Unknown } from '../evaluate/marker.js';
-import { personsAnswer } from '../frame/judgement-state.js';
 import type { Fitted } from '../units/fitted.js';
 import { unitKey } from '../units/unit.js';
-import type { Atom, Condition, Variable } from './problem.js';
-import type { Standings } from './standings.js';
+import type { Atom, Condition, WorkAtom } from './problem.js';
 
-/** Work is known only when all variables are: who may owe it is one of them. */
+/** The group of a piece of work is known only when all rows are. */
 type Unfinished = Exclude<Atom, { kind: 'work' }> | { kind: 'work'; key: string };
 
 export class Conditions {
   readonly #atoms: Unfinished[] = [];
   readonly #known = new Map<string, number>();
+  #trees = 0;
 
   constructor(
-    readonly standings: Standings,
     readonly fitted: Fitted,
     readonly numbers: ReadonlyMap<string, number>,
     readonly groups: ReadonlyMap<string, number>,
@@ -28,7 +23,7 @@ export class Conditions {
 
   of(item: Item): Condition[] {
     const { defect, entry, subEntry, row } = item;
-    if (defect?.basis !== undefined) return this.#trees(defect.basis.conditions, `${defect.id}/basis`);
+    if (defect?.basis !== undefined) return this.#treesOf(defect.basis.conditions, `${defect.id}/basis`);
     if (entry === null || subEntry === null || row === null) return [];
     const { numberRequired, provisos = [], needsDown = [] } = row;
     const ref = { entry: entry.number, units: subEntry.units };
@@ -50,29 +45,24 @@ export class Conditions {
         // A unit that nothing can take along has no number, and is up.
         units: this.fitted.unitsOf(down).map((unit) => this.numbers.get(unitKey(unit)) ?? -1),
       })),
-      ...this.#trees(provisos, key),
+      ...this.#treesOf(provisos, key),
     ];
   }
 
   /** The atoms, in the order of their numbers. */
-  atoms(variables: readonly Variable[]): Atom[] {
-    return this.#atoms.map((atom) => (atom.kind === 'work' ? this.#work(atom, variables) : atom));
+  atoms(): Atom[] {
+    return this.#atoms.map((atom) => (atom.kind === 'work' ? this.#work(atom) : atom));
   }
 
-  #trees(provisos: readonly Proviso[], row: string): Condition[] {
-    return provisos.flatMap((proviso) => {
-      const named = { id: `${row}/${proviso.id}`, text: proviso.text };
+  #treesOf(provisos: readonly Proviso[], row: string): Condition[] {
+    return provisos.map((proviso): Condition => {
       const { leaves, combine } = closureOf(this.fitted.mel, proviso);
-      const codes = new Uint8Array(leaves.length);
-      const open: { at: number; atom: number }[] = [];
-      for (const [at, leaf] of leaves.entries()) {
+      const open = leaves.flatMap((leaf, at) => {
         const atom = this.#openLeaf(leaf);
-        if (atom === null) codes[at] = this.#fixedLeaf(leaf);
-        else open.push({ at, atom });
-      }
-      if (open.length > 0) return [{ ...named, kind: 'tree' as const, combine, leaves: codes, open }];
-      const code = combine(codes);
-      return code === ALL_TRUE ? [] : [{ ...named, kind: 'tree' as const, combine: () => code, leaves: codes, open }];
+        return atom === null ? [] : [{ at, atom }];
+      });
+      const named = { id: `${row}/${proviso.id}`, text: proviso.text };
+      return { ...named, kind: 'tree', number: this.#trees++, combine, leaves, open };
     });
   }
 
@@ -85,13 +75,6 @@ export class Conditions {
     const [entry = '', units] = subject.split('/');
     const ref: EntryRef = units === undefined ? { entry } : { entry, units: units.split('+') };
     return this.#atom(name, () => this.#counted(plan.fact === 'entry.up' ? 'up' : 'not-failed', ref, holds));
-  }
-
-  #fixedLeaf({ key, plan, holds }: ClosureLeaf): Code {
-    const { frame } = this.standings;
-    if (plan.fact !== 'judgement.accepted') return codeOfValue(frame.facts.view(key).value, holds);
-    const { now, because } = personsAnswer(frame, readFactKey(key)?.subject ?? '', null);
-    return codeOfValue(now === 'U' ? new Unknown(because) : now === 'T', holds);
   }
 
   #atom(key: string, make: () => Unfinished): number {
@@ -116,17 +99,10 @@ export class Conditions {
   }
 
   /** The loader lets a condition ask for work as "done" only, so the leaf is the work's own value. */
-  #work({ key }: { key: string }, variables: readonly Variable[]): Atom {
+  #work({ key }: { key: string }): WorkAtom {
     const [entry = '', row = '', id] = key.split('/');
-    const procedure = this.#procedure(entry, row, id);
-    const users = variables.flatMap(({ defect, rows }, variable) => {
-      if (defect === null || !rows.some((one) => one.id === row) || defect.entry !== entry) return [];
-      const { alone, shared } = this.standings.work(key, procedure, defect);
-      return [[variable, { alone, shared }] as const];
-    });
-    const nobody = this.standings.work(key, procedure, null).alone;
     const group = this.groups.get(`${entry}/${row}`) ?? -1;
-    return { kind: 'work', group, nobody, users: new Map(users) };
+    return { kind: 'work', key, procedure: this.#procedure(entry, row, id), group };
   }
 
   #procedure(entry: string, row: string, id: string | undefined): Procedure | null {

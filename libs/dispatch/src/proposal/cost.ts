@@ -1,6 +1,7 @@
 /** What a choice costs (rule 8): rows changed from the signed ones, then work minutes, then the list of its rows. */
 import { byCode } from '../units/unit.js';
-import { NONE, type Board } from './board.js';
+import type { Board } from './board.js';
+import { NONE } from './chosen-rows.js';
 
 export interface Cost {
   changes: number;
@@ -40,9 +41,9 @@ export function compareCosts(a: Cost, b: Cost): number {
 /** A whole choice: the row of each active variable, by place. */
 export type RowList = readonly { variable: number; row: number }[];
 
-export function listOf(board: Board): RowList {
-  return board.active.flatMap((variable) => {
-    const row = board.chosen[variable]!;
+export function listOf({ active, chosen }: Pick<Board, 'active' | 'chosen'>): RowList {
+  return active.flatMap((variable) => {
+    const row = chosen[variable]!;
     return row === NONE ? [] : [{ variable, row }];
   });
 }

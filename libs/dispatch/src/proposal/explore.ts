@@ -1,6 +1,7 @@
 /** Goes through the rows of one board, depth first, in an order that hangs on nothing but the problem. */
 import type { Code } from '../compiled/code.js';
-import { NONE, type Board } from './board.js';
+import type { Board } from './board.js';
+import { NONE } from './chosen-rows.js';
 
 /** Search nodes left; it counts them and never time. */
 export class Budget {

@@ -6,8 +6,10 @@ import type { OpenDefect } from '../situation.js';
 import { readingsOf } from '../units/readings.js';
 import type { Unit } from '../units/unit.js';
 
+type Fitting = Pick<Frame, 'fitted' | 'mel'>;
+
 /** One item for each unit that the defect may be of; one without unit when this aircraft has none of them. */
-export function defectItems(defect: OpenDefect, row: string | null, { fitted, mel }: Frame): Item[] {
+export function defectItems(defect: OpenDefect, row: string | null, { fitted, mel }: Fitting): Item[] {
   const cause = { kind: 'failed', defect: defect.id } as const;
   const configurationKnown = defect.entry === null || fitted.match(defect.entry).kind !== 'unknown';
   const shared = { defect, cause, configurationKnown };
@@ -28,7 +30,7 @@ export function defectItems(defect: OpenDefect, row: string | null, { fitted, me
 }
 
 /** A unit that is considered inoperative, whoever takes it along. */
-export function unitItem({ entry, unit }: Unit, row: Row, { fitted, mel }: Frame): Item {
+export function unitItem({ entry, unit }: Unit, row: Row, { fitted, mel }: Fitting): Item {
   const match = fitted.match(entry);
   return {
     entry: mel.entry(entry) ?? null,

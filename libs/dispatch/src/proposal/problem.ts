@@ -1,17 +1,20 @@
 /**
- * A situation as a search over rows needs it: units, rows and conditions by number, everything that no choice can change
- * already judged. It is made for one proposal and dies with it.
+ * A situation as a search over rows needs it: units, rows and conditions by number, and apart from them what the situation
+ * says of each. Only that differs from stop to stop of a plan; everything else is found once.
  */
-import type { Row } from '#mel';
+import type { Procedure, Row } from '#mel';
 import type { Code } from '../compiled/code.js';
-import type { Combine } from '../compiled/closure.js';
+import type { ClosureLeaf, Combine } from '../compiled/closure.js';
 import type { Holds } from '../compiled/leaf-test.js';
+import type { Item } from '../conditions/item.js';
 import type { OpenDefect } from '../situation.js';
 import type { Unit } from '../units/unit.js';
 
 /** Work still to be done, counted once in a choice whoever owes it. */
 export interface Act {
   key: string;
+  work: string;
+  defect?: string;
   /** Null when the MEL gives no figure. */
   minutes: number | null;
 }
@@ -38,23 +41,38 @@ export type Atom =
       lists: readonly { units: readonly number[]; others: number }[];
       holds: Holds;
     }
-  | { kind: 'work'; group: number; nobody: Code; users: ReadonlyMap<number, { alone: Code; shared: Code }> };
+  | WorkAtom;
+
+/** Work that the condition of another row asks for. */
+export interface WorkAtom {
+  kind: 'work';
+  key: string;
+  procedure: Procedure | null;
+  /** The row that owes it; below zero where no defect can take that row. */
+  group: number;
+}
+
+/** A proviso. Its open leaves hang on the choice, the others on the situation alone. */
+export interface Tree {
+  kind: 'tree';
+  number: number;
+  combine: Combine;
+  leaves: readonly ClosureLeaf[];
+  open: readonly { at: number; atom: number }[];
+}
 
 export type Condition = Named &
-  (
-    | { kind: 'atom'; atom: number }
-    | { kind: 'needs-down'; units: readonly number[] }
-    | { kind: 'tree'; combine: Combine; leaves: Uint8Array; open: readonly { at: number; atom: number }[] }
-  );
+  ({ kind: 'atom'; atom: number } | { kind: 'needs-down'; units: readonly number[] } | Tree);
 
 /** One unit under one row. */
 export interface Option {
+  number: number;
+  /** Id of the row, also where the sub-entry has no such row. */
+  row: string | null;
+  item: Item;
   /** Null for a defect on no unit of this aircraft. */
   unit: number | null;
   takes: readonly number[];
-  /** Alone under this row of the entry, and with another defect under the same row. */
-  alone: Standing;
-  shared: Standing;
   conditions: readonly Condition[];
 }
 
@@ -93,4 +111,15 @@ export interface Problem {
   groups: readonly (readonly { variable: number; row: number }[])[];
   /** Units whose own rows nobody knows, since the configuration is not known. */
   isUnsure: readonly boolean[];
+  said: Said;
+}
+
+/** What one situation says of the rows of a problem. It is judged when a search first asks for it: much of it never is. */
+export interface Said {
+  /** The fixed conditions of an option, alone under its row of the entry or with another defect under the same row. */
+  standing(option: Option, isShared: boolean): Standing;
+  /** The codes of a tree's leaves; those of the open ones are the asker's to write. */
+  leaves(tree: Tree): Uint8Array;
+  /** A piece of work as the defect owes it that has this id, or as nobody does. */
+  work(atom: WorkAtom, defect: string | null, isShared: boolean): Code;
 }

@@ -5,7 +5,7 @@
  * evaluator; what is shown is judged anew by the rules engine, and a disagreement of the two stops everything.
  */
 import type { Mel } from '#mel';
-import type { Bound } from '../bounds.js';
+import { BOUNDS } from '../bounds.js';
 import { judgeChoice, type JudgedChoice } from '../choice.js';
 import { codeOf, pairOf } from '../compiled/code.js';
 import { Frame } from '../frame/frame.js';
@@ -20,8 +20,6 @@ import { choiceOf, findChoice, type FoundChoice } from './find-choice.js';
 import { keptChoices } from './kept-choices.js';
 import type { Proposal, ProposedRow, ProposeOptions } from './proposal.js';
 import { isChange, situationUnder, someRows, type ProposedRows } from './rows-of-defect.js';
-
-const BOUNDS: readonly Bound[] = ['may-not-fly', 'after-work', 'may-fly'];
 
 /** Throws IntervalInputError when an instant or a stored interval of the situation cannot be read. */
 export async function propose(mel: Mel, situation: Situation, options: ProposeOptions = {}): Promise<Proposal> {
