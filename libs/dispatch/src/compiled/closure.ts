@@ -17,6 +17,8 @@ import { codeOfValue, holdsOf, type Holds } from './leaf-test.js';
 /** One leaf, in reading order. */
 export interface ClosureLeaf {
   key: string;
+  /** The same for two leaves that ask the same. */
+  asks: string;
   holds: Holds;
   plan: LeafPlan;
 }
@@ -47,7 +49,9 @@ export function compileClosure(proviso: Proviso, nameOf: NameOf = (subject) => s
 
 function combineOf(plan: NodePlan, leaves: ClosureLeaf[]): Combine {
   if (plan.node === 'leaf') {
-    const at = leaves.push({ key: plan.key, holds: holdsOf(plan.operator, plan.expected), plan }) - 1;
+    const { key, operator, expected } = plan;
+    const asks = `${key} ${operator} ${JSON.stringify(expected)}`;
+    const at = leaves.push({ key, asks, holds: holdsOf(operator, expected), plan }) - 1;
     return (codes) => codes[at] as Code;
   }
   const parts = plan.children.map((child) => combineOf(child, leaves));

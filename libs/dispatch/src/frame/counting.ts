@@ -20,17 +20,21 @@ export const clockOf = remember(
 /** What the limits of a clock say to a flight, as mayDepart answers it. */
 export const departure = remember(
   (clock: RectificationClock, leg: PlannedLeg, used: Used, counting: Partial<CountingSettings>) =>
-    `${clock.interval}|${clock.limits.map(({ amount, unit }) => `${amount} ${unit}`).join()}|${clock.recordedAt}|${clock.base}|${clock.endsAt}|${writeOnce(leg)}|${writeParts(used)}|${writeOnce(counting)}`,
+    `${writeOnce(clock, writeClock)}|${writeOnce(leg)}|${writeOnce(used)}|${writeOnce(counting)}`,
   (clock, leg, used, counting) => mayDepart(clock, leg, used, counting),
 );
 
 const WRITTEN = new WeakMap<object, string>();
 
-/** Of a leg and of settings, which a frame makes once, and asks with for each of its items. */
-function writeOnce(parts: object): string {
+/** Of what is made once and then asked with for many items: the same row, the same flight, the same counters. */
+function writeOnce<T extends object>(parts: T, write: (parts: T) => string = writeParts): string {
   let written = WRITTEN.get(parts);
-  if (written === undefined) WRITTEN.set(parts, (written = writeParts(parts)));
+  if (written === undefined) WRITTEN.set(parts, (written = write(parts)));
   return written;
+}
+
+function writeClock({ interval, limits, recordedAt, base, endsAt }: RectificationClock): string {
+  return `${interval}|${limits.map(({ amount, unit }) => `${amount} ${unit}`).join()}|${recordedAt}|${base}|${endsAt}`;
 }
 
 /** Two objects written alike hold the same, for the flat objects that are counted with. */

@@ -5,15 +5,15 @@ import { dayIn, millisOf } from '../frame/moment.js';
 import type { PlannedFlight, Situation, Used } from '../situation.js';
 
 /** `recordedAt` is where the count began; a flight that left the blocks before it is not counted. */
-export function countFlight(used: Used, recordedAt: string, flight: PlannedFlight, situation: Situation): Used {
+export function countFlight(used: Used, recordedAt: string, flight: FlightFlown, situation: Situation): Used {
   const { base, counting = {} } = situation.settings;
   const clock = clockOf({ category: 'B', recordedAt, base, tzdb: situation.tzdb });
   if (millisOf('offBlockAt', flight.offBlockAt) < millisOf('recordedAt', clock.recordedAt)) return used;
-  return useAfter(clock, used, flownFrom(base, flight), counting);
+  return useAfter(clock, used, flight, counting);
 }
 
 /** Day and minutes are read once for a flight, and not again for every defect that it counts for. */
-function flownFrom(base: string, flight: PlannedFlight): FlightFlown {
+export function flownAs(flight: PlannedFlight, { settings: { base } }: Situation): FlightFlown {
   const { offBlockAt, onBlockAt, blockMinutes = minutesBetween(offBlockAt, onBlockAt) } = flight;
   const leavesOn = dayIn(base, 'flight.offBlockAt', offBlockAt);
   return { ...flight, leavesOn, ...(blockMinutes === undefined ? {} : { blockMinutes }) };

@@ -4,12 +4,13 @@
  * The work counts as done at its off-block: as late as it could be. Work that cannot be done stays owed, though the
  * flight be flown after all.
  */
+import type { FlightFlown } from '#intervals';
 import { workOf } from '../answer/work-list.js';
 import type { JudgedChoice } from '../choice.js';
 import { millisOf } from '../frame/moment.js';
 import type { GrantInForce, OpenDefect, PlannedFlight, Situation, WorkState } from '../situation.js';
 import type { ConditionAnswer, WorkToDo } from '../verdict.js';
-import { countFlight } from './count-flight.js';
+import { countFlight, flownAs } from './count-flight.js';
 
 export const NOTHING_USED = {
   flights: 0,
@@ -25,11 +26,12 @@ export function flyOn(flown: Situation, flight: PlannedFlight, judged: JudgedCho
   const done = judged === null ? [] : workOf(judged);
   const signed = new Set(done.filter(isSignature).flatMap(({ defect }) => defect ?? []));
   const work = [...flown.work, ...done.filter((one) => !isSignature(one)).map((one) => doneFor(flight, one))];
+  const counted = flownAs(flight, flown);
   return {
     ...flown,
     at: later(flown.at, flight.onBlockAt ?? flight.offBlockAt),
-    defects: flown.defects.map((defect) => afterFlight(defect, signed.has(defect.id), flown, flight, judged)),
-    work: work.map((record) => workAfter(record, flown, flight)),
+    defects: flown.defects.map((defect) => afterFlight(defect, signed.has(defect.id), flown, counted, judged)),
+    work: work.map((record) => workAfter(record, flown, counted)),
   };
 }
 
@@ -55,7 +57,7 @@ function afterFlight(
   defect: OpenDefect,
   isSigned: boolean,
   flown: Situation,
-  flight: PlannedFlight,
+  flight: FlightFlown,
   judged: JudgedChoice | null,
 ): OpenDefect {
   const { used, grants } = defect;
@@ -80,13 +82,13 @@ function holdsAlone({ now, onlyUnder }: ConditionAnswer): boolean {
   return now === 'T' && onlyUnder === undefined;
 }
 
-function usedBy(grant: GrantInForce, { offBlockAt }: PlannedFlight): GrantInForce {
+function usedBy(grant: GrantInForce, { offBlockAt }: FlightFlown): GrantInForce {
   const leaves = millisOf('offBlockAt', offBlockAt);
   const isGood = millisOf('from', grant.from) <= leaves && leaves < millisOf('until', grant.until);
   return !isGood || grant.flightsUsed === undefined ? grant : { ...grant, flightsUsed: grant.flightsUsed + 1 };
 }
 
-function workAfter(record: WorkState, flown: Situation, flight: PlannedFlight): WorkState {
+function workAfter(record: WorkState, flown: Situation, flight: FlightFlown): WorkState {
   const { doneAt, usedSince } = record;
   if (doneAt === undefined || usedSince === undefined) return record;
   return { ...record, usedSince: countFlight(usedSince, doneAt, flight, flown) };

@@ -5,7 +5,7 @@
  */
 import type { PlannedFlight, Situation, Used, WorkState } from '../situation.js';
 import { atStop, type Stops } from './at-stop.js';
-import { countFlight } from './count-flight.js';
+import { countFlight, flownAs } from './count-flight.js';
 import { doneFor, flyOn, NOTHING_USED } from './fly-on.js';
 
 /** Work done on the way, at the stop of this index. */
@@ -51,7 +51,7 @@ export class PlanStops {
     let used = this.#used.get(key);
     if (used === undefined) {
       const { offBlockAt } = this.flights[from]!;
-      const last = this.flights[to - 1]!;
+      const last = flownAs(this.flights[to - 1]!, this.start);
       const before = to - 1 === from ? NOTHING_USED : this.#usedBetween(from, to - 1);
       this.#used.set(key, (used = countFlight(before, offBlockAt, last, this.start)));
     }

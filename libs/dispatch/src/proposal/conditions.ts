@@ -67,14 +67,13 @@ export class Conditions {
   }
 
   #openLeaf(leaf: ClosureLeaf): number | null {
-    const { key, plan, holds } = leaf;
+    const { key, asks, plan, holds } = leaf;
     if (plan.fact !== 'entry.up' && plan.fact !== 'entry.notFailed' && plan.fact !== 'work.done') return null;
-    const name = `${key} ${plan.operator} ${JSON.stringify(plan.expected)}`;
     const subject = readFactKey(key)?.subject ?? '';
-    if (plan.fact === 'work.done') return this.#atom(name, () => ({ kind: 'work', key: subject }));
+    if (plan.fact === 'work.done') return this.#atom(asks, () => ({ kind: 'work', key: subject }));
     const [entry = '', units] = subject.split('/');
     const ref: EntryRef = units === undefined ? { entry } : { entry, units: units.split('+') };
-    return this.#atom(name, () => this.#counted(plan.fact === 'entry.up' ? 'up' : 'not-failed', ref, holds));
+    return this.#atom(asks, () => this.#counted(plan.fact === 'entry.up' ? 'up' : 'not-failed', ref, holds));
   }
 
   #atom(key: string, make: () => Unfinished): number {
