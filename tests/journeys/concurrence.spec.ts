@@ -89,3 +89,12 @@ it('the deferral takes the signature into its act, and the record tells both', a
   if (!operator) throw new Error('There is no operator QOF.');
   expect((await compareRecord(scene.server.store, operator)).differences).toEqual([]);
 });
+
+it('a change of row asks for it as the deferral does, and takes it', async () => {
+  const asked = { act: 'change-row', row: '2' };
+  const body = { row: '2', reason: 'The other row fits the flights of tomorrow.' };
+  expect(await gate.signRefused(defect, 'row', asked, body)).toMatchObject({ code: 'concurrence-missing' });
+  await concur(control, { entry: '33-42-11', row: '2' }, { ...ITEM, row: '2' });
+  const done = await gate.sign(defect, 'row', asked, body);
+  expect(done.defect.row).toBe('2');
+});
