@@ -37,12 +37,16 @@ export async function mailServer({ port = 0, delayMs = 0 } = {}): Promise<MailSe
     },
     onData(stream, session, done) {
       const { mailFrom, rcptTo } = session.envelope;
-      void simpleParser(stream).then((mail) => {
-        const answer = answers.shift();
-        const from = mailFrom === false ? '' : mailFrom.address;
-        arrived.push({ mail, from, to: rcptTo.map(({ address }) => address), accepted: answer === undefined });
-        setTimeout(() => done(answer === undefined ? null : refusal(answer)), delayMs);
-      });
+      void simpleParser(stream).then(
+        (mail) => {
+          const answer = answers.shift();
+          const from = mailFrom === false ? '' : mailFrom.address;
+          arrived.push({ mail, from, to: rcptTo.map(({ address }) => address), accepted: answer === undefined });
+          setTimeout(() => done(answer === undefined ? null : refusal(answer)), delayMs);
+        },
+        // A sender that was killed in the middle of a mail has sent none.
+        (cut: Error) => done(cut),
+      );
     },
   });
   server.on('error', () => undefined);
