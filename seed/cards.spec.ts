@@ -1,6 +1,6 @@
 /** The demo's work cards: what a demonstration needs of them. */
 import { describe, expect, it } from 'vitest';
-import { loadCards, loadMel, type Card } from '#mel';
+import { cardsAgainstMel, loadCards, loadMel, type Card } from '#mel';
 import { readSeedFile } from './seed-files.js';
 
 const folder = import.meta.dirname;
@@ -14,6 +14,11 @@ describe("the demo's work cards", () => {
   it('load, without an error', () => {
     expect('errors' in mel ? mel.errors : []).toEqual([]);
     expect('errors' in library ? library.errors : []).toEqual([]);
+  });
+
+  it('are offered for entries that the MEL has', () => {
+    if (!('mel' in mel) || !('library' in library)) throw new Error('they do not load');
+    expect(cardsAgainstMel(library.library, mel.mel.content, 'cards.yaml')).toEqual([]);
   });
 
   it('are at least twelve, and say that the manual prevails', () => {

@@ -2,6 +2,7 @@ export * from './content.js';
 export type { LeftKind } from './left-kind.js';
 export * from './cards/card.js';
 export { CARDS_SCHEMA } from './cards/cards-schema.js';
+export { cardsAgainstMel } from './cards/check-entries.js';
 export { loadCards, readCards, type LoadedCards } from './cards/load-cards.js';
 export { stepsLeadingTo } from './cards/steps-leading-to.js';
 export * from './facts.js';

@@ -13,6 +13,7 @@ import { polarityFindings } from './checks/polarity.js';
 import { referenceFindings } from './checks/references.js';
 import { systemFindings } from './checks/systems.js';
 import { cardFindings } from './cards/check-cards.js';
+import { cardEntryFindings } from './cards/check-entries.js';
 import { procedureCardFindings } from './cards/check-procedure-cards.js';
 import type { MelContent } from './content.js';
 import { deepFreeze } from './deep-freeze.js';
@@ -34,6 +35,7 @@ const CHECKS: readonly ((content: MelContent) => Finding[])[] = [
   leafFindings,
   polarityFindings,
   ({ cards }) => cardFindings(cards ?? [], 'mel'),
+  (content) => cardEntryFindings(content.cards ?? [], content),
   procedureCardFindings,
 ];
 

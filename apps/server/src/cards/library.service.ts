@@ -1,12 +1,14 @@
 import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { admitSignature, confirms, newerRevision } from '#deferrals';
-import { readCards, referenceInWords } from '#mel';
+import { cardsAgainstMel, readCards, referenceInWords } from '#mel';
 import { newId, type Tx } from '#store';
 import { storedPeople } from '../defects/people-in-acts.js';
 import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
+import { notLoaded } from '../mel/load-errors.js';
+import { MelShelf } from '../mel/mel-shelf.js';
 import { keepSignature, signedPart } from '../people/kept-signature.js';
 import type { Proof } from '../people/proof.js';
 import { signatureOf } from '../people/signer.js';
@@ -26,6 +28,7 @@ export class CardLibraryService {
   constructor(
     @Inject(CLOCK) private readonly now: Clock,
     private readonly shelf: CardShelf,
+    private readonly mels: MelShelf,
   ) {}
 
   async list(tx: Tx) {
@@ -45,17 +48,12 @@ export class CardLibraryService {
   /** A bad file loads nothing and every error is named. A good one comes into force at once. */
   async load(tx: Tx, session: Session, { file, text }: Bodies.CardFileBody) {
     const read = readCards(text, file);
-    if ('errors' in read) {
-      const errors = read.errors.map(({ card, step, field, reason }) => ({
-        pointer: field,
-        reason: `${card === undefined ? '' : `card ${card}: `}${step === undefined ? '' : `step ${step}: `}${reason}`,
-      }));
-      throw new Problem('invalid-input', `${file}: ${errors.length} error(s); the first: ${errors[0]?.reason}`, {
-        errors,
-      });
-    }
+    if ('errors' in read) throw notLoaded(file, read.errors);
     const { aircraftType, document, revision, effectiveOn, cards } = read.library;
     await tx.cards.lock(aircraftType);
+    const mel = await this.mels.inForce(tx, aircraftType);
+    const astray = mel ? cardsAgainstMel(read.library, mel.mel.content, file) : [];
+    if (astray.length > 0) throw notLoaded(file, astray);
     if (await tx.cards.known(aircraftType, document, revision)) {
       throw new Problem('revision-known', `${document} revision ${revision} for ${aircraftType} is loaded already.`);
     }

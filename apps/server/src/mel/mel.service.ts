@@ -7,6 +7,7 @@ import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { entryHits, entryView } from './entry-view.js';
+import { notLoaded } from './load-errors.js';
 import { MelShelf } from './mel-shelf.js';
 
 /** Loads revisions and looks up entries for one aircraft. */
@@ -24,11 +25,7 @@ export class MelService {
   /** Checks a file whole; a bad one loads nothing and every error is named. A good one comes into force at once. */
   async load(tx: Tx, session: Session, file: string, text: string) {
     const read = readMel(text, file);
-    if ('errors' in read) {
-      const errors = read.errors.map(({ entry, field, reason }) => ({ pointer: field, reason, entry }));
-      const detail = `${file}: ${errors.length} error(s); the first: ${errors[0]?.entry ?? 'file'} ${errors[0]?.reason ?? ''}`;
-      throw new Problem('invalid-input', detail, { errors });
-    }
+    if ('errors' in read) throw notLoaded(file, read.errors);
     const { content } = read.mel;
     const stored = JSON.stringify(content);
     const now = this.now();

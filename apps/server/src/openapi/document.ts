@@ -46,7 +46,9 @@ const ABOUT_SHAPES: Record<string, Shape> = {
         object({
           pointer: text('JSON pointer into the request, or into the file that was sent.'),
           reason: text('Reason.'),
-          'entry?': orNull(text('MEL entry it stands in, for an error in a file.')),
+          'entry?': text('MEL entry it stands in, for an error in a file.'),
+          'card?': text('Work card it stands in, for an error in a file.'),
+          'step?': text('Step of that card.'),
         }),
         'Each thing that is wrong.',
       ),

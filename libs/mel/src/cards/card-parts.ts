@@ -47,6 +47,7 @@ export const CARD_PARTS = {
   need: closed(['kind', 'what'], {
     kind: { enum: ['tool', 'part', 'equipment', 'second-person'] },
     what: ref('line'),
+    account: ref('name'),
   }),
   account: closed(['id', 'pair', 'what', 'where'], {
     id: ref('name'),

@@ -26,6 +26,8 @@ export type CardLicence = 'A' | 'B1' | 'B2' | 'C';
 export interface Need {
   kind: 'tool' | 'part' | 'equipment' | 'second-person';
   what: string;
+  /** Of a tool: the account of the card that issues it before the step and takes it back after. */
+  account?: string;
 }
 
 export const PAIRS = {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { loadMel } from '../load-mel.js';
 import { validMel } from '../valid-mel.fixture.js';
 import type { Card, CardLibraryContent } from './card.js';
+import { cardsAgainstMel } from './check-entries.js';
 import { loadCards, readCards } from './load-cards.js';
 import { validCard, validLibrary } from './valid-cards.fixture.js';
 
@@ -23,7 +24,39 @@ const without = (card: Card, id: string): void => {
   card.steps = card.steps.filter((step) => step.id !== id);
 };
 
+/** The step that needs a torque wrench, which is issued before it and returned after it. */
+function tooled(card: Card): Card['steps'][number] {
+  const wrench = { id: 'wrench', pair: 'issue-return', what: 'torque wrench', where: 'left nacelle' } as const;
+  card.accounts?.push({ ...wrench, kind: 'tool', numbered: true, undo: 'return it' });
+  const tighten = {
+    ...{ id: 'tighten', kind: 'do', text: 'Tighten.' },
+    needs: [{ kind: 'tool', what: 'torque wrench', account: 'wrench' }],
+  } satisfies Card['steps'][number];
+  card.steps.push({ id: 'wrench-out', kind: 'out', text: 'Take it.', account: 'wrench' }, tighten);
+  card.steps.push({ id: 'wrench-in', kind: 'in', text: 'Bring it back.', account: 'wrench' });
+  return stepOf(card, 'tighten');
+}
+
 describe('a library of work cards', () => {
+  it('may need a tool that is issued before the step and returned after it', () => {
+    expect(against((card) => void tooled(card))).toEqual([]);
+  });
+
+  it('is offered for entries that the MEL has, and names file, card and place of one that it has not', () => {
+    const library = validLibrary();
+    expect(cardsAgainstMel(library, validMel(), 'cards.yaml')).toEqual([]);
+    Object.assign(library.cards[0]!, { entries: ['32-42-01', '32-42-10'] });
+    expect(cardsAgainstMel(library, validMel(), 'cards.yaml')).toEqual([
+      {
+        file: 'cards.yaml',
+        entry: null,
+        card: 'filter',
+        field: '/cards/0/entries/1',
+        reason: 'there is no entry "32-42-10" in the MEL',
+      },
+    ]);
+  });
+
   it('loads whole, and cannot be changed afterwards', () => {
     const loaded = loadCards(validLibrary(), 'cards.yaml');
     if ('errors' in loaded) throw new Error(JSON.stringify(loaded.errors));
@@ -128,6 +161,31 @@ describe('a library of work cards', () => {
       'does not stand in a library',
     ],
     [
+      'a tool is needed that no account issues',
+      (card) => (stepOf(card, 'seal').needs = [{ kind: 'tool', what: 'pick' }]),
+      '"pick" is a tool, so an account issues and returns it',
+    ],
+    [
+      'a tool is counted as something else',
+      (card) => (stepOf(card, 'seal').needs = [{ kind: 'tool', what: 'pick', account: 'panel' }]),
+      '"panel" is no account that issues and returns a numbered tool',
+    ],
+    [
+      'a tool need not be issued before it is needed',
+      (card) => (tooled(card).after = []),
+      '"torque wrench" need not be issued before this step',
+    ],
+    [
+      'a tool may be returned before it was needed',
+      (card) => (tooled(card), (stepOf(card, 'wrench-in').after = ['wrench-out'])),
+      '"torque wrench" may be returned before this step',
+    ],
+    [
+      'something else than a tool has an account',
+      (card) => (stepOf(card, 'seal').needs = [{ kind: 'part', what: 'seals', account: 'panel' }]),
+      'only a tool has an account',
+    ],
+    [
       'a kind of step is not known',
       (card) => Object.assign(stepOf(card, 'open'), { kind: 'skip' }),
       'must be one of do, verify',
@@ -176,6 +234,19 @@ describe('a card that a procedure names', () => {
     });
     expect(withCard(validCard(), [leaves])).toMatchObject({
       errors: [{ reason: 'card "filter" does not leave panel-open at left nacelle' }],
+    });
+  });
+
+  it('is refused when it is offered for an entry that the MEL has not', () => {
+    expect(withCard({ ...validCard(), entries: ['32-42-01', '99-00-00'] })).toMatchObject({
+      errors: [
+        {
+          file: 'mel.yaml',
+          card: 'filter',
+          field: '/cards/0/entries/1',
+          reason: 'there is no entry "99-00-00" in the MEL',
+        },
+      ],
     });
   });
 
