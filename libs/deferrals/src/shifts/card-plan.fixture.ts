@@ -1,0 +1,97 @@
+/** Random work cards: blocks of steps that a real card is made of, in any number and order, some of them free of the others. */
+import fc from 'fast-check';
+import type { Card, CardAccount, CardStep, Need } from '#mel';
+
+/** One block of a card: what is done together on an aircraft. */
+export interface Block {
+  kind: 'breaker' | 'latches' | 'tool' | 'wait' | 'level' | 'seals' | 'run' | 'pin-stays' | 'wipe';
+  /** Its steps may be begun before what stands above them. */
+  free: boolean;
+  /** It needs a second person. */
+  two: boolean;
+}
+
+export const blocks: fc.Arbitrary<Block[]> = fc.array(
+  fc.record<Block>({
+    kind: fc.constantFrom('breaker', 'latches', 'tool', 'wait', 'level', 'seals', 'run', 'pin-stays', 'wipe'),
+    free: fc.boolean(),
+    two: fc.boolean(),
+  }),
+  { minLength: 1, maxLength: 4 },
+);
+
+export const LATCHES = 4;
+export const SEALS = 2;
+export const MINUTES = 5;
+
+/** Steps between those that count out and in go to the front, those that count in to the end, last out first in. */
+export function cardOf(id: string, wanted: readonly Block[]): Card {
+  const once = wanted.filter(({ kind }, at) => wanted.findIndex((one) => one.kind === kind) === at);
+  const fronts = once.flatMap((block) => frontOf(block));
+  const ends = once.toReversed().flatMap((block) => endOf(block, fronts));
+  const accounts = once.flatMap((block) => accountOf(block));
+  const look: CardStep = { id: 'look', kind: 'inspect', text: 'A second look.', of: fronts.map((step) => step.id) };
+  return {
+    id,
+    title: `Card ${id}`,
+    purpose: 'rectification',
+    reference: { manual: 'INV-AMM', task: id, revision: '1', issuedOn: '2026-01-01' },
+    ...(accounts.length === 0 ? {} : { accounts }),
+    steps: [...fronts, { ...look, after: fronts.map((step) => step.id) }, ...ends],
+  };
+}
+
+function accountOf({ kind }: Block): CardAccount[] {
+  const at = { what: kind, where: `bay of ${kind}`, undo: 'put it back', numbered: true };
+  if (kind === 'breaker') return [{ ...at, id: kind, pair: 'pull-reset', kind: 'breaker' }];
+  if (kind === 'tool') return [{ ...at, id: kind, pair: 'issue-return', kind: 'tool' }];
+  if (kind === 'pin-stays') return [{ ...at, id: kind, pair: 'fit-remove', kind: 'lock-pin', over: 'stays' }];
+  if (kind !== 'latches') return [];
+  return [{ id: kind, pair: 'unlatch-latch', what: kind, where: at.where, count: LATCHES }];
+}
+
+function frontOf({ kind, free, two }: Block): CardStep[] {
+  const needs: Need[] = two ? [{ kind: 'second-person', what: 'somebody at the switch' }] : [];
+  const step = { id: kind, text: `Do ${kind}.`, ...(two ? { needs } : {}), ...(free ? { after: [] } : {}) };
+  switch (kind) {
+    case 'breaker':
+    case 'latches':
+    case 'pin-stays':
+      return [{ ...step, kind: 'out', account: kind }];
+    case 'tool':
+      return [
+        { id: kind, kind: 'out', text: 'Take the wrench.', account: kind, ...(free ? { after: [] } : {}) },
+        {
+          id: 'use',
+          kind: 'do',
+          text: 'Use it.',
+          needs: [...needs, { kind: 'tool', what: 'wrench', account: kind }],
+        },
+      ];
+    case 'wait':
+      return [{ ...step, kind: 'wait', lasts: { minutes: MINUTES } }];
+    case 'level':
+      return [{ ...step, kind: 'measure', measure: { id: 'l', what: 'level', unit: 'l', from: 3, to: 4 } }];
+    case 'seals':
+      return [{ ...step, kind: 'renew', part: 'seal', count: SEALS, licence: ['B1'] }];
+    case 'run':
+      return [
+        {
+          ...step,
+          kind: 'run',
+          lasts: { minutes: MINUTES },
+          readings: [{ id: 'case', what: 'case', unit: 'C', to: 90 }],
+          look: 'Dry.',
+        },
+      ];
+    case 'wipe':
+      return [{ ...step, kind: 'do' }];
+  }
+}
+
+function endOf({ kind }: Block, fronts: readonly CardStep[]): CardStep[] {
+  if (kind !== 'breaker' && kind !== 'latches' && kind !== 'tool') return [];
+  const after = kind === 'tool' ? ['use'] : [kind];
+  if (fronts.some((step) => step.id === 'run')) after.push('run');
+  return [{ id: `${kind}-in`, kind: 'in', text: `${kind} back.`, account: kind, after }];
+}
