@@ -3,6 +3,10 @@ import { LocationProvider, Route, Router, useLocation } from 'preact-iso';
 import { useEffect } from 'preact/hooks';
 import { useRead } from './api/use-read.js';
 import { CardPage } from './cards/card-page.js';
+import { CardsPage } from './cards/cards-page.js';
+import { LibraryPage } from './cards/library-page.js';
+import { RevisionPage } from './cards/revision-page.js';
+import { StopCardPage } from './cards/stop-card-page.js';
 import { ControlPage } from './control/control-page.js';
 import { StationsPage } from './control/stations-page.js';
 import { SwapPage } from './control/swap-page.js';
@@ -110,6 +114,9 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/record', RecordPage],
   ['/record/keeping', KeepingPage],
   ['/more', MorePage],
+  ['/cards', CardsPage],
+  ['/cards/revisions', RevisionPage],
+  ['/cards/library', LibraryPage],
   ['/repeats', RepeatsPage],
   ['/reminders', RemindersPage],
   ['/zone-data', ZoneDataPage],
@@ -139,6 +146,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/defects/:id/cards/:work', CardPage],
   ['/defects/:id/extension', ExtensionPage],
   ['/defects/:id/authority-document', AuthorityDocumentPage],
+  ['/defects/:id/cards/:work/stop', StopCardPage],
   ['/defects/:id/:act', ActPage],
 ];
 

@@ -113,6 +113,8 @@ export type { CardWork } from './cards/card-life.js';
 export { lastingOf, type Lasting } from './cards/lasting.js';
 export { limitsInWords } from './cards/measured.js';
 export { confirms, newerRevision } from './cards/newer-revision.js';
+export { stoppedHalfWorked, stoppedInWords } from './cards/stopped-half-worked.js';
+export { performersOf } from './rectifying/performers.js';
 export { accountsOf, missingOf, type AccountStands } from './cards/what-is-missing.js';
 export { askCorrection, lookAndCorrect, type AskCorrection } from './correcting/ask-correction.js';
 export { correctionMoves, type LimitMoved } from './correcting/correction-moves.js';

@@ -79,6 +79,9 @@ export class StepBody {
 
   @Text(2000, { description: 'What the look afterwards found.', optional: true })
   findings?: string;
+
+  @Id({ description: 'Who is there with you, where the step needs two people.', optional: true })
+  second?: string;
 }
 
 export class InspectionBody {

@@ -65,6 +65,7 @@ function stepView(work: CardWork, step: CardStep, accounts: readonly AccountStan
     done: done
       ? {
           by: done.by.name,
+          second: secondOf(work, step),
           at: done.enteredAt,
           words: done.kind === 'card-inspected' ? done.findings : wordsOfResult(done.result),
         }
@@ -72,6 +73,12 @@ function stepView(work: CardWork, step: CardStep, accounts: readonly AccountStan
     begun: lasting,
     ...asksOf(step, accounts),
   };
+}
+
+/** A wait or a run names its second person as it begins. */
+function secondOf(work: CardWork, step: CardStep): string | null {
+  const named = actsOn(work, step.id).findLast((act) => act.kind === 'card-stepped' && act.second !== undefined);
+  return named?.kind === 'card-stepped' ? (named.second?.name ?? null) : null;
 }
 
 /** What the step asks for; every key is there, null where its kind has no such thing. */

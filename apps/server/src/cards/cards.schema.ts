@@ -32,7 +32,14 @@ const step = object({
   takes: orNull(whole('How long it takes, in minutes.')),
   state: oneOf(['waits', 'next', 'begun', 'ran', 'done'], 'Where it stands; waits: for other steps.'),
   waitsFor: list(text('A step that must be done before.')),
-  done: orNull(object({ by: text('Who.'), at: instant('When'), words: text('What was read, counted or found.') })),
+  done: orNull(
+    object({
+      by: text('Who.'),
+      second: orNull(text('Who was there as the second person.')),
+      at: instant('When'),
+      words: text('What was read, counted or found.'),
+    }),
+  ),
   begun: orNull(
     object({
       begunAt: instant('The recorded start'),
@@ -84,7 +91,15 @@ export const CARD_SHAPES: Record<string, Shape> = {
     },
     'The work on one card.',
   ),
-  CardWorkView: object({ at: instant('When this was read'), defect: ref('DefectLine'), work: ref('CardWork') }),
+  CardWorkView: object({
+    at: instant('When this was read'),
+    defect: ref('DefectLine'),
+    work: ref('CardWork'),
+    people: list(
+      object({ id: text('id'), name: text('name'), roles: list(text('role')) }),
+      'Who may be named as a second person; none, where no step of the card needs one.',
+    ),
+  }),
   CardOffered: object({
     card: text('Which card.'),
     title: text('Its title.'),
@@ -115,6 +130,17 @@ export const CARD_SHAPES: Record<string, Shape> = {
   }),
   CardList: object({
     at: instant('When this was read'),
+    libraries: list(
+      object({
+        aircraftType: text('For which type.'),
+        document: text('Which library.'),
+        revision: text('Its revision.'),
+        effectiveOn: text('The day from which it is valid, as the file says.'),
+        inForce: yesNo('Its cards are those that are started now.'),
+        loadedAt: instant('When it was loaded'),
+      }),
+      'Libraries of cards that were loaded, the newest first.',
+    ),
     cards: list(
       object({
         aircraftType: text('For which type.'),

@@ -1,16 +1,24 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { type CardWork, doneBy, proceduresBrought, proceduresOwed, rowsBroughtBy, type DefectLife } from '#deferrals';
+import {
+  type Actor,
+  type CardWork,
+  doneBy,
+  proceduresBrought,
+  proceduresOwed,
+  rowsBroughtBy,
+  type DefectLife,
+} from '#deferrals';
 import { doStep, inspectStep, signCard, startCard, stopCard, type StepAsked } from '#deferrals';
 import type { Card } from '#mel';
-import { newId, type AircraftRow, type DefectRow, type Tx } from '#store';
-import { type Calling, type Scene, signed } from '../defects/acting.js';
+import { newId, type AircraftRow, type DefectRow, type Member, type Tx } from '#store';
+import { type Calling, numbersUsed, type Scene, signed } from '../defects/acting.js';
 import { ActingService } from '../defects/acting.service.js';
 import { livesOf } from '../defects/defect-book.js';
 import { DefectViews } from '../defects/defect-views.service.js';
 import { flightOr404 } from '../dispatch/dispatch.service.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
-import { authorisedActor } from '../people/signer.js';
+import { actorOf, authorisedActor } from '../people/signer.js';
 import type * as Bodies from './bodies.js';
 import { CardShelf } from './card-shelf.js';
 import { cardWorkView, offeredView } from './card-view.js';
@@ -39,7 +47,9 @@ export class CardsService {
     if (!work) throw new Problem('not-found', `No work card was started here as ${workId}.`);
     const against = await againstManual(tx, aircraft.type, work.started.card);
     const { defect } = (await this.views.view(tx, id)).body;
-    return { version: row.version, body: { at: this.now(), defect, work: cardWorkView(life, work, against) } };
+    const at = this.now();
+    const people = needsTwo(work) ? await colleagues(tx, at) : [];
+    return { version: row.version, body: { at, defect, work: cardWorkView(life, work, against), people } };
   }
 
   start(calling: Calling, id: string, body: Bodies.StartCardBody): Promise<object> {
@@ -61,7 +71,8 @@ export class CardsService {
   step(calling: Calling, id: string, body: Bodies.StepBody): Promise<object> {
     return this.acting.act(calling, id, null, async (scene) => {
       const { work, step } = body;
-      const command = { id: newId(), ...(await actor(scene)), work, step, result: askedOf(body) };
+      const second = body.second === undefined ? {} : { second: await secondPerson(scene, body.second) };
+      const command = { id: newId(), ...(await actor(scene)), work, step, result: askedOf(body), ...second };
       return doStep(scene.life, command, scene.context);
     });
   }
@@ -88,7 +99,7 @@ export class CardsService {
   stop(calling: Calling, id: string, { work, reason, sign }: Bodies.CardStopBody): Promise<object> {
     return this.acting.act(calling, id, sign, async (scene) => {
       const by = await signed(scene, 'card-stop', 'sign-procedure', sign, titled(scene.life, work));
-      return stopCard(scene.life, { id: newId(), by, work, reason }, scene.context);
+      return stopCard(scene.life, { id: newId(), thenId: newId(), by, work, reason }, scene.context);
     });
   }
 
@@ -121,7 +132,17 @@ async function found(tx: Tx, id: string): Promise<{ row: DefectRow; aircraft: Ai
   return { row, aircraft, life: opened.life };
 }
 
-async function actor({ tx, session, aircraft, context }: Scene) {
+/** Somebody who works for this operator now. */
+async function secondPerson({ tx, context }: Scene, id: string): Promise<Actor> {
+  const member = await tx.people.member(id);
+  if (!member || !worksAt(member, context.now)) {
+    const reason = 'is nobody who works for this operator now';
+    throw new Problem('invalid-input', `The second person ${reason}.`, { errors: [{ pointer: '/second', reason }] });
+  }
+  return actorOf(tx, id, member.roles[0] ?? 'technician');
+}
+
+async function actor({ tx, session, aircraft, context, life }: Scene) {
   const operator = await tx.operators.current();
   return authorisedActor(tx, {
     operatorCode: operator.code,
@@ -129,9 +150,22 @@ async function actor({ tx, session, aircraft, context }: Scene) {
     role: session.roles[0] ?? 'technician',
     aircraftType: aircraft.type,
     privilege: 'sign-procedure',
+    job: { defect: life.defect, usedNumbers: numbersUsed(life) },
     now: context.now,
   });
 }
+
+const needsTwo = ({ started }: CardWork): boolean =>
+  started.card.steps.some(({ needs = [] }) => needs.some(({ kind }) => kind === 'second-person'));
+
+/** Who may be named as a second person. */
+async function colleagues(tx: Tx, at: string): Promise<{ id: string; name: string; roles: string[] }[]> {
+  const members = (await tx.people.members()).filter((member) => worksAt(member, at));
+  return members.map(({ personId, name, roles }) => ({ id: personId, name, roles }));
+}
+
+const worksAt = ({ validFrom, validUntil }: Member, at: string): boolean =>
+  validFrom <= at && (validUntil === null || at < validUntil);
 
 /** The title that the statement names. Where there is no such work, the rule says so after the signature was looked at. */
 function titled({ cards }: DefectLife, id: string): { work: string } {

@@ -17,6 +17,8 @@ import { CardShelf } from './card-shelf.js';
 import { confirmedView } from './card-view.js';
 import { againstManual, manualRevisions } from './revisions.js';
 
+type LibraryRow = Awaited<ReturnType<Tx['cards']['libraries']>>[number];
+
 interface Confirming {
   session: Session;
   proof: Proof;
@@ -42,7 +44,8 @@ export class CardLibraryService {
         cards.push({ ...line, newerRevision: against.newerRevision, confirmed: confirmedView(against) });
       }
     }
-    return { at: this.now(), cards, revisions: await manualRevisions(tx) };
+    const libraries = (await tx.cards.libraries()).map(libraryLine);
+    return { at: this.now(), libraries, cards, revisions: await manualRevisions(tx) };
   }
 
   /** A bad file loads nothing and every error is named. A good one comes into force at once. */
@@ -130,6 +133,10 @@ export class CardLibraryService {
     }
     return { card, wrote };
   }
+}
+
+function libraryLine({ aircraftType, document, revision, effectiveOn, inForce, loadedAt }: LibraryRow) {
+  return { aircraftType, document, revision, effectiveOn, inForce, loadedAt };
 }
 
 function confirmationOf(title: string, reference: string, against: string): string {

@@ -132,7 +132,8 @@ export async function signed(
   });
 }
 
-function numbersUsed({ acts }: DefectLife): string[] {
+/** Authorisations that a signature was given on: a one-off among them is used up. */
+export function numbersUsed({ acts }: DefectLife): string[] {
   return acts.flatMap(({ by }) => (isSignature(by) ? [by.authorisation.number] : []));
 }
 

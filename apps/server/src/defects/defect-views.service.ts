@@ -96,7 +96,7 @@ export class DefectViews {
     const [opened] = await livesOf(tx, [row]);
     if (!opened) throw new Error(`Defect ${id} has no life.`);
     const settings = await this.dispatch.settings(tx);
-    const { act, entry, row: melRow, document, work, staysOpen } = query;
+    const { act, entry, row: melRow, document, work, staysOpen, unforeseen } = query;
     // Said before anybody proves who they are, and not after.
     if (SETS_A_DEADLINE.includes(act)) await readably(aircraft, [opened], () => needZoneData(settings.deferral));
     const item = entry === undefined ? undefined : { entry, units: [] };
@@ -111,6 +111,7 @@ export class DefectViews {
     const more = {
       ...(work ? { work: titleOfCard(opened.life, work) ?? work } : {}),
       ...(staysOpen ? { staysOpen } : {}),
+      ...(unforeseen ? { unforeseen } : {}),
       ...(act === 'extend'
         ? {
             extension: await readably(aircraft, [opened], () =>

@@ -122,7 +122,8 @@ const openWork = object(
     restorationOwed: yesNo('Something was altered, so somebody signs that all is back to normal.'),
     restored: yesNo('Signed since the last piece of work.'),
     verified: yesNo('Somebody went over the aircraft since anything was touched.'),
-    performers: list(text('name'), 'Who did the work.'),
+    performers: list(text('name'), 'Who had a hand in the work.'),
+    stopped: list(text('line'), 'Work cards that were stopped half-worked, and what of them is not done.'),
   },
   'Work begun and not yet released.',
 );

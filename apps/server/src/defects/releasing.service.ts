@@ -19,10 +19,10 @@ export class ReleasingService {
 
   inspect(calling: Calling, id: string, body: Bodies.InspectBody): Promise<object> {
     return this.acting.act(calling, id, body.sign, async (scene) => {
-      const by = await signed(scene, 'inspect', 'inspect', body.sign);
       const { findings, unforeseen } = body;
-      const said = { findings, ...(unforeseen === undefined ? {} : { unforeseen }) };
-      return inspect(scene.life, { id: newId(), by, ...said }, scene.context);
+      const said = unforeseen === undefined ? {} : { unforeseen };
+      const by = await signed(scene, 'inspect', 'inspect', body.sign, said);
+      return inspect(scene.life, { id: newId(), by, findings, ...said }, scene.context);
     });
   }
 

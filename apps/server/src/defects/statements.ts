@@ -48,6 +48,8 @@ export interface StatementFacts {
   correction?: string;
   /** Incomplete work, in words; only for `release`. */
   staysOpen?: string;
+  /** Why one who did the work inspects it; only for `inspect`. */
+  unforeseen?: string;
   /** What the operator calls its release; only for `release`. */
   releaseName?: string;
 }
@@ -79,6 +81,9 @@ export class StatementQuery {
 
   @Text(2000, { description: 'What stays open, for `release`; several joined by "; ".', optional: true })
   staysOpen?: string;
+
+  @Text(1000, { description: 'Why one who did the work inspects it, for `inspect`.', optional: true })
+  unforeseen?: string;
 }
 
 /** The default wording of a release is that of 145.A.50; an operator's own setting replaces it. */
@@ -102,7 +107,9 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
     case 'test':
       return `I carried out the test described for ${what} and recorded its true result.`;
     case 'inspect':
-      return `I inspected the work on ${what} independently of the person who did it.`;
+      return facts.unforeseen === undefined
+        ? `I inspected the work on ${what} independently of the person who did it.`
+        : `I had a hand in the work on ${what} and inspected it again myself, since nobody else could: ${facts.unforeseen}.`;
     case 'restore':
       return `The system of ${what} is back in its normal configuration: nothing altered for it remains, tools are accounted for and panels are closed.`;
     case 'no-fault-found':

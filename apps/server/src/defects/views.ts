@@ -2,15 +2,19 @@
 import {
   type Act,
   basisInWords,
+  type CardWork,
   type DefectLife,
   isSignature,
   ownerInWords,
+  performersOf,
   placardsFitted,
   proceduresBrought,
   proceduresOwed,
   rowsBroughtBy,
   type Signature,
   standing,
+  stoppedHalfWorked,
+  stoppedInWords,
 } from '#deferrals';
 import type { CountingSettings, ProjectedEnd, Used, WhatIsLeft } from '#intervals';
 import type { BroughtRow, Mel, Procedure, Repeat } from '#mel';
@@ -158,7 +162,8 @@ export function leftLine(item: LeftItemRow, aircraft: AircraftRow, defects: read
 }
 
 /** Work begun and not yet released: what was asked for, and what was seen since the last piece of work. */
-export function openWorkView({ work, altered }: DefectLife) {
+export function openWorkView(life: DefectLife) {
+  const { work, altered } = life;
   if (work === null) return null;
   return {
     complete: work.done.at(-1)?.complete === true,
@@ -169,9 +174,13 @@ export function openWorkView({ work, altered }: DefectLife) {
     restorationOwed: altered,
     restored: work.restored !== null,
     verified: work.verified !== null,
-    performers: [...new Set(work.done.map(({ by }) => by.name))],
+    performers: performersOf(life).map(({ name }) => name),
+    stopped: stoppedHalfWorked(life).map(halfWorked),
   };
 }
+
+const halfWorked = (work: CardWork): string =>
+  stoppedInWords(work, work.ended?.kind === 'card-stopped' ? work.ended.reason : '');
 
 /** The arithmetic of each deadline, step by step; null without a clock. */
 export function arithmeticOf({ limits }: DefectLife): string | null {

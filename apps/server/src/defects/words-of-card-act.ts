@@ -9,7 +9,7 @@ export function wordsOfCardAct(act: ActOf<CardActKind>): string {
     case 'card-started':
       return `Work card started: ${act.card.title} (${referenceInWords(act.card.reference)})`;
     case 'card-stepped':
-      return `Step ${act.step} ${wordsOfResult(act.result)}`;
+      return `Step ${act.step} ${wordsOfResult(act.result)}${act.second ? `, with ${act.second.name}` : ''}`;
     case 'card-inspected':
       return `Step ${act.step} inspected independently: ${act.findings}`;
     case 'card-signed':

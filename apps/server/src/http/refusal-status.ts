@@ -19,6 +19,8 @@ const WRONG_INPUT: readonly RefusalCode[] = [
   'step-done-otherwise',
   'minutes-not-shown',
   'reading-missing',
+  'second-person-missing',
+  'second-person-same',
 ];
 
 /** Somebody else may do it. */

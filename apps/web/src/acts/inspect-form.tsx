@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { useSession } from '../session/session.js';
 import { Field } from '../shell/fields.js';
+import { useSettled } from '../shell/use-settled.js';
 import type { ActFormProps } from './act-form-props.js';
 import { SignedAct } from './signed-act.js';
 
@@ -10,12 +11,14 @@ export function InspectForm(props: ActFormProps) {
   const [unforeseen, setUnforeseen] = useState('');
   const { person } = useSession();
   const own = props.view.openWork?.performers.includes(person.name) === true;
+  const settled = useSettled(own ? unforeseen.trim() : '');
   return (
     <SignedAct
       {...props}
       address="inspection"
       act="inspect"
-      body={() => ({ findings, ...(own && unforeseen.trim() !== '' ? { unforeseen } : {}) })}
+      query={settled === '' ? {} : { unforeseen: settled }}
+      body={() => ({ findings, ...(settled === '' ? {} : { unforeseen: settled }) })}
       button="Sign: inspected"
       said="The independent inspection is signed."
     >

@@ -17,8 +17,9 @@ const OUTCOMES = [
 /** Releases the work: with the item closed, or with what stays open stated. What is still missing the server says. */
 export function ReleaseForm({ view, seen, done, readAgain }: ActFormProps) {
   const { left, openWork, defect } = view;
-  const [outcome, setOutcome] = useState<Outcome>('closed');
-  const [open, setOpen] = useState('');
+  const [outcome, setOutcome] = useState<Outcome>(openWork?.complete === false ? 'stays-open' : 'closed');
+  const stopped = openWork?.stopped ?? [];
+  const [open, setOpen] = useState(stopped.join('\n'));
   const [gone, setGone] = useState(NOT_GONE_OVER);
   const [minor, setMinor] = useState(false);
   const lines = open.split('\n').filter((line) => line.trim() !== '');

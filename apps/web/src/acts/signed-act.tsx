@@ -8,6 +8,8 @@ interface SignedActProps extends ActFormProps {
   address: string;
   /** Name of the act as the statement is asked for; absent: the address. */
   act?: string;
+  /** What else the statement is asked for. */
+  query?: Record<string, string>;
   body(): object;
   button: string;
   /** Said on the item's page afterwards. */
@@ -16,11 +18,11 @@ interface SignedActProps extends ActFormProps {
 }
 
 /** A signed act on an item, by its address. */
-export function SignedAct({ view, address, act = address, seen, said, done, ...rest }: SignedActProps) {
+export function SignedAct({ view, address, act = address, query = {}, seen, said, done, ...rest }: SignedActProps) {
   const { id } = view.defect;
   return (
     <SignForm<Schemas['ActDone']>
-      statementPath={`/defects/${id}/statement?act=${act}`}
+      statementPath={`/defects/${id}/statement?${new URLSearchParams({ act, ...query }).toString()}`}
       path={`/defects/${id}/${address}`}
       seen={seen}
       done={() => done(said)}

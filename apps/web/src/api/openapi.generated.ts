@@ -3035,6 +3035,8 @@ export interface components {
       readings?: components['schemas']['ReadingBody'][];
       /** @description What the look afterwards found. */
       findings?: string;
+      /** @description Who is there with you, where the step needs two people. */
+      second?: string;
     };
     InspectionBody: {
       /** @description The work on the card. */
@@ -3414,7 +3416,12 @@ export interface components {
         pointer: string;
         /** @description Reason. */
         reason: string;
-        entry?: string | null;
+        /** @description MEL entry it stands in, for an error in a file. */
+        entry?: string;
+        /** @description Work card it stands in, for an error in a file. */
+        card?: string;
+        /** @description Step of that card. */
+        step?: string;
       }[];
       /** @description The paragraph the rule comes from. */
       paragraph?: string;
@@ -4254,8 +4261,10 @@ export interface components {
       restored: boolean;
       /** @description Somebody went over the aircraft since anything was touched. */
       verified: boolean;
-      /** @description Who did the work. */
+      /** @description Who had a hand in the work. */
       performers: string[];
+      /** @description Work cards that were stopped half-worked, and what of them is not done. */
+      stopped: string[];
     };
     /** @description One time that work was done, missed, or is owed. */
     RepeatLine: {
@@ -4524,6 +4533,7 @@ export interface components {
       done: {
         /** @description Who. */
         by: string;
+        second: string | null;
         /**
          * Format: date-time
          * @description When (ISO 8601)
@@ -4645,6 +4655,14 @@ export interface components {
       at: string;
       defect: components['schemas']['DefectLine'];
       work: components['schemas']['CardWork'];
+      /** @description Who may be named as a second person; none, where no step of the card needs one. */
+      people: {
+        /** @description id */
+        id: string;
+        /** @description name */
+        name: string;
+        roles: string[];
+      }[];
     };
     CardOffered: {
       /** @description Which card. */
@@ -4704,6 +4722,24 @@ export interface components {
        * @description When this was read (ISO 8601)
        */
       at: string;
+      /** @description Libraries of cards that were loaded, the newest first. */
+      libraries: {
+        /** @description For which type. */
+        aircraftType: string;
+        /** @description Which library. */
+        document: string;
+        /** @description Its revision. */
+        revision: string;
+        /** @description The day from which it is valid, as the file says. */
+        effectiveOn: string;
+        /** @description Its cards are those that are started now. */
+        inForce: boolean;
+        /**
+         * Format: date-time
+         * @description When it was loaded (ISO 8601)
+         */
+        loadedAt: string;
+      }[];
       cards: {
         /** @description For which type. */
         aircraftType: string;
@@ -8191,6 +8227,8 @@ export interface operations {
         now?: string;
         /** @description What stays open, for `release`; several joined by "; ". */
         staysOpen?: string;
+        /** @description Why one who did the work inspects it, for `inspect`. */
+        unforeseen?: string;
       };
       header?: never;
       path: {

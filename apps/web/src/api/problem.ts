@@ -3,6 +3,10 @@ export interface FieldError {
   /** JSON pointer into what was sent. */
   pointer: string;
   reason: string;
+  /** Where in a file that was sent. */
+  entry?: string;
+  card?: string;
+  step?: string;
 }
 
 interface ProblemBody {

@@ -1,5 +1,4 @@
 import { useLocation, useRoute } from 'preact-iso';
-import { useState } from 'preact/hooks';
 import { SignForm } from '../acts/sign-form.js';
 import type { Schemas } from '../api/client.js';
 import { type Reading, useRead } from '../api/use-read.js';
@@ -8,7 +7,7 @@ import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { itemName } from '../words/words.js';
 import { Cautions } from './cautions.js';
-import { CardStep } from './card-step.js';
+import { Steps } from './steps.js';
 import { Counted } from './counted.js';
 import type { CardView } from './step-props.js';
 
@@ -31,8 +30,6 @@ export function CardPage() {
 function Card({ reading, view }: { reading: Reading<CardView>; view: CardView }) {
   const { work } = view;
   const { newerRevision: newer, confirmed } = work;
-  const next = work.steps.find(({ state }) => state !== 'done' && state !== 'waits');
-  const [chosen, setChosen] = useState<string | null>(null);
   return (
     <>
       <p>
@@ -41,34 +38,51 @@ function Card({ reading, view }: { reading: Reading<CardView>; view: CardView })
       {newer && (
         <p class="strong">
           Revision {newer.revision} of {newer.issuedOn} is recorded since.{' '}
-          {confirmed
-            ? `The card was confirmed against it by ${confirmed.by}.`
-            : 'Nobody confirmed the card against it.'}
+          {confirmed ? (
+            `The card was confirmed against it by ${confirmed.by}.`
+          ) : (
+            <>
+              Nobody confirmed the card against it, so it cannot be signed.{' '}
+              <a href="/cards">Work cards and their manuals</a>
+            </>
+          )}
         </p>
       )}
       <Cautions cautions={work.cautions} />
-      <ol class="card-steps">
-        {work.steps.map((step) => (
-          <CardStep
-            key={step.id}
-            reading={reading}
-            view={view}
-            step={step}
-            open={work.ended === null && step.id === (chosen ?? next?.id)}
-            choose={() => setChosen(step.id)}
-            done={() => setChosen(null)}
-          />
-        ))}
-      </ol>
+      <Steps reading={reading} view={view} />
       <Counted accounts={work.accounts} />
       {work.ended ? (
         <p class="strong">
           {work.ended.how} by {work.ended.by}.
         </p>
       ) : (
-        <SignCard reading={reading} view={view} />
+        <>
+          <SignCard reading={reading} view={view} />
+          <NotFinished view={view} />
+        </>
       )}
     </>
+  );
+}
+
+/** A card that somebody cannot finish goes on in other hands, or is stopped. */
+function NotFinished({ view: { defect, work } }: { view: CardView }) {
+  return (
+    <section>
+      <h2>You cannot finish it</h2>
+      <p>
+        It stays open for whoever comes next: they open this page and go on at the next step. It stands in the list
+        that a shift hands over.
+      </p>
+      <div class="buttons">
+        <a class="button" href={`/aircraft/${defect.aircraft}/left/hand-overs`}>
+          Hand over to the next shift
+        </a>
+        <a class="button" href={`/defects/${defect.id}/cards/${work.id}/stop`}>
+          Stop the card
+        </a>
+      </div>
+    </section>
   );
 }
 

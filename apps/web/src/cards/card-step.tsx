@@ -8,17 +8,17 @@ import type { StepProps } from './step-props.js';
 const STATES: Record<string, string> = { begun: 'begun', ran: 'run ended, look now', next: 'to do' };
 
 /** One step: what is asked, how it stands, and its form while it is the one worked on. */
-export function CardStep(props: StepProps & { open: boolean; choose(): void }) {
-  const { step, open, choose } = props;
+export function CardStep(props: StepProps & { place: number; open: boolean; choose(): void }) {
+  const { step, place, open, choose } = props;
   const { operator } = useSession();
   const { done, waitsFor, needs, licence, takes } = step;
   return (
-    <li class={open ? 'now' : undefined}>
+    <li value={place} class={open ? 'now' : undefined}>
       <p>
         <span class={done ? 'soft' : 'strong'}>{step.text}</span>{' '}
         <span class="soft">
           {done
-            ? `${done.words}: ${done.by}, ${withOffset(done.at, operator.base)}`
+            ? `${done.words}: ${done.by}${done.second === null ? '' : ` with ${done.second}`}, ${withOffset(done.at, operator.base)}`
             : waitsFor.length > 0
               ? `waits for ${waitsFor.join(', ')}`
               : STATES[step.state]}

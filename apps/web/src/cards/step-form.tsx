@@ -4,20 +4,23 @@ import { useAct } from '../api/use-act.js';
 import { Field, FieldErrors } from '../shell/fields.js';
 import { ProblemBox } from '../shell/problem-box.js';
 import { Countdown, useSecondsUntil } from './countdown.js';
+import { asksForTwo, SecondPerson } from './second-person.js';
 import type { Step, StepProps } from './step-props.js';
 
 type Typed = Record<string, string>;
 
 /** What is entered for a step, each with its unit; what is pressed says what is done. */
-export function StepForm({ reading, view: { defect, work }, step, done }: StepProps) {
+export function StepForm({ reading, view: { defect, work, people }, step, done }: StepProps) {
   const [typed, setTyped] = useState<Typed>({});
+  const [second, setSecond] = useState('');
+  const two = asksForTwo(step);
   const { send, sending, problem } = useAct();
   const running = step.begun !== null && step.state === 'begun';
   const seconds = useSecondsUntil(running ? (step.begun?.until ?? null) : null);
 
   async function submit(event: Event): Promise<void> {
     event.preventDefault();
-    const body = { work: work.id, step: step.id, ...resultOf(step, typed) };
+    const body = { work: work.id, step: step.id, ...resultOf(step, typed), ...(two && { second }) };
     const path = `/defects/${defect.id}/card-steps`;
     const answer = await send<Schemas['ActDone']>({ method: 'POST', path, body, seen: reading.etag });
     if (!answer) return;
@@ -41,6 +44,7 @@ export function StepForm({ reading, view: { defect, work }, step, done }: StepPr
             short={decimal}
           />
         ))}
+        {two && <SecondPerson people={people} what={whoIsAsked(step)} value={second} onValue={setSecond} />}
       </FieldErrors.Provider>
       {running && <Countdown seconds={seconds} />}
       <ProblemBox problem={problem} readAgain={() => void reading.readAgain()} />
@@ -52,6 +56,8 @@ export function StepForm({ reading, view: { defect, work }, step, done }: StepPr
     </form>
   );
 }
+
+const whoIsAsked = ({ needs }: Step): string => needs.find(({ kind }) => kind === 'second-person')?.what ?? '';
 
 interface Asked {
   key: string;

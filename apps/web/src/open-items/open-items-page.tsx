@@ -34,6 +34,10 @@ export function OpenItemsPage() {
         <a href="/reminders">Reminders</a>: where they go, what was sent, what could not be delivered.
       </p>
       <p>
+        <a href="/cards">Work cards</a>: what each was written from, and which wait for a newer revision of the
+        manual.
+      </p>
+      <p>
         <a href="/zone-data">Time-zone data</a>: deadlines that newer data ends at another instant.
       </p>
       <div class="buttons">

@@ -1,5 +1,5 @@
 import { useContext } from 'preact/hooks';
-import { DONE_BEFORE, type Problem } from '../api/problem.js';
+import { DONE_BEFORE, type FieldError, type Problem } from '../api/problem.js';
 import { SessionContext } from '../session/session.js';
 import { readable } from '../words/readable.js';
 import { pointerWords } from '../words/words.js';
@@ -28,10 +28,10 @@ function Content({ problem, readAgain }: { problem: Problem; readAgain: (() => v
       <p class="strong">{readable(title, zone)}</p>
       {errors.length > 0 ? (
         <ul>
-          {errors.map(({ pointer, reason }) => (
-            <li key={pointer + reason}>
-              {pointer === '/row' ? '' : `${pointerWords(pointer)}: `}
-              {reason}
+          {errors.map((error) => (
+            <li key={error.pointer + error.reason}>
+              {placeWords(error)}
+              {error.reason}
             </li>
           ))}
         </ul>
@@ -57,6 +57,15 @@ function Content({ problem, readAgain }: { problem: Problem; readAgain: (() => v
       )}
     </>
   );
+}
+
+/** "card filter, step seals: text: " */
+function placeWords({ pointer, entry, card, step }: FieldError): string {
+  const inFile = [entry && `entry ${entry}`, card && `card ${card}`, step && `step ${step}`]
+    .filter(Boolean)
+    .join(', ');
+  const field = pointer === '/row' ? '' : `${pointerWords(pointer)}: `;
+  return inFile === '' ? field : `${inFile}: ${field}`;
 }
 
 function nextOf({ code, next }: Problem): string {

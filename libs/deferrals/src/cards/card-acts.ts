@@ -64,6 +64,8 @@ export interface CardStepped extends ActBase<'card-stepped', Actor> {
   step: string;
   on: Authorisation;
   result: StepResult;
+  /** Who was there with whoever did it, where the step needs two. */
+  second?: Actor;
 }
 
 export interface CardInspected extends ActBase<'card-inspected'> {

@@ -1,15 +1,15 @@
 /** Work by a card. 145.A.45(e); 145.A.48(a); 66.A.20(a); 14 CFR 121.371(c). The card is invented. */
 import { describe, expect, it } from 'vitest';
 import { aircraftGates } from '../flying/aircraft-gates.js';
-import { context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
+import { context, deferredAs, goneOver, refusalOf, signed, writtenUp } from '../invented.fixture.js';
+import { giveOver } from '../leaving/give-over.js';
 import { undoLeft } from '../leaving/undo.js';
-import { proceed, replay } from '../replay.js';
+import { replay } from '../replay.js';
 import { release } from '../rectifying/release.js';
 import type { RefusalCode } from '../refusals.js';
 import { signProcedure } from '../deferring/sign-procedure.js';
 import { workOwed } from '../flying/work-owed.js';
 import { Bench, card } from './cards.fixture.js';
-import { stopCard } from './stop-card.js';
 import { missingOf } from './what-is-missing.js';
 
 const started = () => new Bench(writtenUp('2026-01-26T10:00Z')).start();
@@ -75,29 +75,44 @@ describe('what is counted out', () => {
   });
 
   it('keeps the card from being stopped', () => {
-    const stop = (on: Bench) => () =>
-      stopCard(
-        on.life,
-        { id: 'x', by: signed('tech', on.now), work: on.work, reason: 'wrong aircraft' },
-        context(on.now),
-      );
-    expect(said(stop(started().until('unlatch')), 'card-leaves-things')).toContain('still pulled: pump breaker');
-    const on = started();
-    const life = proceed(on.life, stop(on)());
-    expect(life.cards[0]?.ended?.kind).toBe('card-stopped');
+    const on = started().until('unlatch');
+    expect(said(() => on.stop(), 'card-leaves-things')).toContain('still pulled: pump breaker');
+    const { life } = started().stop('wrong aircraft');
+    expect([life.cards[0]?.ended?.kind, life.work]).toEqual(['card-stopped', null]);
     expect(aircraftGates([life], [], [], on.now).openWork).toEqual([]);
   });
 
-  it('is not counted in when somebody undid it elsewhere meanwhile', () => {
+  it('is counted in by its card alone, and neither undone nor given away elsewhere while the card is open', () => {
     const on = started().until('reset');
-    const item = on.life.left[0]?.id ?? '';
-    on.life = proceed(
-      on.life,
-      undoLeft(on.life, { id: 'u', by: signed('tech', on.now), items: [item] }, context(on.now)),
-    );
+    const items = on.life.left.map(({ id }) => id);
+    const by = signed('tech', on.now);
+    const undo = () => undoLeft(on.life, { id: 'u', by, items }, context(on.now));
+    expect(said(undo, 'counted-by-card')).toContain('Undo it by its step on that card.');
+    const to = { kind: 'defect', defect: 'D2' } as const;
+    const give = () => giveOver(on.life, { id: 'g', by, items, to, reason: 'needed' }, context(on.now));
+    expect(refusalOf(give).code).toBe('counted-by-card');
+    on.step('reset', { kind: 'in', count: 1, number: 'C-22' });
+    expect(on.life.left).toEqual([]);
+  });
+
+  it('is not counted in where the card says that an earlier one left it, and none did', () => {
+    const [, ...others] = card().accounts ?? [];
+    const accounts = others.map((one) => ({ ...one, over: 'found' as const }));
+    const steps = card().steps.filter(({ id }) => id === 'reset');
+    const on = new Bench(writtenUp('2026-01-26T10:00Z')).start({ card: card({ accounts, steps }) });
     expect(said(() => on.step('reset', { kind: 'in', count: 1, number: 'C-22' }), 'nothing-of-it-left')).toContain(
       'Look at the aircraft',
     );
+  });
+
+  it('takes back that somebody went over the aircraft, a latch that is only counted too', () => {
+    const on = started().until().sign().pass(1);
+    on.life = goneOver(on.life, signed('tech', on.now), on.now);
+    expect(on.life.work?.verified).not.toBeNull();
+    const accounts = card().accounts?.slice(0, 1) ?? [];
+    const steps = card().steps.filter(({ id }) => id === 'unlatch');
+    on.start({ card: card({ id: 'more', accounts, steps }) }).step('unlatch', { kind: 'out', count: 4 });
+    expect(on.life.work?.verified).toBeNull();
   });
 });
 

@@ -7,6 +7,7 @@ import { doStep, type StepAsked } from './do-step.js';
 import { inspectStep } from './inspect-step.js';
 import { signCard, type SignCard } from './sign-card.js';
 import { startCard } from './start-card.js';
+import { stopCard } from './stop-card.js';
 
 export const card = (over: Partial<Card> = {}): Card => ({
   id: 'filter',
@@ -82,9 +83,10 @@ export class Bench {
     return this.write(startCard(this.life, command, context(this.now)));
   }
 
-  step(step: string, result: StepAsked, person = 'tech', on = authorisation(person)): this {
+  step(step: string, result: StepAsked, person = 'tech', on = authorisation(person), second?: string): this {
     const command = { id: this.id(), by: actor(person), on, work: this.work, step, result };
-    return this.write(doStep(this.life, command, context(this.now)));
+    const said = second === undefined ? command : { ...command, second: actor(second) };
+    return this.write(doStep(this.life, said, context(this.now)));
   }
 
   inspect(step: string, person = 'second', over = {}): this {
@@ -97,6 +99,11 @@ export class Bench {
     const command = { id: this.id(), thenId: this.id(), by: signed('tech', this.now), work: this.work };
     const said = { newerRevision: null, confirmation: null, ...command, ...over };
     return this.write(signCard(this.life, said, context(this.now)));
+  }
+
+  stop(reason = 'nobody relieves me', person = 'tech'): this {
+    const command = { id: this.id(), thenId: this.id(), by: signed(person, this.now), work: this.work, reason };
+    return this.write(stopCard(this.life, command, context(this.now)));
   }
 
   /** Everything up to a step, as a good technician does it; without a step the whole card, but for its signature. */

@@ -49,15 +49,15 @@ export function admitIn(
 
 /** What stands in the register of this account: what this card counted out, or what an earlier one left. */
 export function outOf({ left }: Pick<DefectLife, 'left'>, work: CardWork, account: CardAccount): LeftItem[] {
-  const alike = left.filter(({ kind, where }) => kind === account.kind && where === account.where);
-  if (account.over === 'found') return alike;
+  if (account.over === 'found')
+    return left.filter(({ kind, where }) => kind === account.kind && where === account.where);
   const own = work.started.card.steps.filter((step) => step.kind === 'out' && step.account === account.id);
   const ids = own.flatMap(({ id }) =>
     actsOn(work, id).flatMap((act) =>
       act.kind === 'card-stepped' && act.result.kind === 'out' && act.result.item ? [act.result.item.id] : [],
     ),
   );
-  return alike.filter(({ id }) => ids.includes(id));
+  return left.filter(({ id }) => ids.includes(id));
 }
 
 function admitCount(step: string, { what, pair, count = 1 }: CardAccount, given: number, way: 'out' | 'in'): void {

@@ -20,6 +20,7 @@ import { accountOf, actsOn, isStep, needCard, needStep, withCard } from './card-
 import { admitIn, admitOut, outOf } from './counted.js';
 import { admitBegun, admitLasted } from './lasting.js';
 import { admitMeasured, admitReadings } from './measured.js';
+import { admitSecondPerson } from './second-person.js';
 
 export const cardStepped: ActRule<'card-stepped'> = {
   kind: 'card-stepped',
@@ -31,12 +32,16 @@ export const cardStepped: ActRule<'card-stepped'> = {
       aircraft: life.aircraft,
       enteredAt: act.enteredAt,
       act: act.kind,
+      job: { defect: life.defect, acts: life.acts },
     });
     admitStep(work, step, act.by, act.on);
+    admitSecondPerson(step, act);
     admitResult(life, work, step, act);
   },
   changes: (life, act) => ({
     ...withCard(life, act.work, (was) => ({ ...was, steps: [...was.steps, act] })),
+    // Something was touched, in the register or not: latches are only counted.
+    ...undo(life, []),
     ...(act.result.kind === 'out' && act.result.item ? leave(life, [act.result.item]) : {}),
     ...(act.result.kind === 'in' && act.result.item ? undo(life, [act.result.item]) : {}),
   }),
@@ -102,15 +107,16 @@ export interface DoStep extends Command<Actor> {
   step: string;
   on: Authorisation;
   result: StepAsked;
+  second?: Actor;
 }
 
 export function doStep(life: DefectLife, command: DoStep, context: Context): CardStepped[] {
-  const { work, step, on } = command;
+  const { work, step, on, second } = command;
   const result = resultOf(life, command);
   if (result.kind === 'out' && result.item !== null) notFittedElsewhere([result.item], context);
   if (result.kind === 'in' && result.item !== null) notNeededElsewhere([result.item], context);
   const head = { kind: 'card-stepped' as const, ...headOf(command, context), defect: life.defect };
-  return decided(cardStepped, life, { ...head, work, step, on, result });
+  return decided(cardStepped, life, { ...head, work, step, on, result, ...(second && { second }) });
 }
 
 function resultOf(life: DefectLife, { id, work: workId, step: stepId, result }: DoStep): StepResult {

@@ -10,6 +10,7 @@ import { needText } from '../writing-up/need-text.js';
 import { admitStep } from './admit-step.js';
 import type { CardInspected } from './card-acts.js';
 import { actsOn, isStep, needCard, needStep, withCard } from './card-work.js';
+import { hadAHand } from './second-person.js';
 
 export const cardInspected: ActRule<'card-inspected'> = {
   kind: 'card-inspected',
@@ -22,7 +23,7 @@ export const cardInspected: ActRule<'card-inspected'> = {
     }
     admitStep(work, step, by, by.authorisation);
     needText('what the inspection found', findings);
-    const own = step.of.filter((id) => actsOn(work, id).some((act) => act.by.person === by.person));
+    const own = step.of.filter((id) => actsOn(work, id).some((act) => hadAHand(act, by.person)));
     if (own.length > 0) {
       throw new Refusal('inspector-did-it', { name: by.name, step: step.id, steps: own.map((id) => `step ${id}`) });
     }

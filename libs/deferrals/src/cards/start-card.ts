@@ -18,6 +18,7 @@ export const cardStarted: ActRule<'card-started'> = {
       aircraft: life.aircraft,
       enteredAt: act.enteredAt,
       act: act.kind,
+      job: { defect: life.defect, acts: life.acts },
     });
     if (procedure !== null) admitProcedure(life, card.id, procedure);
     const open = life.cards.find(({ started, ended }) => ended === null && started.card.id === card.id);

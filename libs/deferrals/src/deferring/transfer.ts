@@ -4,6 +4,7 @@
  */
 import type { LeftItem, Part, Transferred } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
+import { noCardOpen } from '../cards/no-card-open.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { admitUndone, thingsInWords } from '../leaving/left-items.js';
@@ -14,7 +15,9 @@ import { notDownAlready } from './not-down-already.js';
 export const transferred: ActRule<'transferred'> = {
   kind: 'transferred',
   privilege: 'sign-procedure',
-  admit({ defect, item, left }, { fromUnit, toUnit, reason, moved }) {
+  admit(life, { fromUnit, toUnit, reason, moved }) {
+    const { defect, item, left } = life;
+    noCardOpen(life);
     needText('the unit it was moved to', toUnit);
     needText('the reason for the swap', reason);
     if (item === null) throw new Refusal('item-not-identified', { defect });

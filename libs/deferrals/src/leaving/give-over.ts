@@ -1,6 +1,7 @@
 /** Things belong to this defect no longer: another owner has taken them over, and they stay on the aircraft. 145.A.48. */
 import type { GivenOver, Owner } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
+import { notCountedByOpenCard } from '../cards/counted-by-card.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { Refusal } from '../refusal.js';
@@ -13,6 +14,7 @@ export const givenOver: ActRule<'given-over'> = {
   admit(life, { items, to, reason }) {
     needText('why it belongs to another', reason);
     admitUndone(life, items);
+    notCountedByOpenCard(life, items);
     if (to.kind === 'defect' && to.defect === life.defect) throw new Refusal('moved-to-itself', { owner: to.defect });
   },
   changes: (life, { items }) => undo(life, items),

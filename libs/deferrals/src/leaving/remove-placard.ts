@@ -1,6 +1,7 @@
 /** A placard is removed and accounted for. 145.A.48. */
 import type { PlacardRemoved } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
+import { notCountedByOpenCard } from '../cards/counted-by-card.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { admitUndone, undo } from './left-items.js';
@@ -9,9 +10,11 @@ import { notNeededElsewhere } from './not-fitted-elsewhere.js';
 export const placardRemoved: ActRule<'placard-removed'> = {
   kind: 'placard-removed',
   privilege: 'sign-procedure',
-  admit({ defect, left }, { item }) {
+  admit(life, { item }) {
+    const { defect, left } = life;
     const placards = left.filter(({ kind }) => kind === 'placard');
     admitUndone({ defect, left: placards }, [item]);
+    notCountedByOpenCard(life, [item]);
   },
   changes: (life, { item }) => undo(life, [item]),
 };

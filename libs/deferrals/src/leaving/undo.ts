@@ -1,6 +1,7 @@
 /** Somebody undid what was left on the aircraft, and signs for each thing. 145.A.48. */
 import type { Undone } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
+import { notCountedByOpenCard } from '../cards/counted-by-card.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { admitUndone, undo } from './left-items.js';
@@ -11,6 +12,7 @@ export const undone: ActRule<'undone'> = {
   privilege: 'sign-procedure',
   admit(life, { items }) {
     admitUndone(life, items);
+    notCountedByOpenCard(life, items);
   },
   changes: (life, { items }) => undo(life, items),
 };

@@ -3,22 +3,23 @@
  * 66.A.20(a).
  */
 import type { Released } from '../acts.js';
-import type { OpenWork } from '../defect-life.js';
+import type { DefectLife } from '../defect-life.js';
 import type { LicenceCategory } from '../people.js';
 import { Refusal } from '../refusal.js';
+import { performersOf } from './performers.js';
 
 const FULL: readonly LicenceCategory[] = ['B1', 'B2', 'C'];
 
 /** Throws Refusal `only-own-work`. */
-export function admitOwnWork(defect: string, { done }: OpenWork, { by, asMinorTask }: Released): void {
+export function admitOwnWork(life: DefectLife, { by, asMinorTask }: Released): void {
   const full = by.authorisation.licenceCategories.some((category) => FULL.includes(category));
   if (full && !asMinorTask) return;
-  const others = done.filter((work) => work.by.person !== by.person);
+  const others = performersOf(life).filter(({ person }) => person !== by.person);
   if (others.length === 0) return;
   throw new Refusal('only-own-work', {
     name: by.name,
     scope: full ? 'a minor task' : 'category A',
-    defect,
-    performers: [...new Set(others.map((work) => work.by.name))],
+    defect: life.defect,
+    performers: others.map(({ name }) => name),
   });
 }

@@ -12,15 +12,16 @@ import type { DefectLife } from '../defect-life.js';
 import { Refusal } from '../refusal.js';
 import { needText } from '../writing-up/need-text.js';
 import { needWork, seen } from './open-work.js';
+import { performersOf } from './performers.js';
 
 export const inspected: ActRule<'inspected'> = {
   kind: 'inspected',
   privilege: 'inspect',
   admit(life, { by, findings, unforeseen }) {
-    const { done } = needWork(life);
+    needWork(life);
     needText('what the inspection found', findings);
     if (unforeseen !== undefined) needText('why nobody else could inspect', unforeseen);
-    else if (done.some((work) => work.by.person === by.person)) {
+    else if (performersOf(life).some(({ person }) => person === by.person)) {
       throw new Refusal('same-person-inspecting', { name: by.name, defect: life.defect });
     }
   },
@@ -35,7 +36,7 @@ export interface Inspect extends Command {
 
 export function inspect(life: DefectLife, command: Inspect, context: Context): Inspected[] {
   const { findings, unforeseen, by } = command;
-  const own = life.work?.done.some((work) => work.by.person === by.person) === true;
+  const own = performersOf(life).some(({ person }) => person === by.person);
   if (own && unforeseen !== undefined && context.settings.ownInspection === 'never') {
     throw new Refusal('own-inspection-never', { name: by.name, defect: life.defect });
   }

@@ -7,6 +7,7 @@ import type { Released } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
 import { headOf, type Command, type Context } from '../context.js';
 import { noCardOpen } from '../cards/no-card-open.js';
+import { stoppedHalfWorked } from '../cards/stopped-half-worked.js';
 import type { DefectLife } from '../defect-life.js';
 import { Refusal } from '../refusal.js';
 import { givenAt } from '../signing/given-at.js';
@@ -29,7 +30,7 @@ export const released: ActRule<'released'> = {
     if (work.done.some(({ inspectionAsked }) => inspectionAsked) && work.inspected === null) {
       throw new Refusal('inspection-not-done', { defect });
     }
-    admitOwnWork(defect, work, act);
+    admitOwnWork(life, act);
   },
   changes: (_, { outcome, by, enteredAt }) => ({
     work: null,
@@ -40,8 +41,13 @@ export const released: ActRule<'released'> = {
 const NOT_LOOKED = ['tools accounted for', 'panels and cowls closed', 'the register checked against the aircraft'];
 
 /** What stays open is said, and what the work removed is put back unless the row lets it be missing. 145.A.50(e). */
-function admitOpenWork({ defect, deferral, left }: DefectLife, { staysOpen }: Released): void {
+function admitOpenWork(life: DefectLife, { staysOpen }: Released): void {
+  const { defect, deferral, left } = life;
   if (staysOpen.every((line) => line.trim() === '')) throw new Refusal('stays-open-not-said', { defect });
+  const unsaid = stoppedHalfWorked(life)
+    .map(({ started }) => started.card.title)
+    .filter((title) => !staysOpen.some((line) => line.includes(title)));
+  if (unsaid.length > 0) throw new Refusal('stopped-card-not-said', { defect, cards: unsaid });
   admitRemoval(defect, deferral?.basis ?? null, left);
 }
 

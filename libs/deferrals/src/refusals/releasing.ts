@@ -17,6 +17,12 @@ export const RELEASING_REFUSALS = {
     next: 'Complete it, or release it as work that stays open and say what does.',
     paragraph: '145.A.50(a)(e)',
   },
+  'stopped-card-not-said': {
+    sentence:
+      'Work cards of defect {defect} were stopped half-worked, and what stays open does not name them: {cards}.',
+    next: 'Add a line for each that names the card and what of it is not done: {cards}.',
+    paragraph: '145.A.50(e)',
+  },
   'test-not-good': {
     sentence: 'No good test follows the last work on defect {defect}.',
     next: 'Test it and enter the result.',

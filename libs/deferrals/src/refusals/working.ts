@@ -52,6 +52,16 @@ export const WORKING_REFUSALS = {
     next: 'Ask somebody with a licence of category {asked}.',
     paragraph: '145.A.30(g); 66.A.20(a)',
   },
+  'second-person-missing': {
+    sentence: 'Step {step} needs a second person ({what}), and {name} names nobody.',
+    next: 'Name who is there with you. Alone this step is not begun.',
+    paragraph: '145.A.45(e); 145.A.47 (from memory)',
+  },
+  'second-person-same': {
+    sentence: '{name} does step {step} and cannot be its second person as well.',
+    next: 'Name somebody else who is there.',
+    paragraph: '145.A.45(e); 145.A.47 (from memory)',
+  },
   'value-outside-limits': {
     sentence: 'Step {step}: {what} reads {value}; the card allows {limits}.',
     next: 'Do not go on. Read it again; if it stays so, do what the manual says for a value outside limits, and write it up.',
@@ -97,8 +107,13 @@ export const WORKING_REFUSALS = {
     next: 'Look at the aircraft. If it is there, correct the register with a second person; if not, this is not the card.',
     paragraph: '145.A.48(a)(1)',
   },
+  'counted-by-card': {
+    sentence: '{thing} was counted out by work card "{card}", which is not signed: the card counts it in.',
+    next: 'Undo it by its step on that card.',
+    paragraph: '145.A.48(a)(1)',
+  },
   'inspector-did-it': {
-    sentence: '{name} did {steps} and cannot inspect it in step {step}.',
+    sentence: '{name} had a hand in {steps} and cannot inspect it in step {step}.',
     next: 'Ask a second qualified person to look and to sign that step.',
     paragraph: '145.A.48(a)(2); 14 CFR 121.371(c)',
   },

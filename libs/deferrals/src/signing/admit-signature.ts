@@ -45,8 +45,7 @@ export function admitAuthorisation(by: Actor, on: Authorisation, privilege: Priv
   needText('the identity of the person', person);
   needText('the name of the person', name);
   admitScope({ person, name, authorisation: on }, privilege, signing.aircraft);
-  // A one-off stands for one signature and for nothing else.
-  admitOneOff({ name, authorisation: on }, null);
+  admitOneOff({ name, authorisation: on }, signing.job ?? null);
   admitValidity({ name, authorisation: on }, signing.enteredAt);
 }
 

@@ -41,6 +41,16 @@ export class Cards {
     return found?.id ?? null;
   }
 
+  /** Every library that was loaded, the newest first, without its content. */
+  libraries(): Promise<Omit<CardLibraryRow, 'content'>[]> {
+    const { operatorId, manager } = this.tx;
+    const select = {
+      ...{ operatorId: true, id: true, aircraftType: true, document: true, revision: true, effectiveOn: true },
+      ...{ sha256: true, loadedBy: true, loadedAt: true, inForce: true },
+    } as const;
+    return manager.find(CardLibraryTable, { select, where: { operatorId }, order: { loadedAt: 'DESC' } });
+  }
+
   get(id: string): Promise<CardLibraryRow | null> {
     return this.tx.manager.findOneBy(CardLibraryTable, { operatorId: this.tx.operatorId, id });
   }
