@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Shapes } from '../support/api-client.js';
+import { doSteps } from '../support/do-card.js';
 import { aSite, clockFrom, DESK, faults, type Look, NARROW, PATIENT, type Site } from './site.js';
 
 const LOOKS: [name: string, look: Look][] = [
@@ -55,6 +56,9 @@ async function everyAddress(): Promise<string[]> {
     '/control/stations',
     '/defects',
     '/repeats',
+    '/cards',
+    '/cards/revisions',
+    '/cards/library',
     '/operators',
     '/reminders',
     '/zone-data',
@@ -100,7 +104,22 @@ async function everyAddress(): Promise<string[]> {
     `${deferred}/swap`,
     `${deferred}/release`,
     `${deferred}/unit`,
+    ...(await cardsAt(asked)),
   ];
+}
+
+/** A card that is half-worked, with a breaker out and a wait that counts down. */
+async function cardsAt(item: string): Promise<string[]> {
+  const odrin = await site.server.signIn('odrin');
+  const defect = item.replace('/defects/', '');
+  const start = { ifMatch: await odrin.seen(defect) };
+  await odrin.post(`/api${item}/cards`, { card: 'breaker-reset' }, start);
+  const { works } = await odrin.get<Shapes['CardsOfDefect']>(`/api${item}/cards`);
+  const work = works[0]?.id ?? '';
+  await doSteps(odrin, work, { defect, pass: () => undefined, until: 'cool' });
+  const wait = { work, step: 'cool', result: 'begun' };
+  await odrin.post(`/api${item}/card-steps`, wait, { ifMatch: await odrin.seen(defect) });
+  return [`${item}/cards/${work}`, `${item}/cards/${work}/stop`];
 }
 
 /** Until everything that the page asks for is there. */

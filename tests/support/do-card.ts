@@ -7,6 +7,8 @@ export interface DoingSteps {
   pass(minutes: number): void;
   /** Who inspects; absent where the card asks for none. */
   second?: ApiClient;
+  /** The step before which to leave off; absent: every step. */
+  until?: string;
 }
 
 export interface DoingCard extends DoingSteps {
@@ -28,10 +30,19 @@ export async function doCard(by: ApiClient, doing: DoingCard): Promise<string> {
 }
 
 /** Every step of a card that was started. */
-export async function doSteps(by: ApiClient, work: string, { defect, pass, second }: DoingSteps): Promise<void> {
-  const { steps } = (await by.get<Shapes['CardWorkView']>(`/api/defects/${defect}/cards/${work}`)).work;
+export async function doSteps(
+  by: ApiClient,
+  work: string,
+  { defect, pass, second, until }: DoingSteps,
+): Promise<void> {
+  const view = await by.get<Shapes['CardWorkView']>(`/api/defects/${defect}/cards/${work}`);
+  const { steps } = view.work;
+  const { person } = await by.get<Shapes['SessionView']>('/api/session');
+  const mate = view.people.find(({ id, roles }) => id !== person.id && !roles.includes('technician'))?.id;
   const send = (step: Step, result: object) => act(by, defect, 'card-steps', { work, step: step.id, ...result });
   for (const step of steps) {
+    if (step.id === until) return;
+    if (step.state === 'done') continue;
     if (step.kind === 'inspect') {
       const body = { work, step: step.id, findings: 'nothing found' };
       await second?.sign(defect, 'card-inspections', { act: 'card-inspection', work }, body);
@@ -39,7 +50,8 @@ export async function doSteps(by: ApiClient, work: string, { defect, pass, secon
     }
     for (const result of resultsOf(step)) {
       if (result.result === 'waited' || result.result === 'ran') pass(step.minutes ?? SHOWN);
-      await send(step, result);
+      const two = step.needs.some(({ kind }) => kind === 'second-person');
+      await send(step, two ? { ...result, second: mate } : result);
     }
   }
 }

@@ -53,7 +53,7 @@ describe('a step that needs a second person', () => {
 
 describe('a card that is stopped half-worked', () => {
   const stopped = () => {
-    const on = begin().start({ card: card({ steps: [...card().steps.slice(2, 5)] }) });
+    const on = begin().start({ card: card({ steps: card().steps.slice(2, 5) }) });
     on.step('cool', { kind: 'begun', minutes: 2 }).pass(2).step('cool', { kind: 'waited' });
     return on.stop('no seals in the store');
   };

@@ -133,7 +133,9 @@ export class CardBench extends Hangar {
     const confirmed =
       !this.revised || (confirming?.against === '2' && mayStand(confirming.pen, this.now, 'confirm-card'));
     const confirmation = confirming && {
-      ...{ card: ledger.card.id, wrote: '1', against: confirming.against },
+      card: ledger.card.id,
+      wrote: '1',
+      against: confirming.against,
       by: sign(confirming.pen, this.now),
     };
     const said = { id: this.id(), thenId: this.id(), by: sign(pen, this.now), work: ledger.work };

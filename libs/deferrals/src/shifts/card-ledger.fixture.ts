@@ -36,8 +36,17 @@ export interface Ledger {
 }
 
 export const ledgerOf = (defect: number, work: string, card: Card): Ledger => ({
-  ...{ defect, work, card, state: 'open', signer: null, released: false },
-  ...{ done: new Set(), hands: [], begun: new Map(), ran: new Set(), out: new Map() },
+  defect,
+  work,
+  card,
+  state: 'open',
+  signer: null,
+  released: false,
+  done: new Set(),
+  hands: [],
+  begun: new Map(),
+  ran: new Set(),
+  out: new Map(),
 });
 
 export interface Try {

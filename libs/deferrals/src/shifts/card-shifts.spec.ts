@@ -9,7 +9,7 @@ import { loadCards, type Card } from '#mel';
 import type { LicenceCategory, Privilege } from '../people.js';
 import { CardBench, type Confirming } from './card-bench.fixture.js';
 import { isInTurn, type Ledger, SLIPS, type Slip, thingOf, type Try } from './card-ledger.fixture.js';
-import { type Block, blocks, cardOf, MINUTES } from './card-plan.fixture.js';
+import { type Block, BLOCKS, cardOf, MINUTES } from './card-plan.fixture.js';
 import { ALL, good, type Pen, PEOPLE } from './crew.fixture.js';
 
 interface Told {
@@ -81,7 +81,11 @@ const told: fc.Arbitrary<Told> = fc.record({
 });
 
 const tryOf = (bench: CardBench, { pen, second, slip, number }: Told): Try => ({
-  ...{ pen, second, slip, number, now: bench.now },
+  pen,
+  second,
+  slip,
+  number,
+  now: bench.now,
   onAircraft: new Set(bench.ledgers.flatMap(({ out }) => [...out].map(([account, tag]) => thingOf(account, tag)))),
 });
 
@@ -156,6 +160,11 @@ function watch(bench: CardBench): void {
   const toGo = bench.ledgers.filter(({ state, defect }) => state === 'open' && bench.life(defect).work === null);
   expect(gates.openWork.filter((line) => line.includes('work card not signed'))).toHaveLength(toGo.length);
 }
+
+const blocks: fc.Arbitrary<Block[]> = fc.array(
+  fc.record<Block>({ kind: fc.constantFrom(...BLOCKS), free: fc.boolean(), two: fc.boolean() }),
+  { minLength: 1, maxLength: 4 },
+);
 
 const tally = { signed: 0, stopped: 0, released: 0, refused: 0, steps: 0 };
 

@@ -29,7 +29,9 @@ function tooled(card: Card): Card['steps'][number] {
   const wrench = { id: 'wrench', pair: 'issue-return', what: 'torque wrench', where: 'left nacelle' } as const;
   card.accounts?.push({ ...wrench, kind: 'tool', numbered: true, undo: 'return it' });
   const tighten = {
-    ...{ id: 'tighten', kind: 'do', text: 'Tighten.' },
+    id: 'tighten',
+    kind: 'do',
+    text: 'Tighten.',
     needs: [{ kind: 'tool', what: 'torque wrench', account: 'wrench' }],
   } satisfies Card['steps'][number];
   card.steps.push({ id: 'wrench-out', kind: 'out', text: 'Take it.', account: 'wrench' }, tighten);

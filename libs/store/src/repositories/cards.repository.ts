@@ -45,8 +45,16 @@ export class Cards {
   libraries(): Promise<Omit<CardLibraryRow, 'content'>[]> {
     const { operatorId, manager } = this.tx;
     const select = {
-      ...{ operatorId: true, id: true, aircraftType: true, document: true, revision: true, effectiveOn: true },
-      ...{ sha256: true, loadedBy: true, loadedAt: true, inForce: true },
+      operatorId: true,
+      id: true,
+      aircraftType: true,
+      document: true,
+      revision: true,
+      effectiveOn: true,
+      sha256: true,
+      loadedBy: true,
+      loadedAt: true,
+      inForce: true,
     } as const;
     return manager.find(CardLibraryTable, { select, where: { operatorId }, order: { loadedAt: 'DESC' } });
   }
