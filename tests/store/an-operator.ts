@@ -1,5 +1,6 @@
 import { createOperator, openStore, type AircraftRow, type EntryToAppend, type Store, type Tx } from '#store';
 import type { FreshDatabase } from '../support/postgres.js';
+import { withClient } from '../support/with-client.js';
 
 /** An operator with one person, one organisation and one aircraft, ready to be worked for. */
 export interface AnOperator {
@@ -24,7 +25,7 @@ export async function anOperator(database: FreshDatabase, store: Store, code: st
     base: 'UTC',
     settings: {},
   });
-  return store.withOperator(id, null, async (tx) => {
+  const made = await store.withOperator(id, null, async (tx) => {
     const organisation = await tx.people.addOrganisation({
       name: `Works of ${code}`,
       approvalNumber: `Q.145.${code}`,
@@ -38,6 +39,17 @@ export async function anOperator(database: FreshDatabase, store: Store, code: st
     });
     const aircraft = await tx.aircraft.add({ registration: `Q-${code}`, type: 'T1', serial: 1, configuration: [] });
     return { id, person, reference, organisation, aircraft };
+  });
+  await emptyRecord(database, id);
+  return made;
+}
+
+/** So that a test counts from its own first entry: what was told of the rows above is taken out, behind every guard. */
+async function emptyRecord({ adminUrl }: FreshDatabase, operator: string): Promise<void> {
+  await withClient(adminUrl, async (client) => {
+    await client.query("set session_replication_role = 'replica'");
+    await client.query('delete from record_pending where operator_id = $1', [operator]);
+    await client.query('delete from record_entry where operator_id = $1', [operator]);
   });
 }
 

@@ -80,7 +80,7 @@ describe('a backup', () => {
     await emptied(async (empty) => {
       const restored = await restoreBackup(empty.ownerUrl, path);
       expect(restored.records).toMatchObject([
-        { operatorCode: 'BA', entries: 2, waiting: 1, misfit: null },
+        { operatorCode: 'BA', entries: 3, waiting: 1, misfit: null },
         { operatorCode: 'BB', entries: 1, waiting: 0, misfit: null },
       ]);
       const [before, after] = [await everything(database), await everything(empty)];

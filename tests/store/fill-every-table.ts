@@ -1,8 +1,11 @@
+import { createHash } from 'node:crypto';
 import { newId, type Store } from '#store';
 import type { FreshDatabase } from '../support/postgres.js';
 import { withClient } from '../support/with-client.js';
 import { someInstant, writeUp, type AnOperator } from './an-operator.js';
 import { aLeg, aMessage } from './a-movement.js';
+
+const ofEmptyObject = createHash('sha256').update('{}').digest('hex');
 
 /** At least one row of this operator in every table that holds rows of operators. */
 export async function fillEveryTable(database: FreshDatabase, store: Store, of: AnOperator): Promise<void> {
@@ -41,7 +44,7 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       revision: '1',
       effectiveOn: '2026-01-01',
       content: '{}',
-      sha256: 'a'.repeat(64),
+      sha256: ofEmptyObject,
       loadedAt: someInstant,
     });
     await tx.mel.addDirective({ aircraftType: 'T1', number: 'AD 1', entry: '29-11-01' });
@@ -51,7 +54,7 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       revision: '1',
       effectiveOn: '2026-01-01',
       content: '{}',
-      sha256: 'a'.repeat(64),
+      sha256: ofEmptyObject,
       loadedAt: someInstant,
     });
     await tx.cards.recordRevision({
@@ -176,7 +179,7 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
   });
   await withClient(database.adminUrl, async (client) => {
     await client.query(
-      'insert into record_sealed (operator_id, number, entry_id, leaf) select operator_id, 1, id, leaf from record_entry where operator_id = $1',
+      'insert into record_sealed (operator_id, number, entry_id, leaf) select operator_id, 1, id, leaf from record_entry where operator_id = $1 order by seq limit 1',
       [of.id],
     );
     await client.query('insert into tree_head (operator_id, size, root) values ($1, 1, $2)', [of.id, 'd'.repeat(64)]);

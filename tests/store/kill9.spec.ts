@@ -31,7 +31,8 @@ beforeAll(async () => {
   const { ownerUrl, url, adminUrl } = await startEmbedded({ dataFolder });
   await migrate(ownerUrl);
   const store = await openStore(url);
-  operator = await anOperator({ ownerUrl, appUrl: url, adminUrl, drop: () => Promise.resolve() }, store, 'KA');
+  const { href } = Object.assign(new URL(adminUrl), { pathname: new URL(ownerUrl).pathname });
+  operator = await anOperator({ ownerUrl, appUrl: url, adminUrl: href, drop: () => Promise.resolve() }, store, 'KA');
   await store.close();
 });
 

@@ -190,6 +190,7 @@ describe('the guards', () => {
       'credential_of',
       'entries_waiting',
       'erase_person',
+      'erased_people',
       'keep_challenge',
       'keeping_of_person',
       'memberships_of',

@@ -8,5 +8,7 @@ export type { WatchOptions } from './watch/reminders/watch-options.js';
 export { settingsOf } from './people/operator-settings.js';
 export { livesOf, writeActs } from './defects/defect-book.js';
 export { registerView } from './register/register-views.service.js';
-export { compareRecord, type Compared } from './record/compare/compare-record.js';
+export { compareRecord } from './record/compare/compare-record.js';
+export type { Compared } from './record/compare/compared.js';
+export { LEFT_OUT, REBUILT } from './record/compare/left-out.js';
 export type { Difference } from './record/compare/difference.js';

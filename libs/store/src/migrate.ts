@@ -1,6 +1,8 @@
 import type { DataSource } from 'typeorm';
 import { dataSource } from './data-source.js';
 import { dropJobs, setUpJobs } from './jobs/set-up-jobs.js';
+import { tellAllRows } from './record/tell-rows.js';
+import { Tx } from './store.js';
 import { migrations } from './migrations/index.js';
 
 /** Any number that nothing else in the database locks on. */
@@ -18,11 +20,24 @@ export async function migrate(ownerUrl: string, { upTo = migrations.length } = {
     ownerUrl,
     async (source) => {
       const ran = await source.runMigrations();
-      if (upTo === migrations.length) await setUpJobs(ownerUrl);
+      if (upTo === migrations.length) {
+        await setUpJobs(ownerUrl);
+        await tellOlderRows(source);
+      }
       return ran.map(({ name }) => name);
     },
     migrations.slice(0, upTo),
   );
+}
+
+/** Of a database that is older than the entries which tell rows. */
+async function tellOlderRows(source: DataSource): Promise<void> {
+  for (const { id } of await source.query<{ id: string }[]>('select id from recorded_operators()')) {
+    await source.transaction(async (manager) => {
+      await manager.query("select set_config('app.operator', $1, true)", [id]);
+      await tellAllRows(new Tx(manager, id, null, new Map()));
+    });
+  }
 }
 
 /** Undoes the newest migrations: all of them, or as many as asked. For tests and for developers. */

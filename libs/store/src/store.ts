@@ -1,5 +1,6 @@
 import type { DataSource, EntityManager } from 'typeorm';
 import { dataSource, type PoolOptions } from './data-source.js';
+import { tellRows } from './record/tell-rows.js';
 import { Identity } from './identity.js';
 import { Means } from './means.js';
 import { type RecordFinding, verifyIn } from './record/verify.js';
@@ -20,6 +21,7 @@ import { Movements } from './repositories/movements.repository.js';
 import { Operators } from './repositories/operators.repository.js';
 import { People } from './repositories/people.repository.js';
 import { RecordProofs } from './repositories/record-proofs.repository.js';
+import { RowsForRecord } from './repositories/record-rows.repository.js';
 import { RecordOfOperator } from './repositories/record.repository.js';
 import { Register } from './repositories/register.repository.js';
 import { ReminderAddresses } from './repositories/reminder-addresses.repository.js';
@@ -57,6 +59,7 @@ export class Tx extends Transaction {
   readonly zoneData = new ZoneData(this);
   readonly idempotency = new Idempotency(this);
   readonly proofs = new RecordProofs(this);
+  readonly rowsForRecord = new RowsForRecord(this);
   readonly record: RecordOfOperator;
 
   constructor(manager: EntityManager, operatorId: string, personId: string | null, references: Map<string, string>) {
@@ -83,21 +86,30 @@ export class Store {
    * returns and leaves nothing behind when it throws; the connection goes back to the pool knowing neither operator
    * nor person.
    * @param personId who acts; null when the program itself does
+   * @param isolation `REPEATABLE READ` where everything is to be seen as it stood at one moment
    */
-  withOperator<T>(operatorId: string, personId: string | null, work: (tx: Tx) => Promise<T>): Promise<T> {
+  withOperator<T>(
+    operatorId: string,
+    personId: string | null,
+    work: (tx: Tx) => Promise<T>,
+    isolation?: 'REPEATABLE READ',
+  ): Promise<T> {
     for (const id of [operatorId, personId]) {
       if (id !== null && !uuid.test(id)) return Promise.reject(new TypeError(`${JSON.stringify(id)} is not a key.`));
     }
-    return this.source.transaction(async (manager) => {
+    const all = async (manager: EntityManager): Promise<T> => {
       // The first question of the work goes out behind this one without waiting. Were it asked before it all the same,
       // the database would show it nothing.
       const told = manager.query("select set_config('app.operator', $1, true), set_config('app.person', $2, true)", [
         operatorId,
         personId ?? '',
       ]);
-      const [result] = await Promise.all([work(new Tx(manager, operatorId, personId, this.references)), told]);
+      const tx = new Tx(manager, operatorId, personId, this.references);
+      const [result] = await Promise.all([work(tx), told]);
+      if (tx.written.size > 0) await tellRows(tx, tx.written);
       return result;
-    });
+    };
+    return isolation === undefined ? this.source.transaction(all) : this.source.transaction(isolation, all);
   }
 
   /** Reads the whole record of one operator and compares all of it, seeing one moment of the database throughout. */

@@ -32,6 +32,20 @@ export class Transaction {
     this.answers.clear();
   }
 
+  private readonly changed = new Map<string, Set<string>>();
+
+  /** Says that a row was written: those that the record tells are told before the transaction ends. */
+  wrote({ options: { name } }: { options: { name: string } }, ...keys: readonly string[]): void {
+    const known = this.changed.get(name) ?? new Set();
+    for (const one of keys) known.add(one);
+    this.changed.set(name, known);
+  }
+
+  /** Keys by table of what was written so far. */
+  get written(): ReadonlyMap<string, ReadonlySet<string>> {
+    return this.changed;
+  }
+
   query<Row>(sql: string, values: readonly unknown[] = []): Promise<Row[]> {
     return this.manager.query<Row[]>(sql, [...values]);
   }
@@ -41,6 +55,7 @@ export class Transaction {
     const id = (row as { id?: string }).id ?? newId();
     const whole = { ...row, id, operatorId: this.operatorId };
     await this.manager.insert(table, whole as unknown as QueryDeepPartialEntity<Row>);
+    this.wrote(table, id);
     return id;
   }
 
@@ -60,5 +75,6 @@ export class Transaction {
     const next = { ...changes, version: seen + 1 } as unknown as QueryDeepPartialEntity<Row>;
     const { affected } = await this.manager.update(table, at as object, next);
     if (affected !== 1) throw new StaleVersion(table.options.name, id, seen);
+    if (Object.keys(changes).length > 0) this.wrote(table, id);
   }
 }

@@ -12,8 +12,13 @@ export const recordCompare: Command = {
     const given = readGiven(args, ['database']);
     filesOf(given);
     const operators = await withDatabase(given.options.get('database'), ({ ownerUrl }) => comparedAll(ownerUrl));
+    const { LEFT_OUT } = await import('../../../server/src/index.js');
     const equal = operators.every(({ differences }) => differences.length === 0);
-    return { value: { equal, operators }, words: words(operators), exit: equal ? 0 : 1 };
+    return {
+      value: { equal, operators, leftOut: LEFT_OUT },
+      words: words(operators, Object.keys(LEFT_OUT)),
+      exit: equal ? 0 : 1,
+    };
   },
 };
 
@@ -31,10 +36,11 @@ async function comparedAll(ownerUrl: string): Promise<Compared[]> {
   }
 }
 
-function words(operators: readonly Compared[]): string {
+function words(operators: readonly Compared[], leftOut: readonly string[]): string {
   if (operators.length === 0) return 'The database holds no operator, and so no record.';
   const trusted = 'The record itself is checked by: proviso record verify';
-  return [...operators.flatMap(operatorWords), trusted].join('\n');
+  const not = `Not compared, each for a reason that --json gives: ${leftOut.join(', ')}.`;
+  return [...operators.flatMap(operatorWords), not, trusted].join('\n');
 }
 
 function operatorWords({ operator, entries, rows, differences }: Compared): string[] {

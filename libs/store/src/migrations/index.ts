@@ -25,6 +25,7 @@ import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
 import { BackupsRecorded1795598100000 } from './1795598100000-backups-recorded.js';
 import { ErasureOfAPerson1795598500000 } from './1795598500000-erasure-of-a-person.js';
 import { ConfirmedMailboxes1795603000000 } from './1795603000000-confirmed-mailboxes.js';
+import { ErasedPeople1795605000000 } from './1795605000000-erased-people.js';
 import { Concurrences1795606000000 } from './1795606000000-concurrences.js';
 import { Accounts1795606100000 } from './1795606100000-accounts.js';
 
@@ -57,6 +58,7 @@ export const migrations = [
   BackupsRecorded1795598100000,
   ErasureOfAPerson1795598500000,
   ConfirmedMailboxes1795603000000,
+  ErasedPeople1795605000000,
   Concurrences1795606000000,
   Accounts1795606100000,
 ];

@@ -23,7 +23,9 @@ export class Cards {
   async putInForce(library: Fresh<CardLibraryRow, 'inForce'>): Promise<string> {
     const { operatorId, manager } = this.tx;
     const { aircraftType } = library;
+    const before = await this.inForce(aircraftType);
     await manager.update(CardLibraryTable, { operatorId, aircraftType, inForce: true }, { inForce: false });
+    if (before !== null) this.tx.wrote(CardLibraryTable, before);
     this.tx.forget();
     return this.tx.insert(CardLibraryTable, { ...library, inForce: true });
   }

@@ -39,8 +39,10 @@ export class MelRevisions {
     this.tx.forget();
     const revision = await manager.findOneOrFail(MelRevisionTable, { select: summary, where: { operatorId, id } });
     const ofType = { operatorId, aircraftType: revision.aircraftType, inForce: true };
+    const before = await manager.find(MelRevisionTable, { select: summary, where: ofType });
     await manager.update(MelRevisionTable, ofType, { inForce: false });
     await manager.update(MelRevisionTable, { operatorId, id }, { inForce: true });
+    this.tx.wrote(MelRevisionTable, id, ...before.map((one) => one.id));
   }
 
   inForce(aircraftType: string): Promise<MelSummary | null> {

@@ -114,6 +114,7 @@ export class Movements {
       operatorId,
     }));
     await manager.insert(MovementTrayTable, rows);
+    this.tx.wrote(MovementTrayTable, ...rows.map(({ id }) => id));
     return rows;
   }
 

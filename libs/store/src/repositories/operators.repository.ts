@@ -24,6 +24,7 @@ export class Operators {
     const next = { settings: settings as object, version: seen + 1, ...(base === undefined ? {} : { base }) };
     const { affected } = await manager.update(OperatorTable, { id: operatorId, version: seen }, next);
     if (affected !== 1) throw new StaleVersion('operator', operatorId, seen);
+    this.tx.wrote(OperatorTable, operatorId);
   }
 
   stations(): Promise<StationRow[]> {
@@ -32,5 +33,6 @@ export class Operators {
 
   async addStation(station: Fresh<StationRow>): Promise<void> {
     await this.tx.manager.insert(StationTable, { ...station, operatorId: this.tx.operatorId });
+    this.tx.wrote(StationTable, station.code);
   }
 }

@@ -43,6 +43,7 @@ export class People {
   async join(membership: Fresh<MembershipRow>): Promise<void> {
     this.tx.forget();
     await this.tx.manager.insert(MembershipTable, { ...membership, operatorId: this.tx.operatorId });
+    this.tx.wrote(MembershipTable, membership.personId);
   }
 
   /**
@@ -121,6 +122,12 @@ export class People {
     this.seen.delete(id);
     const [row] = await this.tx.query<{ erased: boolean }>('select erase_person($1, $2) as erased', [id, at]);
     return row?.erased === true;
+  }
+
+  /** References of those whose personal data were erased. */
+  async erasedOnes(): Promise<Set<string>> {
+    const rows = await this.tx.query<{ reference: string }>('select reference from erased_people()');
+    return new Set(rows.map(({ reference }) => reference));
   }
 
   member(personId: string): Promise<Member | null> {

@@ -1,5 +1,6 @@
 import { hexOf, leafHash, recordBytes, type Head } from '#record';
 import { newId } from '../ids.js';
+import { ROWS_TOLD, type ToldRow } from '../record/told-row.js';
 import { isoText } from '../rows/column.js';
 import type { Transaction } from '../transaction.js';
 
@@ -57,6 +58,11 @@ interface Found {
   leaf: Buffer;
   number: string | null;
   sealedAt: Date | null;
+}
+
+/** The rows that an entry tells. */
+export function rowsIn(canonical: Uint8Array): ToldRow[] {
+  return (JSON.parse(Buffer.from(canonical).toString('utf8')) as { payload: { rows: ToldRow[] } }).payload.rows;
 }
 
 /** The record of one operator: what was done is appended with the doing, and nothing is ever altered. */
@@ -153,18 +159,34 @@ export class RecordOfOperator {
     return new Map(rows.map(({ id, number }) => [id, Number(number)]));
   }
 
+  /** Entries that tell rows, in the order in which they were written, sealed or not. @param after of the entry before */
+  async rowsTold(after: string, limit: number): Promise<{ id: string; seq: string; rows: ToldRow[] }[]> {
+    const found = await this.tx.query<{ id: string; seq: string; canonical: Buffer }>(
+      `select id, seq, canonical from record_entry
+       where operator_id = $1 and aircraft_id is null and seq > $2 and what = $3 order by seq limit $4`,
+      [this.tx.operatorId, after, ROWS_TOLD, limit],
+    );
+    return found.map(({ id, seq, canonical }) => ({ id, seq, rows: rowsIn(canonical) }));
+  }
+
+  /** The rows that these entries tell, by the id of the entry. */
+  async rowsOf(entryIds: readonly string[]): Promise<Map<string, ToldRow[]>> {
+    const bytes = await this.bytesOf(entryIds);
+    return new Map([...bytes].map(([id, canonical]) => [id, rowsIn(canonical)]));
+  }
+
   /** What was sealed after a number, in order: nothing can ever appear before a number already given. */
   sealedAfter(number: number, limit: number): Promise<Recorded[]> {
     return this.select('s.number > $2', 's.number limit $3', [number, limit]);
   }
 
-  /** The same without what the entries hold: which aircraft, and what was done. */
+  /** What was done and to which aircraft, without what the entries hold; rows told are told with an act of their own. */
   async changesAfter(number: number, limit: number): Promise<Change[]> {
     const rows = await this.tx.query<{ number: string; aircraft: string | null; what: string }>(
       `select s.number, e.aircraft_id as aircraft, e.what
        from record_sealed s join record_entry e on e.operator_id = s.operator_id and e.id = s.entry_id
-       where s.operator_id = $1 and s.number > $2 order by s.number limit $3`,
-      [this.tx.operatorId, number, limit],
+       where s.operator_id = $1 and s.number > $2 and e.what <> $4 order by s.number limit $3`,
+      [this.tx.operatorId, number, limit, ROWS_TOLD],
     );
     return rows.map((row) => ({ ...row, number: Number(row.number) }));
   }

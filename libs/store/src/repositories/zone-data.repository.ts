@@ -20,6 +20,7 @@ export class ZoneData {
     this.tx.forget();
     const bump = () => 'version + 1';
     await manager.update(OperatorTable, { id: operatorId }, { tzdb, version: bump });
+    this.tx.wrote(OperatorTable, operatorId);
   }
 
   async add(difference: Fresh<ZoneDifferenceRow, 'confirmedAt' | 'confirmedBy'>): Promise<void> {

@@ -2,23 +2,19 @@
  * Whether the tables say what the record says.
  *
  * Everything that can be told from the record is built anew from it: acts in their order, the list columns of each
- * defect, the lines of each register, signatures. One aircraft, or one page of the record, is in memory at a time.
+ * defect, the lines of each register, signatures, legs and messages; and every row that the record tells as it stood after
+ * each change. One aircraft, or one page of the record, is in memory at a time; of rows told only which entry told them.
+ * What no record tells, and why, is in `left-out.ts`.
  */
 import { type Act, Refusal, type ZoneDifference } from '#deferrals';
-import type { AircraftRow, Recorded, SignatureRow, Store, Tx } from '#store';
+import type { AircraftRow, MelSummary, Recorded, SignatureRow, Store, Tx } from '#store';
 import { asDifference } from '../../defects/defect-book.js';
 import { recordedPeople } from '../../defects/people-in-acts.js';
-import { type Difference, differencesOfRow } from './difference.js';
+import { compareMovements } from './compare-movements.js';
+import { compareRows } from './compare-rows.js';
+import type { Compared } from './compared.js';
+import { differencesOfRow } from './difference.js';
 import { type Rebuilt, rebuildAircraft } from './rebuild-aircraft.js';
-
-export interface Compared {
-  operator: string;
-  /** Sealed entries that were read. */
-  entries: number;
-  /** Rows that were held against what was rebuilt. */
-  rows: number;
-  differences: Difference[];
-}
 
 const PAGE = 500;
 
@@ -36,6 +32,15 @@ export async function compareRecord(store: Store, operator: { id: string; code: 
     const after: number = number;
     number = await store.withOperator(operator.id, null, (tx) => compareSignatures(tx, after, compared));
   }
+  await store.withOperator(
+    operator.id,
+    null,
+    async (tx) => {
+      await compareRows(tx, compared);
+      await compareMovements(tx, compared);
+    },
+    'REPEATABLE READ',
+  );
   return compared;
 }
 
@@ -46,7 +51,7 @@ async function compareAircraft(tx: Tx, aircraft: AircraftRow, compared: Compared
   const differences = rows.map(
     ({ id }) => [id, zoneData.filter((one) => one.defectId === id).map(asDifference)] as const,
   );
-  const rebuilt = await rebuiltOr(tx, aircraft, entries, new Map(differences));
+  const rebuilt = await rebuiltOr(tx, aircraft, entries, new Map(differences), await tx.mel.list());
   if (rebuilt instanceof Refusal) {
     const why = { column: null, record: rebuilt.message, stored: null };
     compared.differences.push({ table: 'defect', id: aircraft.registration, ...why });
@@ -70,10 +75,11 @@ async function rebuiltOr(
   aircraft: AircraftRow,
   entries: readonly Recorded[],
   zoneData: ReadonlyMap<string, ZoneDifference[]>,
+  revisions: readonly MelSummary[],
 ): Promise<Rebuilt | Refusal> {
   const people = await tx.people.behind(referencesIn(entries));
   const ids = new Map([...people].map(([reference, { id }]) => [reference, id]));
-  return rebuildAircraft(aircraft, entries, ids, zoneData).catch((error: unknown) => {
+  return rebuildAircraft(aircraft, entries, ids, { zoneData, revisions }).catch((error: unknown) => {
     if (error instanceof Refusal) return error;
     throw error;
   });

@@ -1,6 +1,6 @@
 /** What the record alone says of one aircraft: its acts, its defects, what is left on it. */
 import { type Act, type DefectLife, type RegisterAct, replay, underZoneData, type ZoneDifference } from '#deferrals';
-import type { AircraftRow, LeftItemRow, Recorded } from '#store';
+import type { AircraftRow, LeftItemRow, MelSummary, Recorded } from '#store';
 import { columnsOf, firstColumnsOf } from '../../defects/defect-book.js';
 import { readPeople, storedFromRecord } from '../../defects/people-in-acts.js';
 import { keepRegister } from '../../register/keep-register.js';
@@ -15,6 +15,11 @@ export interface Rebuilt {
   leftItems: Map<string, LeftItemRow>;
 }
 
+export interface Found {
+  zoneData: ReadonlyMap<string, ZoneDifference[]>;
+  revisions: readonly MelSummary[];
+}
+
 interface DefectSoFar {
   number: unknown;
   enteredAt: string;
@@ -23,14 +28,14 @@ interface DefectSoFar {
 
 /**
  * @param ids of people, by reference
- * @param zoneData what newer time-zone data read otherwise, by defect: found by the program, not acted
+ * @param found what was found by the program and not acted: what newer time-zone data read otherwise, by defect; the MELs
  * @throws Refusal for a history that cannot have happened
  */
 export async function rebuildAircraft(
   aircraft: AircraftRow,
   entries: readonly Recorded[],
   ids: ReadonlyMap<string, string>,
-  zoneData: ReadonlyMap<string, ZoneDifference[]>,
+  { zoneData, revisions }: Found,
 ): Promise<Rebuilt> {
   const memory = new LinesInMemory(aircraft.operatorId);
   const [defectActs, registerActs] = [new Map<string, object>(), new Map<string, object>()];
@@ -56,7 +61,9 @@ export async function rebuildAircraft(
     defectActs.set(id, { ...told, defectId: act.defect, seq: defect.acts.length });
     await keepRegister(memory, aircraft, { id: act.defect }, act, times.enteredAt);
   }
-  const defects = new Map([...soFar].map(([id, one]) => [id, rowOf(aircraft, one, zoneData.get(id) ?? [])]));
+  const defects = new Map(
+    [...soFar].map(([id, one]) => [id, rowOf(aircraft, one, zoneData.get(id) ?? [], revisions)]),
+  );
   return { defects, defectActs, registerActs, leftItems: memory.lines };
 }
 
@@ -64,8 +71,22 @@ function isAct(what: string, act: unknown): act is object {
   return /^(defect|register)\./.test(what) && typeof act === 'object' && act !== null;
 }
 
-function rowOf(aircraft: AircraftRow, { number, enteredAt, acts }: DefectSoFar, zoneData: ZoneDifference[]): object {
+function rowOf(
+  aircraft: AircraftRow,
+  { number, enteredAt, acts }: DefectSoFar,
+  zoneData: ZoneDifference[],
+  revisions: readonly MelSummary[],
+): object {
   const life: DefectLife = underZoneData(replay(acts), zoneData);
   const first = firstColumnsOf(aircraft, replay(acts.slice(0, 1)), enteredAt);
-  return { ...first, number, ...columnsOf(life, enteredAt, {}) };
+  const basis = life.deferral?.basis;
+  const revision =
+    basis?.kind === 'mel-row'
+      ? revisions.find(
+          (one) =>
+            one.aircraftType === aircraft.type && one.document === basis.document && one.revision === basis.revision,
+        )
+      : undefined;
+  const known = basis?.kind === 'mel-row' ? { melRevisionId: revision?.id ?? null } : {};
+  return { ...first, number, ...columnsOf(life, enteredAt, known) };
 }
