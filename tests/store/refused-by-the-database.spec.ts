@@ -148,6 +148,7 @@ describe('the guards', () => {
     expect(open).toEqual([
       'challenge',
       'credential',
+      'failed_attempt',
       'migration',
       'passkey',
       'person',

@@ -78,6 +78,7 @@ import { PasskeysService } from './people/passkeys.service.js';
 import { PeopleController } from './people/people.controller.js';
 import { Secrets } from './people/secrets.js';
 import { SignaturesController } from './people/signatures.controller.js';
+import { FailedAttempts } from './people/failed-attempts.service.js';
 import { SignInService } from './people/sign-in.service.js';
 import { SignOnController } from './people/sign-on.controller.js';
 import { SIGN_ON, SignOnService, type SignOnSettings } from './people/sign-on.service.js';
@@ -208,6 +209,7 @@ export class AppModule {
         { provide: APP_FILTER, useClass: ProblemFilter },
         { provide: APP_PIPE, useFactory: inputPipe },
         SignInService,
+        FailedAttempts,
         MembersService,
         AccountsService,
         AuthorisationsService,

@@ -89,8 +89,8 @@ function Entrance() {
       </Frame>
     );
   }
-  const { person, operator, operators, roles, means } = value;
-  const signed: Signed = { person, operator, operators, roles, means, readAgain };
+  const { person, operator, operators, roles, means, failedAttempts } = value;
+  const signed: Signed = { person, operator, operators, roles, means, failedAttempts, readAgain };
   return (
     <SessionContext.Provider value={signed}>
       <Frame signed={signed}>

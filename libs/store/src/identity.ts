@@ -77,9 +77,23 @@ export class Identity {
     return { counted: row?.counted ?? false, lockedUntil: isoText(row?.until_at ?? null) };
   }
 
-  /** The secret was right: counting starts anew, and the name is free. */
+  /** The secret was right: counting starts anew, and the name is free. What was in vain is kept for its owner to see. */
   async takeBackAttempts(signInName: string): Promise<void> {
     await this.source.query('select take_back_attempts($1)', [signInName]);
+  }
+
+  /** How often somebody tried this person's name in vain, and the person has not said that it was seen. */
+  async failedAttempts(personId: string): Promise<number> {
+    const [row] = await this.asPerson<{ failed: number }>(
+      personId,
+      'select failed from failed_attempt where person_id = $1',
+      [personId],
+    );
+    return row?.failed ?? 0;
+  }
+
+  async failedAttemptsSeen(personId: string): Promise<void> {
+    await this.asPerson(personId, 'delete from failed_attempt where person_id = $1', [personId]);
   }
 
   /** From then on it is the person's own. */

@@ -74,6 +74,7 @@ export class PeopleController {
     return {
       at: this.now(),
       person: { id: person.personId, name: person.name },
+      failedAttempts: await this.store.identity.failedAttempts(person.personId),
       means: await this.signInService.meansOf(person.personId),
       operators,
       operator: chosen ? await this.operatorView(chosen.id, person.personId) : null,
@@ -111,6 +112,15 @@ export class PeopleController {
       originOf(this.publicUrl, request),
       await this.signInService.changeSecret(person, secret, fresh),
     );
+    void reply.status(204).send();
+  }
+
+  @WithoutOperator()
+  @Delete('failed-attempts')
+  @HttpCode(204)
+  @ApiOperation({ summary: 'Say that you saw how often somebody tried your name in vain; it is counted anew.' })
+  async seen(@CurrentPerson() { personId }: SignedIn, @Res() reply: FastifyReply): Promise<void> {
+    await this.store.identity.failedAttemptsSeen(personId);
     void reply.status(204).send();
   }
 

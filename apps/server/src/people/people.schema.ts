@@ -98,6 +98,9 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
   SessionView: object({
     at: instant('The time on the server'),
     person: object({ id: text('id'), name: text('Name.') }),
+    failedAttempts: whole(
+      'How often somebody tried in vain to prove the secret of this person, since that was last seen.',
+    ),
     means: object(
       {
         first: yesNo('The secret is a first one still: an own one has to be chosen.'),

@@ -9,6 +9,7 @@ import { hashToken } from '../http/session.guard.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import type { Proof } from './proof.js';
 import { PasskeysService } from './passkeys.service.js';
+import { FailedAttempts } from './failed-attempts.service.js';
 import { misfitOfSecret } from './fresh-secret.js';
 import { hashSecret, Secrets } from './secrets.js';
 import { SignOnService } from './sign-on.service.js';
@@ -51,6 +52,7 @@ export class SignInService {
     private readonly secrets: Secrets,
     private readonly passkeys: PasskeysService,
     private readonly signOn: SignOnService,
+    private readonly failed: FailedAttempts,
     @Inject(PUBLIC_URL) private readonly publicUrl: string | null,
   ) {}
 
@@ -184,8 +186,13 @@ export class SignInService {
       const until = new Date(Date.parse(at) + LOCK_MINUTES * 60_000).toISOString();
       const attempt = await this.store.identity.attempt(name, { at, from: FAILURES_BEFORE_LOCK, until });
       if (!attempt.counted) throw locked(attempt.lockedUntil ?? at);
-      if (!credential) return this.secrets.isNobody(secret);
+      if (!credential) {
+        const nobody = await this.secrets.isNobody(secret);
+        this.failed.tell(null, attempt.lockedUntil);
+        return nobody;
+      }
       const right = await this.secrets.isRight(credential.personId, credential.hash, secret);
+      if (!right) this.failed.tell(credential.personId, attempt.lockedUntil);
       if (right) await this.store.identity.takeBackAttempts(name);
       return right;
     });

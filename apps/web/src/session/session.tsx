@@ -12,6 +12,8 @@ export interface Signed {
   roles: string[];
   /** By which means this person may sign. */
   means: SessionView['means'];
+  /** How often somebody tried this person's name in vain, until the person says that it was seen. */
+  failedAttempts: number;
   /** Reads the session again: after signing out, or choosing another operator. */
   readAgain(): Promise<void>;
 }

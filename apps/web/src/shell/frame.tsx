@@ -4,6 +4,7 @@ import { useLocation } from 'preact-iso';
 import { carryOut, freshKey } from '../api/client.js';
 import type { Signed } from '../session/session.js';
 import { roleWords } from '../words/words.js';
+import { FailedAttempts } from '../session/failed-attempts.js';
 import { onAnnounce } from './announce.js';
 
 const PLACES = [
@@ -30,6 +31,7 @@ export function Frame({ signed, children }: { signed: Signed | null; children: C
         {signed && <Places />}
         {signed && <Original signed={signed} />}
         {signed?.operator.newerZoneData && <OlderHere newer={signed.operator.newerZoneData} />}
+        {signed && signed.failedAttempts > 0 && <FailedAttempts signed={signed} />}
       </header>
       {children}
       <Aloud />

@@ -26,6 +26,7 @@ import { BackupsRecorded1795598100000 } from './1795598100000-backups-recorded.j
 import { ErasureOfAPerson1795598500000 } from './1795598500000-erasure-of-a-person.js';
 import { ConfirmedMailboxes1795603000000 } from './1795603000000-confirmed-mailboxes.js';
 import { ErasedPeople1795605000000 } from './1795605000000-erased-people.js';
+import { FailedAttemptsTold1795605010000 } from './1795605010000-failed-attempts-told.js';
 import { Concurrences1795606000000 } from './1795606000000-concurrences.js';
 import { Accounts1795606100000 } from './1795606100000-accounts.js';
 
@@ -59,6 +60,7 @@ export const migrations = [
   ErasureOfAPerson1795598500000,
   ConfirmedMailboxes1795603000000,
   ErasedPeople1795605000000,
+  FailedAttemptsTold1795605010000,
   Concurrences1795606000000,
   Accounts1795606100000,
 ];

@@ -10,6 +10,7 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   challenge: 'asked and answered within minutes',
   session: 'ends by itself; each signature tells in which session it was given',
   sign_in_attempt: 'a count that goes back to nothing; failed attempts themselves are recorded',
+  failed_attempt: 'a number for its owner, until seen; failed attempts themselves are recorded',
   idempotency: 'answers kept for requests that are sent again',
   reminder: 'what is to be sent, worked out from deadlines and addresses; each is noticed once',
   record_entry: 'is the record: checked by proviso record verify',
