@@ -118,6 +118,33 @@ describe('E-13: EU, each terminal is guarded against unauthorised change (AMC M.
 });
 
 describe('E-14: legible throughout, the original kept (SEEN)', () => {
+  it('E-14: a record that was lost and made anew is stated, signed, with the authority that was told', async () => {
+    const { aircraft } = (await scene.person('wenna').get<Shapes['DefectView']>(`/api/defects/${defect}`)).defect;
+    const path = `/api/aircraft/${aircraft}/losses`;
+    const loss = {
+      from: '2025-12-01T00:00:00Z',
+      until: '2025-12-03T00:00:00Z',
+      lost: 'the log sheets of two days were burnt',
+      madeFrom: 'the copies kept at the station',
+      authority: 'the authority of the register',
+      reference: 'LOSS 12',
+    };
+    const asked = (over: Partial<typeof loss> = {}) =>
+      `${path}/statement?${new URLSearchParams({ ...loss, ...over }).toString()}`;
+    const quality = scene.person('wenna');
+    const refusal = await quality.refused('GET', asked({ until: loss.from }));
+    expect(refusal).toMatchObject({ status: 422, errors: [{ pointer: '/until' }] });
+    expect(await scene.person('odrin').refused('GET', asked())).toMatchObject({ status: 403 });
+    const { statement } = await quality.get<Shapes['Statement']>(asked());
+    for (const said of [loss.lost, loss.madeFrom, loss.authority, loss.reference]) expect(statement).toContain(said);
+    const sign = { secret: quality.secret, statement };
+    const other = await quality.refused('POST', path, { body: { ...loss, lost: 'nothing much', sign } });
+    expect(other.code).toBe('statement-not-shown');
+    await quality.post(path, { ...loss, sign });
+    const { losses } = await scene.person('odrin').get<Shapes['Losses']>(path);
+    expect(losses).toMatchObject([{ ...loss, statement }]);
+  });
+
   it('E-14: the first words stand in history and on paper after everything that followed, and cannot be removed', async () => {
     const reader = scene.person('wenna');
     const { history } = await reader.get<Shapes['DefectView']>(`/api/defects/${defect}`);

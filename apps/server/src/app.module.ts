@@ -101,6 +101,8 @@ import { PlacardsController } from './documents/placards.controller.js';
 import { PlacardsService } from './documents/placards.service.js';
 import { OpenItemsController } from './record/open-items.controller.js';
 import { ExportsService } from './record/exports.service.js';
+import { LossesController } from './record/losses.controller.js';
+import { LossesService } from './record/losses.service.js';
 import { HistoriesController } from './record/histories.controller.js';
 import { AddressesService } from './watch/reminders/addresses.service.js';
 import { ConfirmationsService } from './watch/reminders/confirmations.service.js';
@@ -188,6 +190,7 @@ export class AppModule {
         LiveController,
         RecordController,
         HistoriesController,
+        LossesController,
         OpenItemsController,
         DocumentsController,
         PlacardsController,
@@ -217,6 +220,7 @@ export class AppModule {
         ErasuresService,
         RetentionService,
         RecordStateService,
+        LossesService,
         Challenges,
         PasskeysService,
         SignOnService,

@@ -102,5 +102,21 @@ export const RECORD_SHAPES: Record<string, Shape> = {
       ),
     ),
   }),
+  Losses: object({
+    losses: list(
+      object({
+        from: text('From when on something is missing.'),
+        until: text('Until when.'),
+        lost: text('What was lost, and how.'),
+        madeFrom: text('Out of what it was made anew.'),
+        authority: text('The authority that was told.'),
+        reference: text('The reference under which it was told.'),
+        statement: text('What was certified.'),
+        by: text('Name.'),
+        signedAt: instant('When it was signed'),
+        sealedAs: orNull(whole('Its number in the record, once sealed.')),
+      }),
+    ),
+  }),
   RecordHead: object({ size: whole('How many entries.'), root: orNull(text('Root hash, hex.')) }),
 };

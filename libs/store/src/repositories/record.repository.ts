@@ -133,6 +133,11 @@ export class RecordOfOperator {
     return this.select('e.aircraft_id = $2', 'e.seq limit $3', [aircraftId, limit]);
   }
 
+  /** What was recorded of one kind of an aircraft, in the order it was written. */
+  ofAircraftAndKind(aircraftId: string, what: string): Promise<Recorded[]> {
+    return this.select('e.aircraft_id = $2 and e.what = $3', 'e.seq', [aircraftId, what]);
+  }
+
   /** All of one aircraft in the order of the record; what is not sealed yet comes last. */
   wholeOfAircraft(aircraftId: string): Promise<Recorded[]> {
     return this.select('e.aircraft_id = $2', 's.number nulls last, e.seq', [aircraftId]);
