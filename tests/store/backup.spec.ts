@@ -97,10 +97,10 @@ describe('a backup', () => {
       const sealer = await startSealer(empty.ownerUrl, { everyMs: 5 });
       await again.withOperator(operator.id, operator.person, (tx) => tx.record.append(anEntry(operator)));
       const size = async () => (await again.withOperator(operator.id, null, (tx) => tx.record.head()))?.size ?? 0;
-      while ((await size()) < 4) await new Promise((go) => setTimeout(go, 10));
+      while ((await size()) < 5) await new Promise((go) => setTimeout(go, 10));
       await sealer.stop();
       await again.close();
-      expect((await verifyRecord(empty.appUrl))[0]).toMatchObject({ entries: 4, waiting: 0, misfit: null });
+      expect((await verifyRecord(empty.appUrl))[0]).toMatchObject({ entries: 5, waiting: 0, misfit: null });
     });
   });
 
