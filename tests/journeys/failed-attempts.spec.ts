@@ -6,6 +6,7 @@
 import { Writable } from 'node:stream';
 import { pino } from 'pino';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Shapes } from '../support/api-client.js';
 import { mailServer, type MailServer } from '../support/mail-server.js';
 import { demoSecret, runningServer, type RunningServer } from '../support/running-server.js';
 import { withClient } from '../support/with-client.js';
@@ -20,7 +21,11 @@ let mail: MailServer;
 beforeAll(async () => {
   mail = await mailServer();
   const logger = pino(new Writable({ write: (chunk, _, done) => ((log += String(chunk)), done()) }));
-  const watch = { mail: { url: mail.url, from: 'Proviso <proviso@proviso.invalid>' }, endpointsInside: false };
+  const watch = {
+    mail: { url: mail.url, from: 'Proviso <proviso@proviso.invalid>' },
+    endpointsInside: false,
+    everyMs: 30,
+  };
   server = await runningServer({ now: () => clock, demo: true, logger, watch });
 });
 
@@ -88,20 +93,20 @@ it('its owner is told at the next sign-in, how often, until it is seen', async (
 
 it('when the name is locked its owner gets a mail, and one only', async () => {
   const owner = await server.signIn('odrin');
-  await owner.post('/api/reminder-addresses', {
-    kind: 'email',
-    address: 'odrin@proviso.invalid',
-    label: 'at work',
-  });
+  const entered = { kind: 'email', address: 'odrin@proviso.invalid', label: 'at work' };
+  const { body } = await owner.post<Shapes['ReminderAddressEntered']>('/api/reminder-addresses', entered);
+  const [asked] = await until(() => mail.arrived, 1);
+  const code = /\d{4} \d{4}/.exec(asked?.mail.text ?? '')?.[0];
+  await owner.post(`/api/reminder-addresses/${body.address.id}/confirmation`, { code });
   for (let n = 1; n <= 5; n += 1) await tries('odrin', `${GUESS} ${n}`);
   expect(await tries('odrin', demoSecret())).toBe(429);
-  const [arrived] = await until(() => mail.arrived, 1);
+  const [, arrived] = await until(() => mail.arrived, 2);
   expect(arrived?.to).toEqual(['odrin@proviso.invalid']);
   expect(arrived?.mail.subject).toBe('Your name is locked after attempts to sign in');
   expect(arrived?.mail.text).toContain('locked until 2026-01-15T12:05:00.000Z');
   expect(arrived?.mail.text).not.toContain(GUESS);
   clock = '2026-01-15T12:06:00.000Z';
   await server.signIn('odrin');
-  expect(mail.arrived).toHaveLength(1);
+  expect(mail.arrived).toHaveLength(2);
   expect((await recorded()).at(-1)?.payload.lockedUntil).toBe('2026-01-15T12:05:00.000Z');
 });

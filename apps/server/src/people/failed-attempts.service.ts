@@ -41,7 +41,8 @@ export class FailedAttempts {
         const nobody = { who: null, authorisation: null, organisation: null, aircraft: null };
         await tx.record.append({ ...nobody, what: 'sign-in.failed', times: { enteredAt }, payload });
         for (const one of await tx.reminderAddresses.inUse()) {
-          if (one.personId === personId && one.kind === 'email' && !one.forAll) mailboxes.set(one.address, one.id);
+          if (one.personId === personId && one.kind === 'email' && !one.forAll && one.confirmedAt !== null)
+            mailboxes.set(one.address, one.id);
         }
       });
     }

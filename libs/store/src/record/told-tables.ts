@@ -61,7 +61,10 @@ export const toldTables: readonly ToldTable[] = [
   told(MovementFileTable),
   told(MovementTrayTable),
   told(CalendarFeedTable, ['label']),
-  told(ReminderAddressTable, ['address', 'label', 'secret', 'formerSecret', 'formerUntil']),
+  told(ReminderAddressTable, [
+    ...['address', 'label', 'secret', 'formerSecret', 'formerUntil'],
+    ...['codeHash', 'codeSentAt', 'codeProblem', 'codeTries', 'codesAsked'],
+  ]),
 ];
 
 const byName = new Map(toldTables.map((one) => [one.table.options.name, one]));
