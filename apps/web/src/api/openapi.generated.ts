@@ -87,6 +87,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/session/failed-attempts': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    post?: never;
+    /** Say that you saw how often somebody tried your name in vain; it is counted anew. */
+    delete: operations['PeopleController_seen'];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/people': {
     parameters: {
       query?: never;
@@ -2294,6 +2311,41 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/aircraft/{id}/losses': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What of the record of this aircraft was lost and made anew, as it was stated. */
+    get: operations['LossesController_list'];
+    put?: never;
+    /** State, signed, that part of the record was lost and made anew, and which authority was told. */
+    post: operations['LossesController_state'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/losses/statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What is certified when a loss is stated. */
+    get: operations['LossesController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects.csv': {
     parameters: {
       query?: never;
@@ -3378,6 +3430,22 @@ export interface components {
       /** @description Why a person enters or corrects it. */
       reason: string;
     };
+    LossBody: {
+      /** @description From when on something is missing. */
+      from: string;
+      /** @description Until when. */
+      until: string;
+      /** @description What was lost, and how. */
+      lost: string;
+      /** @description Out of what it was made anew: sheets, work orders, the record of the engine shop. */
+      madeFrom: string;
+      /** @description The authority that was told. */
+      authority: string;
+      /** @description The reference under which it was told. */
+      reference: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
     ProblemType: {
       /** @description Address of the type. */
       type: string;
@@ -3603,6 +3671,8 @@ export interface components {
         /** @description Name. */
         name: string;
       };
+      /** @description How often somebody tried in vain to prove the secret of this person, since that was last seen. */
+      failedAttempts: number;
       /** @description By which means this person may sign. */
       means: {
         /** @description The secret is a first one still: an own one has to be chosen. */
@@ -6757,6 +6827,32 @@ export interface components {
         sentence: string;
       } | null;
     };
+    Losses: {
+      losses: {
+        /** @description From when on something is missing. */
+        from: string;
+        /** @description Until when. */
+        until: string;
+        /** @description What was lost, and how. */
+        lost: string;
+        /** @description Out of what it was made anew. */
+        madeFrom: string;
+        /** @description The authority that was told. */
+        authority: string;
+        /** @description The reference under which it was told. */
+        reference: string;
+        /** @description What was certified. */
+        statement: string;
+        /** @description Name. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When it was signed (ISO 8601)
+         */
+        signedAt: string;
+        sealedAs: number | null;
+      }[];
+    };
     RecordHead: {
       /** @description How many entries. */
       size: number;
@@ -6955,6 +7051,32 @@ export interface operations {
         'application/json': components['schemas']['ChangeSecretBody'];
       };
     };
+    responses: {
+      204: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  PeopleController_seen: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
     responses: {
       204: {
         headers: {
@@ -11740,6 +11862,113 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['RecordHistory'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  LossesController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Losses'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  LossesController_state: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['LossBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Losses'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  LossesController_statement: {
+    parameters: {
+      query: {
+        /** @description From when on something is missing. */
+        from: string;
+        /** @description Until when. */
+        until: string;
+        /** @description What was lost, and how. */
+        lost: string;
+        /** @description Out of what it was made anew: sheets, work orders, the record of the engine shop. */
+        madeFrom: string;
+        /** @description The authority that was told. */
+        authority: string;
+        /** @description The reference under which it was told. */
+        reference: string;
+      };
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -3,6 +3,7 @@ import { AircraftTable } from '../rows/aircraft.row.js';
 import { AuthorisationTable } from '../rows/authorisation.row.js';
 import { CalendarFeedTable } from '../rows/calendar-feed.row.js';
 import { CardConfirmationTable, CardLibraryTable, ManualRevisionTable } from '../rows/card.row.js';
+import { ConcurrenceTable } from '../rows/concurrence.row.js';
 import { DirectiveTable } from '../rows/directive.row.js';
 import { ExtensionTable } from '../rows/extension.row.js';
 import { FactTable } from '../rows/fact.row.js';
@@ -50,6 +51,7 @@ export const toldTables: readonly ToldTable[] = [
   told(FlightTable),
   told(FactTable),
   told(JudgementTable),
+  told(ConcurrenceTable),
   told(VerdictTable),
   told(ExtensionTable),
   told(DirectiveTable),
