@@ -47,7 +47,7 @@ export async function tellAllRows(tx: Transaction & { record: RecordOfOperator }
   for (const { table, key } of toldTables) {
     const { name } = table.options;
     const keys = await tx.query<{ key: string }>(
-      `select ${key === 'personId' ? 'person_id' : key}::text as key from ${name}
+      `select ${key.replace(/[A-Z]/, (letter) => `_${letter.toLowerCase()}`)}::text as key from ${name}
        where ${name === 'operator' ? 'id' : 'operator_id'} = $1`,
       [tx.operatorId],
     );

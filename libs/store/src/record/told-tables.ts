@@ -39,6 +39,19 @@ const told = (table: EntitySchema, without: readonly string[] = [], key: ToldTab
   without: [...NEVER, ...without],
 });
 
+const NEVER_OF_AN_ADDRESS = [
+  'address',
+  'label',
+  'secret',
+  'formerSecret',
+  'formerUntil',
+  'codeHash',
+  'codeSentAt',
+  'codeProblem',
+  'codeTries',
+  'codesAsked',
+];
+
 /** What is told of no act by itself: what was entered, settled, planned, answered and loaded. */
 export const toldTables: readonly ToldTable[] = [
   told(OperatorTable),
@@ -63,10 +76,7 @@ export const toldTables: readonly ToldTable[] = [
   told(MovementFileTable),
   told(MovementTrayTable),
   told(CalendarFeedTable, ['label']),
-  told(ReminderAddressTable, [
-    ...['address', 'label', 'secret', 'formerSecret', 'formerUntil'],
-    ...['codeHash', 'codeSentAt', 'codeProblem', 'codeTries', 'codesAsked'],
-  ]),
+  told(ReminderAddressTable, NEVER_OF_AN_ADDRESS),
 ];
 
 const byName = new Map(toldTables.map((one) => [one.table.options.name, one]));
