@@ -121,7 +121,7 @@ async function defer(client, { id, number, registration, etag }, entry = ENTRY) 
   await post(client, `/api/defects/${id}/deferral`, { row: '1', sign: { secret: client.secret, statement } }, etag);
 }
 
-async function post({ url, cookie }, path, body, etag) {
+export async function post({ url, cookie }, path, body, etag) {
   const response = await fetch(`${url}${path}`, {
     method: 'POST',
     headers: {

@@ -1,11 +1,19 @@
-import type { MovementCounters } from '#movements';
+import type { MovementCounters, Transmission } from '#movements';
 
-export interface Year {
-  transmissions: { text: string; receivedAt: string }[];
+interface Asked {
+  aircraft: number;
+  days: number;
+  seed?: number;
+}
+
+interface Truth {
   counters: MovementCounters;
   garbage: number;
   corrected: number;
 }
 
-export function yearOfMovements(asked: { aircraft: number; days: number; seed?: number }): Year;
+export function yearOfMovements(asked: Asked): Truth & { transmissions: Transmission[] };
+
+export function movementsByDay(asked: Asked & { truth: Partial<Truth> }): Generator<Transmission[], void>;
+
 export function markOf(plane: number): string;

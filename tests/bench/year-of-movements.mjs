@@ -8,65 +8,90 @@ const DAY = 86_400_000;
 const BEGIN = Date.UTC(2026, 0, 1);
 
 /** @returns transmissions in the order of receipt, and what is true about them */
-export function yearOfMovements({ aircraft, days, seed = 1 }) {
+export function yearOfMovements(asked) {
+  const truth = {};
+  const transmissions = [...movementsByDay({ ...asked, truth })].flat();
+  return { transmissions, ...truth };
+}
+
+/**
+ * The same day by day, so that a year need not be in memory: each list holds what was received on one day.
+ * @param begin midnight before the first day; @param truth gets the counters, and how many were garbage and corrections, when the last day was asked for
+ */
+export function* movementsByDay({ aircraft, days, seed = 1, begin = BEGIN, truth }) {
   const random = randomOf(seed);
   const whole = (least, most) => least + Math.floor(random() * (most - least + 1));
   const counters = new Map();
+  const writing = { random, whole, begin, garbage: 0, corrected: 0 };
+  let sent = [];
+  for (let plane = 0; plane < aircraft; plane += 1) {
+    const own = { flights: 0, flightDays: new Set(), blockMinutes: 0, flightMinutes: 0, cycles: 0, landings: 0 };
+    counters.set(markOf(plane), own);
+  }
+  for (let day = 0; day < days; day += 1) {
+    for (let plane = 0; plane < aircraft; plane += 1) {
+      sent.push(...dayOfOne({ plane, day, own: counters.get(markOf(plane)) }, writing));
+    }
+    // What the next day sends is received on that day or later.
+    const end = day === days - 1 ? Infinity : begin + (day + 1) * DAY;
+    sent.sort((one, other) => one.at - other.at);
+    const after = sent.findIndex(({ at }) => at >= end);
+    const received = after === -1 ? sent : sent.slice(0, after);
+    sent = after === -1 ? [] : sent.slice(after);
+    yield received.map(({ text, at }) => ({ text, receivedAt: new Date(at).toISOString() }));
+  }
+  const { garbage, corrected } = writing;
+  Object.assign(truth, { counters: counted(counters), garbage, corrected });
+}
+
+/** What one aircraft sends about one day; what it flew is added to its own counters. */
+function dayOfOne({ plane, day, own }, writing) {
+  const { random, whole, begin } = writing;
+  const mark = markOf(plane);
   const sent = [];
   const send = (at, text) => sent.push({ text, at: at + whole(0, 59) * MINUTE });
-  let garbage = 0;
-  let corrected = 0;
-
-  for (let plane = 0; plane < aircraft; plane += 1) {
-    const mark = markOf(plane);
-    const own = { flights: 0, flightDays: new Set(), blockMinutes: 0, flightMinutes: 0, cycles: 0, landings: 0 };
-    counters.set(mark, own);
-    for (let day = 0; day < days; day += 1) {
-      let off = BEGIN + day * DAY + whole(4 * 60, 7 * 60) * MINUTE;
-      const legs = (plane + day) % 5 < 2 ? 3 : 2;
-      for (let leg = 0; leg < legs; leg += 1) {
-        const scheduled = two(new Date(off).getUTCDate());
-        const flight = `QB${plane * 5 + leg + 1}/${scheduled}.${mark}`;
-        const airborne = off + whole(6, 25) * MINUTE;
-        const landed = airborne + whole(45, 190) * MINUTE;
-        const on = landed + whole(3, 15) * MINUTE;
-        const clock = random() < 0.5 ? four : six;
-        const [from, to] = leg % 2 === 0 ? ['QXA', 'QXB'] : ['QXB', 'QXA'];
-        const late = random() < 0.1 ? `\nDL41/00${two(whole(5, 55))}` : '';
-        const departure = (wheelsOff) =>
-          `MVT\n${flight}.${from}\nAD${clock(off)}/${clock(wheelsOff)} EA${four(landed)} ${to}${late}\nPX${whole(20, 180)}`;
-        const arrival = (wheelsOn) => `MVT\n${flight}.${to}\nAA${clock(wheelsOn)}/${clock(on)}`;
-        const truth = { airborne, landed };
-        for (const [what, at, write] of [
-          ['airborne', airborne, departure],
-          ['landed', on, arrival],
-        ]) {
-          const text = write(truth[what]);
-          send(at, text);
-          if (random() < 0.02) send(at, text);
-          if (random() < 0.01) {
-            truth[what] += (what === 'airborne' ? 1 : -1) * MINUTE;
-            sent.push({ text: `COR ${write(truth[what])}`, at: at + whole(60, 119) * MINUTE });
-            corrected += 1;
-          }
-          if (random() < 0.005) {
-            garbage += 1;
-            send(at, garbageOf(garbage, mark, scheduled));
-          }
-        }
-        own.flights += 1;
-        own.cycles += 1;
-        own.landings += 1;
-        own.flightDays.add(new Date(off).toISOString().slice(0, 10));
-        own.blockMinutes += (on - off) / MINUTE;
-        own.flightMinutes += (truth.landed - truth.airborne) / MINUTE;
-        off = on + whole(35, 75) * MINUTE;
+  let off = begin + day * DAY + whole(4 * 60, 7 * 60) * MINUTE;
+  const legs = (plane + day) % 5 < 2 ? 3 : 2;
+  for (let leg = 0; leg < legs; leg += 1) {
+    const scheduled = two(new Date(off).getUTCDate());
+    const flight = `QB${plane * 5 + leg + 1}/${scheduled}.${mark}`;
+    const airborne = off + whole(6, 25) * MINUTE;
+    const landed = airborne + whole(45, 190) * MINUTE;
+    const on = landed + whole(3, 15) * MINUTE;
+    const clock = random() < 0.5 ? four : six;
+    const [from, to] = leg % 2 === 0 ? ['QXA', 'QXB'] : ['QXB', 'QXA'];
+    const late = random() < 0.1 ? `\nDL41/00${two(whole(5, 55))}` : '';
+    const out = off;
+    const departure = (wheelsOff) =>
+      `MVT\n${flight}.${from}\nAD${clock(out)}/${clock(wheelsOff)} EA${four(landed)} ${to}${late}\nPX${whole(20, 180)}`;
+    const arrival = (wheelsOn) => `MVT\n${flight}.${to}\nAA${clock(wheelsOn)}/${clock(on)}`;
+    const truth = { airborne, landed };
+    for (const [what, at, write] of [
+      ['airborne', airborne, departure],
+      ['landed', on, arrival],
+    ]) {
+      const text = write(truth[what]);
+      send(at, text);
+      if (random() < 0.02) send(at, text);
+      if (random() < 0.01) {
+        truth[what] += (what === 'airborne' ? 1 : -1) * MINUTE;
+        sent.push({ text: `COR ${write(truth[what])}`, at: at + whole(60, 119) * MINUTE });
+        writing.corrected += 1;
+      }
+      if (random() < 0.005) {
+        writing.garbage += 1;
+        send(at, garbageOf(writing.garbage, mark, scheduled));
       }
     }
+    own.flights += 1;
+    own.cycles += 1;
+    own.landings += 1;
+    own.flightDays.add(new Date(off).toISOString().slice(0, 10));
+    own.blockMinutes += (on - off) / MINUTE;
+    own.flightMinutes += (truth.landed - truth.airborne) / MINUTE;
+    off = on + whole(35, 75) * MINUTE;
   }
-  sent.sort((one, other) => one.at - other.at);
-  const transmissions = sent.map(({ text, at }) => ({ text, receivedAt: new Date(at).toISOString() }));
-  return { transmissions, counters: counted(counters), garbage, corrected };
+  return sent;
 }
 
 /** Of each aircraft and of all, with the days that somebody flew on counted for each aircraft. */

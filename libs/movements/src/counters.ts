@@ -27,32 +27,62 @@ type CountingSettings = Pick<ReadingSettings, 'base' | 'rampReturnMakesFlightDay
 
 /** @throws RangeError when the base is no zone */
 export function countersOf(legs: readonly FlownLeg[], settings: CountingSettings): MovementCounters {
-  const byRegistration = new Map<string, FlownLeg[]>();
-  for (const leg of legs) {
-    const others = byRegistration.get(leg.registration);
-    if (others) others.push(leg);
-    else byRegistration.set(leg.registration, [leg]);
-  }
-  const registrations = [...byRegistration].sort(([one], [other]) => (one < other ? -1 : 1));
-  return {
-    ...counted(legs, settings),
-    byRegistration: Object.fromEntries(registrations.map(([mark, own]) => [mark, counted(own, settings)])),
-  };
+  const counting = new CountingLegs(settings);
+  counting.add(legs);
+  return counting.counters();
 }
 
-function counted(legs: readonly FlownLeg[], { base, rampReturnMakesFlightDay }: CountingSettings): UsageCounters {
-  const sum = (read: (leg: FlownLeg) => number) => legs.reduce((total, leg) => total + read(leg), 0);
-  const starting = legs.filter((leg) => leftTheGround(leg) || (rampReturnMakesFlightDay && leg.ending === 'ramp'));
-  return {
-    flights: legs.filter(leftTheGround).length,
-    flightDays: new Set(starting.map(({ registration, offBlockAt }) => `${registration} ${dayIn(base, offBlockAt)}`))
-      .size,
-    blockMinutes: sum((leg) => leg.blockMinutes),
-    flightMinutes: sum((leg) => leg.flightMinutes),
-    cycles: sum((leg) => leg.cycles),
-    landings: sum((leg) => leg.landings),
-    incomplete: legs.filter(({ missing }) => missing.length > 0).length,
-  };
+interface Tally extends Omit<UsageCounters, 'flightDays'> {
+  days: Set<string>;
+}
+
+/** Counts legs as they come, whole and in parts, each once. */
+export class CountingLegs {
+  private readonly tallies = new Map<string, Tally>();
+
+  constructor(private readonly settings: CountingSettings) {}
+
+  /** @throws RangeError when the base is no zone */
+  add(legs: Iterable<FlownLeg>): void {
+    const { base, rampReturnMakesFlightDay } = this.settings;
+    for (const leg of legs) {
+      const tally = this.of(leg.registration);
+      const flown = leftTheGround(leg);
+      if (flown || (rampReturnMakesFlightDay && leg.ending === 'ramp')) tally.days.add(dayIn(base, leg.offBlockAt));
+      tally.flights += flown ? 1 : 0;
+      tally.blockMinutes += leg.blockMinutes;
+      tally.flightMinutes += leg.flightMinutes;
+      tally.cycles += leg.cycles;
+      tally.landings += leg.landings;
+      tally.incomplete += leg.missing.length > 0 ? 1 : 0;
+    }
+  }
+
+  counters(): MovementCounters {
+    const byRegistration = [...this.tallies]
+      .sort(([one], [other]) => (one < other ? -1 : 1))
+      .map(([mark, { days, ...tally }]) => [mark, { ...tally, flightDays: days.size }] as const);
+    const sum = (counter: keyof UsageCounters) => byRegistration.reduce((total, [, own]) => total + own[counter], 0);
+    return {
+      flights: sum('flights'),
+      flightDays: sum('flightDays'),
+      blockMinutes: sum('blockMinutes'),
+      flightMinutes: sum('flightMinutes'),
+      cycles: sum('cycles'),
+      landings: sum('landings'),
+      incomplete: sum('incomplete'),
+      byRegistration: Object.fromEntries(byRegistration),
+    };
+  }
+
+  private of(registration: string): Tally {
+    const known = this.tallies.get(registration);
+    if (known) return known;
+    const none = { flights: 0, blockMinutes: 0, flightMinutes: 0, cycles: 0, landings: 0, incomplete: 0 };
+    const fresh = { ...none, days: new Set<string>() };
+    this.tallies.set(registration, fresh);
+    return fresh;
+  }
 }
 
 function dayIn(base: string, instant: string): string {

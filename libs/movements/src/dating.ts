@@ -3,7 +3,7 @@ import type { TrayReason } from './message.js';
 import type { DatedMessage } from './dated-message.js';
 import { dayNear } from './scheduled-day.js';
 import type { ReadingSettings } from './settings.js';
-import { quoted } from './tray.js';
+import { quoted } from './quoted.js';
 import { firstAtOrAfter, lastAtOrBefore, minutesPerDay, writeDay, writeMinute } from './utc-minute.js';
 
 /** Why the times of a message could not be given their day; caught per message, and put into the tray. */

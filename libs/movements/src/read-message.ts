@@ -5,7 +5,8 @@ import { readBody, type MessageBody } from './read-body.js';
 import { scheduledDayOf } from './scheduled-day.js';
 import type { ReadingSettings } from './settings.js';
 import { startLine, type Chunk } from './transmissions.js';
-import { quoted, trayEntryOf } from './tray.js';
+import { quoted } from './quoted.js';
+import { trayEntryOf } from './tray.js';
 import { writeDay } from './utc-minute.js';
 
 export interface ReadChunk {

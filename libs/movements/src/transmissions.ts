@@ -1,5 +1,6 @@
 import type { Place } from './message.js';
 import { readReceipt, type Receipt } from './receipt.js';
+import { quoted } from './quoted.js';
 
 /** A text as it came in, with the instant of its receipt (ISO 8601 with Z or an offset). */
 export interface Transmission {
@@ -22,6 +23,21 @@ export const startLine = /^(COR )?(MVT|MVA|DIV)$/;
 
 /** Address and origin lines of the network in front of a message; common practice, no source. */
 const addressLine = /^(Q[A-Z]( [A-Z0-9]{7,8})+|\.[A-Z0-9]{7,8}( .*)?)$/;
+
+/**
+ * The chunks of several texts, each with the receipt of its text.
+ * @param first which transmission the first one is
+ * @throws RangeError for a receipt that is no instant
+ */
+export function chunksFrom(transmissions: readonly { text: string; receivedAt?: string }[], first = 1): Chunk[] {
+  return transmissions.flatMap(({ text, receivedAt }, index) => {
+    const receipt = receivedAt === undefined ? null : readReceipt(receivedAt);
+    if (receivedAt !== undefined && !receipt) {
+      throw new RangeError(`The receipt ${quoted(String(receivedAt))} is no instant such as 2026-01-21T11:20:00Z.`);
+    }
+    return chunksOf(text, receipt, first + index);
+  });
+}
 
 /**
  * Cuts a text into chunks, one for each message. A message ends at a blank line, at ETX, or where the next one begins.

@@ -2,11 +2,6 @@ import type { TrayEntry, TrayReason } from './message.js';
 import type { DatedMessage } from './dated-message.js';
 import type { Chunk } from './transmissions.js';
 
-/** Text from outside, quoted short and on one line. */
-export function quoted(text: string): string {
-  return JSON.stringify(text.length > 60 ? `${text.slice(0, 60)}...` : text);
-}
-
 export function trayEntryOf({ lines, place, receipt }: Chunk, reason: TrayReason, sentence: string): TrayEntry {
   return { reason, sentence, place, text: lines.join('\n'), receivedAt: receipt?.at ?? null };
 }
@@ -20,8 +15,13 @@ export function trayEntryFor(message: DatedMessage, reason: TrayReason, sentence
 export function withoutRepeats(tray: readonly TrayEntry[]): TrayEntry[] {
   const seen = new Map<string, TrayEntry>();
   for (const entry of tray) {
-    const key = JSON.stringify([entry.reason, entry.sentence, entry.text]);
+    const key = trayKey(entry);
     if (!seen.has(key)) seen.set(key, entry);
   }
   return [...seen.values()];
+}
+
+/** What makes two entries one thing to look at. */
+export function trayKey({ reason, sentence, text }: TrayEntry): string {
+  return JSON.stringify([reason, sentence, text]);
 }

@@ -8,6 +8,11 @@ export function writeMinute(minute: number): string {
   return `${writeDay(day)}T${two(Math.floor(clock / 60))}:${two(clock % 60)}:00Z`;
 }
 
+/** The minute of an instant as `writeMinute` writes it. */
+export function readMinute(text: string): number {
+  return Date.parse(text) / 60_000;
+}
+
 /** `2026-01-21`. */
 export function writeDay(day: number): string {
   const { year, month, date } = dateOf(day);
