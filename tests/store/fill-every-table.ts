@@ -175,6 +175,21 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       { messageId, reason: 'no-arrival', sentence: 'It is not known.', openedAt: someInstant },
     ]);
     await tx.legs.add([aLeg({ aircraftId: of.aircraft, entryId, messageId, flightId })]);
+    await tx.engineCounts.add({
+      id: newId(),
+      version: 1,
+      aircraftId: of.aircraft,
+      kind: 'reading',
+      position: '1',
+      serial: 'E-1',
+      at: someInstant,
+      minutes: 60,
+      cycles: 1,
+      reason: 'the log of the engine',
+      personId: of.person,
+      writtenAt: someInstant,
+      entryId,
+    });
     await tx.idempotency.keep('k', 'f', { status: 201, headers: {}, body: '{}' });
   });
   await withClient(database.adminUrl, async (client) => {

@@ -17,6 +17,7 @@ const keptForEver = [
   'fact',
   'movement_delivery',
   'leg',
+  'engine_count',
   'manual_revision',
   'card_confirmation',
 ];

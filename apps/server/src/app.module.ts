@@ -58,6 +58,8 @@ import { MelController } from './mel/mel.controller.js';
 import { MelService } from './mel/mel.service.js';
 import { MelShelf } from './mel/mel-shelf.js';
 import { FileIntakeService } from './movements/files/file-intake.service.js';
+import { EnginesController } from './movements/engines/engines.controller.js';
+import { EnginesService } from './movements/engines/engines.service.js';
 import { IntakeService } from './movements/intake.service.js';
 import { LegsController } from './movements/legs.controller.js';
 import { LegsService } from './movements/legs.service.js';
@@ -187,6 +189,7 @@ export class AppModule {
         MelController,
         MovementsController,
         LegsController,
+        EnginesController,
         LiveController,
         RecordController,
         HistoriesController,
@@ -267,6 +270,7 @@ export class AppModule {
         FileIntakeService,
         TrayService,
         LegsService,
+        EnginesService,
         StandingsService,
         ExportsService,
         DocumentsService,

@@ -47,9 +47,14 @@ function sayOdd({ leg, offBlock }: ReadLeg, clock: RectificationClock): string {
   const isBefore = Temporal.Instant.compare(offBlock, startOf(clock)) < 0;
   const odd = [
     ...(isBefore ? ['left before the start'] : []),
-    ...(hasFlown(leg) ? [] : leg.onBlockAt === undefined ? ['not yet airborne'] : ['back on the ramp']),
+    ...(hasFlown(leg) ? [] : [whyNotFlown(leg)]),
   ];
   return odd.length === 0 ? '' : ` (${odd.join(', ')})`;
+}
+
+function whyNotFlown({ onlyEngines, onBlockAt }: Leg): string {
+  if (onlyEngines) return 'engine alone';
+  return onBlockAt === undefined ? 'not yet airborne' : 'back on the ramp';
 }
 
 function sayUsed(limit: Limit, used: number | null): string {

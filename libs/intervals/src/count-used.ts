@@ -28,10 +28,11 @@ export function countUsed(clock: RectificationClock, legs: readonly Leg[], optio
   const until = options.at === undefined ? null : readInstant('at', options.at);
   const begun = readLegs(legs).filter(({ offBlock }) => until === null || !isAfter(offBlock, until));
   const after = begun.filter(({ offBlock }) => !isAfter(start, offBlock));
-  const flown = after.filter(({ leg }) => hasFlown(leg));
+  const moved = after.filter(({ leg }) => leg.onlyEngines !== true);
+  const flown = moved.filter(({ leg }) => hasFlown(leg));
   const underWay = begun.filter(({ offBlock }) => isAfter(start, offBlock));
   const counting = [...after.map(({ leg }) => leg), ...underWay.map(({ leg }) => restOfLeg(leg, start, clock))];
-  const days = flightDaysOf(settings.rampReturnMakesFlightDay ? after : flown, clock, settings.flightDay);
+  const days = flightDaysOf(settings.rampReturnMakesFlightDay ? moved : flown, clock, settings.flightDay);
   const used: CountedUse = {
     flights: flown.length,
     ...daysUsed(days, settings),
@@ -39,7 +40,12 @@ export function countUsed(clock: RectificationClock, legs: readonly Leg[], optio
     blockMinutes: sum(counting, 'blockMinutes'),
     cycles: sum(counting, 'cycles'),
     ...engineUse(clock, counting, settings.hourClock),
-    ...stationUse(clock, begun, after, settings),
+    ...stationUse(
+      clock,
+      begun.filter(({ leg }) => leg.onlyEngines !== true),
+      moved,
+      settings,
+    ),
   };
   return clock.kind === 'counted' && clock.usedBefore !== undefined ? withUsedBefore(used, clock) : used;
 }

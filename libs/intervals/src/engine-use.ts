@@ -1,6 +1,6 @@
 import type { RectificationClock } from './clock.js';
 import { everyLimit } from './every-limit.js';
-import type { Leg } from './leg.js';
+import type { EngineUse, Leg } from './leg.js';
 import type { CountingSettings } from './settings.js';
 import type { Used } from './used.js';
 
@@ -29,7 +29,8 @@ export function engineUse(
   };
 }
 
-function useOf(leg: Leg, position: string, hourClock: CountingSettings['hourClock']) {
+/** What a leg used of the engine at a position. */
+export function useOf(leg: Leg, position: string, hourClock: CountingSettings['hourClock']): EngineUse {
   const own = leg.engines && Object.hasOwn(leg.engines, position) ? leg.engines[position] : undefined;
   return own ?? { minutes: hourClock === 'block' ? leg.blockMinutes : leg.flightMinutes, cycles: leg.cycles };
 }

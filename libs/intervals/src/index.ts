@@ -6,6 +6,9 @@ export { CATEGORY_DAYS, intervalOf, limitsOf, type Category } from './category.j
 export type { CalendarClock, CountedClock, RectificationClock, StatedStart } from './clock.js';
 export type { CountsFrom } from './counts-from.js';
 export { countUsed, type CountOptions } from './count-used.js';
+export { NO_ENGINE_COUNTS, type EngineCounts, type EngineReading, type EngineRun } from './engines/engine-count.js';
+export { engineCounters, type EngineCounter } from './engines/engine-counters.js';
+export { withEngines } from './engines/with-engines.js';
 export {
   extend,
   type Extension,

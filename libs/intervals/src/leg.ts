@@ -19,6 +19,8 @@ export interface Leg {
   to?: string | null;
   /** By position; an engine that is not named ran with the aircraft: its minutes and cycles are those of the leg. */
   engines?: Readonly<Record<string, EngineUse>>;
+  /** Engines ran and the aircraft did not move: no departure, no flight-day, no use of an engine that is not named. */
+  onlyEngines?: true;
 }
 
 /** What a leg used of one engine. A start that led to no flight can be a cycle of the engine and none of the aircraft. */

@@ -60,6 +60,7 @@ export type { ReminderRow } from './rows/reminder.row.js';
 export type { SignedHeadRow } from './rows/signed-head.row.js';
 export type { RegisterActRow } from './rows/register-act.row.js';
 export type { SignatureRow } from './rows/signature.row.js';
+export type { EngineCountRow } from './rows/engine-count.row.js';
 export type { StationRow } from './rows/station.row.js';
 export type { StationCoverRow } from './rows/station-cover.row.js';
 export type { VerdictRow } from './rows/verdict.row.js';

@@ -10,6 +10,7 @@ import { CalendarFeeds } from './repositories/calendar-feeds.repository.js';
 import { Cards } from './repositories/cards.repository.js';
 import { Concurrences } from './repositories/concurrences.repository.js';
 import { Defects } from './repositories/defects.repository.js';
+import { EngineCounts } from './repositories/engine-counts.repository.js';
 import { Extensions } from './repositories/extensions.repository.js';
 import { Facts } from './repositories/facts.repository.js';
 import { Flights } from './repositories/flights.repository.js';
@@ -42,6 +43,7 @@ export class Tx extends Transaction {
   readonly flights = new Flights(this);
   readonly movements = new Movements(this);
   readonly legs = new Legs(this);
+  readonly engineCounts = new EngineCounts(this);
   readonly facts = new Facts(this);
   readonly cards = new Cards(this);
   readonly concurrences = new Concurrences(this);

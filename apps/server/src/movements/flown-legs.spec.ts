@@ -20,7 +20,11 @@ const told = (offBlockAt: string, changes: Partial<LegRow> = {}): LegRow =>
   }) as LegRow;
 
 const counted = async (flights: FlightRow[], legs: LegRow[]): Promise<number[]> => {
-  const tx = { flights: { flown: async () => flights }, legs: { flown: async () => legs } } as unknown as Tx;
+  const tx = {
+    flights: { flown: async () => flights },
+    legs: { flown: async () => legs },
+    engineCounts: { inForce: async () => [] },
+  } as unknown as Tx;
   return (await flownLegs(tx, 'aircraft', '2026-01-14T00:00:00.000Z')).map(({ flightMinutes }) => flightMinutes);
 };
 

@@ -9,12 +9,21 @@ import type { Departure } from '#deferrals';
 import type { Leg } from '#intervals';
 import type { FlightRow, LegRow, Tx } from '#store';
 import { grouped } from '../defects/grouped.js';
+import { legsWithEngines } from './engines/counts-of-engines.js';
 import { overlap } from './leg-content.js';
 
 const DAY = 86_400_000;
 
-/** In the order flown. Legs from two days before `from` on, so that one under way then is among them. */
+/**
+ * In the order flown, with what engines used beside them. Legs from two days before `from` on, so that one under way then
+ * is among them.
+ */
 export async function flownLegs(tx: Tx, aircraftId: string, from: string): Promise<Leg[]> {
+  return legsWithEngines(tx, aircraftId, from, (first) => movedLegs(tx, aircraftId, first));
+}
+
+/** The same without the engines by themselves. */
+export async function movedLegs(tx: Tx, aircraftId: string, from: string): Promise<Leg[]> {
   return (await flownDepartures(tx, aircraftId, from)).map(({ leg }) => leg);
 }
 

@@ -66,6 +66,8 @@ const used = object(
     flightMinutes: whole('Airborne minutes.'),
     blockMinutes: whole('Block minutes.'),
     cycles: whole('Cycles.'),
+    'engineMinutes?': whole('Of the engine that the interval is about.'),
+    'engineCycles?': whole('Of that engine.'),
   },
   'What was used since the record of the defect.',
 );
@@ -85,7 +87,8 @@ const answerStands = object(
   'The answer for a planned flight.',
 );
 
-const changes = {
+/** What an act on movements changed. */
+export const CHANGES = {
   items: list(
     object({
       defect: text('id'),
@@ -162,7 +165,7 @@ const received = object({
   legs: list(ref('LegLine'), 'New versions of legs.'),
   tray: list(ref('TrayLine'), 'What waits for a person since this delivery.'),
   settled: list(ref('TrayLine'), 'What no longer waits.'),
-  ...changes,
+  ...CHANGES,
 });
 
 export const MOVEMENT_SHAPES: Record<string, Shape> = {
@@ -178,7 +181,7 @@ export const MOVEMENT_SHAPES: Record<string, Shape> = {
     id: text('Id of the entry.'),
     received: orNull(ref('MovementsReceived')),
   }),
-  LegWritten: object({ leg: ref('LegLine'), ...changes }),
+  LegWritten: object({ leg: ref('LegLine'), ...CHANGES }),
   AircraftLegs: object({
     at: instant('When this was read'),
     from: instant('Legs that left from then on'),

@@ -14,6 +14,7 @@ import { RECURRENCE_SHAPES } from '../repetitive/recurrence.schema.js';
 import { REGISTER_SHAPES } from '../register/register.schema.js';
 import { SWAP_SHAPES } from '../fleet/swap.schema.js';
 import { MEL_SHAPES } from '../mel/mel.schema.js';
+import { ENGINE_SHAPES } from '../movements/engines/engines.schema.js';
 import { MOVEMENT_SHAPES } from '../movements/movements.schema.js';
 import { PEOPLE_SHAPES } from '../people/people.schema.js';
 import { RECORD_SHAPES } from '../record/record.schema.js';
@@ -87,6 +88,7 @@ export const SHAPES: Record<string, Shape> = {
   ...SWAP_SHAPES,
   ...MEL_SHAPES,
   ...MOVEMENT_SHAPES,
+  ...ENGINE_SHAPES,
   ...RECORD_SHAPES,
 };
 

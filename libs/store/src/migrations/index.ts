@@ -24,6 +24,7 @@ import { OneOffAuthorisations1795597300000 } from './1795597300000-one-off-autho
 import { SignedHeads1795598000000 } from './1795598000000-signed-heads.js';
 import { BackupsRecorded1795598100000 } from './1795598100000-backups-recorded.js';
 import { ErasureOfAPerson1795598500000 } from './1795598500000-erasure-of-a-person.js';
+import { CountsOfEngines1795602000000 } from './1795602000000-counts-of-engines.js';
 import { ConfirmedMailboxes1795603000000 } from './1795603000000-confirmed-mailboxes.js';
 import { ErasedPeople1795605000000 } from './1795605000000-erased-people.js';
 import { FailedAttemptsTold1795605010000 } from './1795605010000-failed-attempts-told.js';
@@ -58,6 +59,7 @@ export const migrations = [
   SignedHeads1795598000000,
   BackupsRecorded1795598100000,
   ErasureOfAPerson1795598500000,
+  CountsOfEngines1795602000000,
   ConfirmedMailboxes1795603000000,
   ErasedPeople1795605000000,
   FailedAttemptsTold1795605010000,

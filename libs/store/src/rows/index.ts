@@ -7,6 +7,7 @@ import { CredentialTable } from './credential.row.js';
 import { DefectActTable } from './defect-act.row.js';
 import { DefectTable } from './defect.row.js';
 import { DirectiveTable } from './directive.row.js';
+import { EngineCountTable } from './engine-count.row.js';
 import { ExtensionTable } from './extension.row.js';
 import { FactTable } from './fact.row.js';
 import { FlightTable } from './flight.row.js';
@@ -46,6 +47,7 @@ export const tables = [
   DefectActTable,
   DefectTable,
   DirectiveTable,
+  EngineCountTable,
   ExtensionTable,
   FactTable,
   FlightTable,
