@@ -4,7 +4,14 @@
  * An MEL row is judged by its provisos. Every other basis is a document with its own limit, which it brings along as
  * conditions of the same shape. All of them share clock, limits, what is left on the aircraft, signatures and release.
  */
+import type { StatedStart } from '#intervals';
 import type { BroughtRow, Category, Placard, Procedure, Proviso } from '#mel';
+
+/** A start of counting that a document states, with the document: it comes before row and policy. */
+export interface StatedBy {
+  start: StatedStart;
+  document: string;
+}
 
 /** A row of the MEL, with what it demanded at signing: a later revision does not rewrite an open deferral. */
 export interface MelRowBasis {
@@ -24,6 +31,8 @@ export interface MelRowBasis {
   placard?: Placard;
   /** Rows of items that become considered inoperative through this one: their work is done and signed under it too. */
   brings?: BroughtRow[];
+  /** Where a document states from when use counts; never later than row and policy say. */
+  stated?: StatedBy;
 }
 
 /** The kinds of document other than the MEL that a deferral may stand on. */
@@ -43,6 +52,8 @@ export interface DocumentBasis {
   interval?: string;
   /** From when its interval counts, where the document states an instant of its own; ISO 8601 with offset. */
   startsAt?: string;
+  /** The same for a counter. */
+  stated?: StatedBy;
   /** The document's own last instant (exclusive), ISO 8601 with offset. */
   until?: string;
   placard?: Placard;

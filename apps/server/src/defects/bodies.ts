@@ -1,6 +1,6 @@
 /** What the acts on a defect are told by HTTP. Each class checks shape only; the rules are in libs/deferrals. */
-import { ApiProperty } from '@nestjs/swagger';
-import { IsBoolean } from 'class-validator';
+import { ApiProperty, ApiPropertyOptional } from '@nestjs/swagger';
+import { IsBoolean, IsInt, IsOptional, Max, Min } from 'class-validator';
 import { Digits, Id, Instant, Nested, NestedList, OneOf, SignBody, Text, Texts } from '../http/fields.js';
 
 const LEFT_KINDS = [
@@ -15,6 +15,9 @@ const LEFT_KINDS = [
 ] as const;
 
 const DOCUMENT_KINDS = ['cdl', 'nef', 'approved-data', 'design-approval', 'permit', 'authority-document'] as const;
+
+/** Six hundred thousand hours, in minutes. */
+const MOST_ON_A_COUNTER = 36_000_000;
 
 /** The failed item: one unit, or several names when it is one of these and nobody knows which. */
 export class ItemBody {
@@ -107,6 +110,32 @@ export class DocumentBody {
   until?: string;
 }
 
+/** From when use counts, where a document states it: an instant, or a counter with what it read later. */
+export class StatedStartBody {
+  @Instant({ description: 'An instant; or the three below.', optional: true })
+  at?: string;
+
+  @ApiPropertyOptional({ description: 'The counter at the start; hours in whole minutes.', type: 'integer' })
+  @IsOptional()
+  @IsInt()
+  @Min(0)
+  @Max(MOST_ON_A_COUNTER)
+  counter?: number;
+
+  @ApiPropertyOptional({ description: 'What the same counter read later.', type: 'integer' })
+  @IsOptional()
+  @IsInt()
+  @Min(0)
+  @Max(MOST_ON_A_COUNTER)
+  reading?: number;
+
+  @Instant({ description: 'When it read that.', optional: true })
+  readAt?: string;
+
+  @Text(200, { description: 'The document that states the start, with its reference.' })
+  document!: string;
+}
+
 export class DeferBody {
   @Nested(() => ItemBody, { description: 'The failed item; needed for an MEL row.', optional: true })
   item?: ItemBody;
@@ -116,6 +145,12 @@ export class DeferBody {
 
   @Nested(() => DocumentBody, { description: 'A basis other than an MEL row.', optional: true })
   document?: DocumentBody;
+
+  @Nested(() => StatedStartBody, {
+    description: 'From when use counts, where a document states it; absent: by row and settings.',
+    optional: true,
+  })
+  start?: StatedStartBody;
 
   @Nested(() => SignBody, { description: 'The signature.' })
   sign!: SignBody;

@@ -1,5 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { basisInWords, type BasisAsked, type DefectLife, type FailedItem, type RowOffered } from '#deferrals';
+import {
+  basisInWords,
+  type BasisAsked,
+  type DefectLife,
+  type FailedItem,
+  type RowOffered,
+  type StatedBy,
+} from '#deferrals';
 import type { ConditionAnswer, ItemAnswer, Verdict } from '#dispatch';
 import { rowsBrought } from '#mel';
 import type { AircraftRow } from '#store';
@@ -7,7 +14,7 @@ import { DispatchService } from '../dispatch/dispatch.service.js';
 import { Problem } from '../http/problem.js';
 import { MelShelf, type ShelvedMel } from '../mel/mel-shelf.js';
 import type { Scene } from './acting.js';
-import type { DeferBody, ItemBody } from './bodies.js';
+import type { DeferBody, ItemBody, StatedStartBody } from './bodies.js';
 
 /** What must be true of the aircraft, whatever it flies, before a deferral may be signed. */
 @Injectable()
@@ -92,8 +99,9 @@ function reasonOf(item: ItemAnswer, condition: ConditionAnswer): string {
   return `${item.entry} ${item.title}, unit ${item.unit}, row ${item.row ?? '-'}: ${condition.because}`;
 }
 
-export function basisAsked(body: Pick<DeferBody, 'row' | 'document'>): BasisAsked | null {
-  if (body.row !== undefined) return { kind: 'mel-row', row: body.row };
+export function basisAsked(body: Pick<DeferBody, 'row' | 'document' | 'start'>): BasisAsked | null {
+  const stated = body.start === undefined ? {} : { stated: statedBy(body.start) };
+  if (body.row !== undefined) return { kind: 'mel-row', row: body.row, ...stated };
   if (!body.document) return null;
   const { kind, reference, issuedBy, limit, interval, startsAt, until } = body.document;
   return {
@@ -105,7 +113,18 @@ export function basisAsked(body: Pick<DeferBody, 'row' | 'document'>): BasisAske
     ...(interval === undefined ? {} : { interval }),
     ...(startsAt === undefined ? {} : { startsAt }),
     ...(until === undefined ? {} : { until }),
+    ...stated,
   };
+}
+
+function statedBy({ at, counter, reading, readAt, document }: StatedStartBody): StatedBy {
+  const onCounter = [counter, reading, readAt].filter((one) => one !== undefined).length;
+  if (at !== undefined && onCounter === 0) return { start: { at }, document };
+  if (at === undefined && counter !== undefined && reading !== undefined && readAt !== undefined) {
+    return { start: { counter, reading, readAt }, document };
+  }
+  const reason = 'a start is an instant, or a counter with what it read and when';
+  throw new Problem('invalid-input', reason, { errors: [{ pointer: '/start', reason }] });
 }
 
 /** The basis as the statement names it, before it is found. */

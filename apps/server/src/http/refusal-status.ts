@@ -6,6 +6,8 @@ const WRONG_INPUT: readonly RefusalCode[] = [
   'not-an-instant',
   'text-missing',
   'interval-cannot-be-computed',
+  'start-of-days-stated',
+  'start-stated-later',
   'recorded-in-the-future',
   'occurred-after-recorded',
   'late-entry-needs-reason',

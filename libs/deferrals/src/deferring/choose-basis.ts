@@ -7,13 +7,13 @@
  */
 import { intervalOf, writeWholeInterval } from '#intervals';
 import type { FailedItem } from '../acts.js';
-import type { Basis, DocumentBasis, MelRowBasis } from '../basis.js';
+import type { Basis, DocumentBasis, MelRowBasis, StatedBy } from '../basis.js';
 import type { RowOffered } from '../context.js';
 import { Refusal } from '../refusal.js';
 import { readingIntervals } from './reading-intervals.js';
 
 /** What a command names as its basis: a row of the MEL by its id, or another document as it stands. */
-export type BasisAsked = { kind: 'mel-row'; row: string } | DocumentBasis;
+export type BasisAsked = { kind: 'mel-row'; row: string; stated?: StatedBy } | DocumentBasis;
 
 /** Throws Refusal `no-basis`, `item-not-identified`, `row-not-of-this-entry`, `interval-cannot-be-computed`. */
 export function chooseBasis(
@@ -35,7 +35,8 @@ export function chooseBasis(
       item.entry === null ? 'not in the MEL' : `${item.entry} (${item.subEntry ?? 'sub-entry not known'})`;
     throw new Refusal('row-not-of-this-entry', { row: asked.row, rowEntry, entry: failed });
   }
-  return rowBasis(offered, item.units);
+  const basis = rowBasis(offered, item.units);
+  return asked.stated === undefined ? basis : { ...basis, stated: asked.stated };
 }
 
 function rowBasis(offered: RowOffered, units: readonly string[]): MelRowBasis {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { StatedStart } from '#intervals';
 import type { DocumentBasis } from '../basis.js';
 import { context, deferredAs, identifiedAs, offer, refusalOf, signed, writtenUp } from '../invented.fixture.js';
 import { replay } from '../replay.js';
@@ -73,6 +74,28 @@ describe('deferring a write-up', () => {
       countsFrom: 'stated',
       recordedAt: '2026-01-26T10:00:00Z',
     });
+  });
+
+  it('counts a row from an earlier start that a document states, and lends no time by a later one', () => {
+    const hours = { category: 'A' as const, interval: '50 flight-hours' };
+    const signing = (start: StatedStart) => {
+      const stated = { start, document: 'fault report 7' };
+      return defer(
+        life,
+        command({ basis: { kind: 'mel-row', row: '1', stated } }),
+        context(at, { offered: offer(hours) }),
+      );
+    };
+    expect(signing({ at: '2026-01-25T18:00Z' })[0]?.limits[0]?.clock).toMatchObject({
+      startsAt: '2026-01-25T18:00:00Z',
+      countsFrom: 'stated',
+    });
+    expect(signing({ counter: 600, reading: 720, readAt: at })[0]?.limits[0]?.clock).toMatchObject({
+      usedBefore: 120,
+    });
+    for (const start of [{ at: '2026-01-26T11:01Z' }, { counter: 0, reading: 0, readAt: '2026-01-26T11:01Z' }]) {
+      expect(refusalOf(() => signing(start)).code).toBe('start-stated-later');
+    }
   });
 
   it('keeps which engine an interval is about, and what must be done inside it', () => {

@@ -4,13 +4,14 @@
  * A row that relieves several units at once counts from the record of the last one down (or the first, by setting);
  * every other row from its own unit's record. ORO.MLR.105; 14 CFR 121.628; FAA MMEL Policy Letter 25.
  */
-import { rectificationWindow } from '#intervals';
-import type { Basis, MelRowBasis } from '../basis.js';
+import { type RectificationClock, rectificationWindow, type StatedStart } from '#intervals';
+import type { Basis, DocumentBasis, MelRowBasis } from '../basis.js';
 import type { BasisContext, DeferralSettings } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { before, earliest, latest } from '../instant.js';
 import type { SignedLimit } from '../signed-limit.js';
 import { needZoneData } from '../zone-data.js';
+import { admitStated } from './admit-stated.js';
 import { readingIntervals } from './reading-intervals.js';
 
 /**
@@ -29,8 +30,8 @@ export function signLimits(
     category: MelRowBasis['category'],
     interval: string,
     recordedAt: string,
-    startsAt?: string,
-  ): SignedLimit['clock'] =>
+    stated?: StatedStart,
+  ): RectificationClock =>
     readingIntervals(() =>
       rectificationWindow({
         category,
@@ -40,23 +41,30 @@ export function signLimits(
         tzdb: settings.tzdb,
         preset: settings.preset,
         ...(engine !== undefined && { engine }),
-        ...(startsAt !== undefined && { stated: { at: startsAt } }),
+        ...(stated !== undefined && { stated }),
         // A deferral that is older than the record of the other unit starts nothing of the pair.
         ...(deferredAt !== null && !before(deferredAt, recordedAt) && { deferredAt }),
       }),
     );
   if (basis.kind !== 'mel-row') {
-    const clock =
-      basis.interval === undefined ? null : clockFrom('A', basis.interval, life.recordedAt, basis.startsAt);
+    const { interval, stated } = basis;
+    if (interval === undefined) return [{ clock: null, until: basis.until ?? null, pair: false }];
+    if (stated !== undefined) admitStated(stated, clockFrom('A', interval, life.recordedAt));
+    const clock = clockFrom('A', interval, life.recordedAt, startOfDocument(basis));
     return [{ clock, until: basis.until ?? null, pair: false }];
   }
   const pair = relievesSeveral(basis);
   const start = pair ? pairStart(life, basis, others, settings) : life.recordedAt;
-  return basis.intervals.map((interval) => ({
-    clock: clockFrom(basis.category, interval, start),
-    until: null,
-    pair,
-  }));
+  return basis.intervals.map((interval) => {
+    const own = clockFrom(basis.category, interval, start);
+    if (basis.stated === undefined) return { clock: own, until: null, pair };
+    admitStated(basis.stated, own);
+    return { clock: clockFrom(basis.category, interval, start, basis.stated.start), until: null, pair };
+  });
+}
+
+function startOfDocument({ startsAt, stated }: DocumentBasis): StatedStart | undefined {
+  return stated?.start ?? (startsAt === undefined ? undefined : { at: startsAt });
 }
 
 /** True when the row allows more than one unit to be down. */

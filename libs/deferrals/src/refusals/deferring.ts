@@ -83,6 +83,17 @@ export const DEFERRING_REFUSALS = {
     next: 'Count from {recordedAt}. Re-entry, change of row, transfer and hand-over do not restart the clock.',
     paragraph: 'ORO.MLR.105; M.A.403(c)',
   },
+  'start-of-days-stated': {
+    sentence: 'An interval of {interval} counts from the day of discovery; no document states another start for it.',
+    next: 'Leave the stated start out.',
+    paragraph: 'ORO.MLR.105; 14 CFR 121.628',
+  },
+  'start-stated-later': {
+    sentence:
+      'Row and policy count from {counts}; the start stated is known only from {stated} on, which would lend time.',
+    next: 'State an instant, or a reading of the counter, that is not later; or leave the stated start out.',
+    paragraph: 'ORO.MLR.105; M.A.403(c)',
+  },
   'cause-not-closed': {
     sentence:
       'The cause of the stricter row is not gone: {cause} is no closed defect of {entry}, or another unit is still down.',
