@@ -51,12 +51,12 @@ export async function overHttp() {
   }
 }
 
-export async function signIn(url) {
+export async function signIn(url, name = 'odrin') {
   const secret = 'copper lantern meadow';
   const answer = await fetch(`${url}/api/session`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ name: 'odrin', secret }),
+    body: JSON.stringify({ name, secret }),
   });
   const cookie = answer.headers.get('set-cookie').split(';')[0];
   const session = await (await fetch(`${url}/api/session`, { headers: { cookie } })).json();

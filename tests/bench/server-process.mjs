@@ -23,6 +23,7 @@ export async function startServer(folder, env = {}) {
     url,
     readyMs: performance.now() - started,
     peakMiB: () => Number(/VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${child.pid}/status`, 'utf8'))?.[1]) / 1024,
+    cpuSeconds: () => cpuSecondsOf(child.pid),
     stop: () =>
       new Promise((resolve) => {
         child.once('exit', resolve);
@@ -49,4 +50,10 @@ function freePort() {
       server.close(() => resolve(port));
     });
   });
+}
+
+/** User and system time in hundredths of a second, after the name in brackets (proc(5)). */
+function cpuSecondsOf(pid) {
+  const fields = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1].split(' ');
+  return (Number(fields[11]) + Number(fields[12])) / 100;
 }

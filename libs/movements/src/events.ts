@@ -77,11 +77,15 @@ function event(
 /** Each event once, in order, with those that a leg rests on marked as in force. */
 export function inForce(events: readonly MovementEvent[], legs: readonly FlownLeg[]): MovementEvent[] {
   const resting = new Set(legs.flatMap(eventsUnder));
-  const once = new Map(events.map((one) => [JSON.stringify(one), one]));
+  const once = new Map(events.map((one) => [wholeOf(one), one]));
   return [...once.entries()]
-    .map(([key, one]) => ({ key: `${one.at} ${key}`, one }))
-    .sort((a, b) => (a.key < b.key ? -1 : 1))
-    .map(({ one }) => (resting.has(restOf(one, one.kind, one.at)) ? { ...one, standing: 'in-force' } : one));
+    .sort(([one], [other]) => (one < other ? -1 : 1))
+    .map(([, one]) => (resting.has(restOf(one, one.kind, one.at)) ? { ...one, standing: 'in-force' } : one));
+}
+
+/** What makes an event another one, in the order of their instants. */
+function wholeOf({ at, kind, flight, scheduledOn, registration, airport, standing }: MovementEvent): string {
+  return `${at} ${kind} ${flight} ${scheduledOn} ${registration} ${airport} ${standing}`;
 }
 
 function eventsUnder(leg: FlownLeg): string[] {

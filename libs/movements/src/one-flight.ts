@@ -1,3 +1,4 @@
+import type { BuiltLeg } from './compose-leg.js';
 import type { DatedMessage } from './dated-message.js';
 import type { FlownLeg } from './flown-leg.js';
 import type { MovementMessage } from './message.js';
@@ -25,7 +26,14 @@ export function byFlight(messages: readonly DatedMessage[]): DatedMessage[][] {
 }
 
 /** By aircraft, in the order flown. */
-export function legKey({ registration, offBlockAt, flight, sequence }: FlownLeg): string {
+export function inOrderFlown(legs: readonly BuiltLeg[]): BuiltLeg[] {
+  return legs
+    .map((built) => ({ key: legKey(built.leg), built }))
+    .sort((one, other) => (one.key < other.key ? -1 : 1))
+    .map(({ built }) => built);
+}
+
+function legKey({ registration, offBlockAt, flight, sequence }: FlownLeg): string {
   return `${registration} ${offBlockAt} ${flight} ${String(sequence).padStart(4, '0')}`;
 }
 

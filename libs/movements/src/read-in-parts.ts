@@ -4,13 +4,14 @@ import type { DatedMessage } from './dated-message.js';
 import { inForce, type MovementEvent } from './events.js';
 import type { FlownLeg } from './flown-leg.js';
 import type { MovementMessage, TrayEntry } from './message.js';
-import { byFlight, eachOnce, legKey, withoutDating } from './one-flight.js';
+import { byFlight, eachOnce, inOrderFlown, withoutDating } from './one-flight.js';
 import { readFlight } from './read-flight.js';
 import { readChunk } from './read-message.js';
+import { readReceipt } from './receipt.js';
 import { settingsWith, type ReadingSettings } from './settings.js';
 import { trayKey } from './tray.js';
 import { chunksFrom, type Transmission } from './transmissions.js';
-import { minutesPerDay, readMinute } from './utc-minute.js';
+import { minutesPerDay } from './utc-minute.js';
 
 /** What has become final since the part before. */
 export interface MovementsPart {
@@ -113,13 +114,19 @@ class ReadingInParts {
   /** The legs that no later one can come before, but the last of each aircraft, which the next one is held against. */
   private final(through: number): FlownLeg[] {
     const bound = (through + 1 - EARLIEST_START) * minutesPerDay;
-    const sorted = this.waiting.toSorted((one, other) => (legKey(one.leg) < legKey(other.leg) ? -1 : 1));
-    const known = sorted.filter(({ leg }) => readMinute(leg.offBlockAt) < bound);
+    const known = inOrderFlown(this.waiting.filter(({ leg }) => minuteOf(leg) < bound));
     this.lay(checkHistory(known), through);
     const isLast = ({ leg }: BuiltLeg, index: number) => known[index + 1]?.leg.registration !== leg.registration;
     const held = through === Infinity ? [] : known.filter(isLast);
-    const kept = new Set([...held, ...sorted.filter((one) => !known.includes(one))]);
-    this.waiting = [...kept];
-    return known.filter((one) => !kept.has(one)).map(({ leg }) => leg);
+    const given = new Set(known);
+    for (const one of held) given.delete(one);
+    this.waiting = this.waiting.filter((one) => !given.has(one));
+    return [...given].map(({ leg }) => leg);
   }
+}
+
+function minuteOf({ offBlockAt }: FlownLeg): number {
+  const receipt = readReceipt(offBlockAt);
+  if (receipt === null) throw new Error(`A leg leaves at ${offBlockAt}, which is no instant.`);
+  return receipt.minute;
 }

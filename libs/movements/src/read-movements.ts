@@ -3,7 +3,7 @@ import { countersOf, type MovementCounters } from './counters.js';
 import { inForce, type MovementEvent } from './events.js';
 import type { FlownLeg } from './flown-leg.js';
 import type { MovementMessage, TrayEntry } from './message.js';
-import { byFlight, eachOnce, legKey, withoutDating } from './one-flight.js';
+import { byFlight, eachOnce, inOrderFlown, withoutDating } from './one-flight.js';
 import { readFlight } from './read-flight.js';
 import { readChunk } from './read-message.js';
 import { settingsWith, type ReadingSettings } from './settings.js';
@@ -41,9 +41,7 @@ export function readMovements(input: string | readonly Transmission[], options: 
   const read = chunks.map((chunk) => readChunk(chunk, settings));
   const messages = eachOnce(read.flatMap(({ message }) => message ?? []));
   const flights = byFlight(messages).map((flight) => readFlight(flight, settings));
-  const built = flights
-    .flatMap(({ legs }) => legs)
-    .sort((one, other) => (legKey(one.leg) < legKey(other.leg) ? -1 : 1));
+  const built = inOrderFlown(flights.flatMap(({ legs }) => legs));
   const tray = [...read, ...flights].flatMap((part) => part.tray).concat(checkHistory(built));
   const legs = built.map(({ leg }) => leg);
   return {

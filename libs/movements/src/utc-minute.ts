@@ -8,11 +8,6 @@ export function writeMinute(minute: number): string {
   return `${writeDay(day)}T${two(Math.floor(clock / 60))}:${two(clock % 60)}:00Z`;
 }
 
-/** The minute of an instant as `writeMinute` writes it. */
-export function readMinute(text: string): number {
-  return Date.parse(text) / 60_000;
-}
-
 /** `2026-01-21`. */
 export function writeDay(day: number): string {
   const { year, month, date } = dateOf(day);
@@ -39,6 +34,16 @@ function dateOf(day: number): { year: number; month: number; date: number } {
   const month = fromMarch < 10 ? fromMarch + 3 : fromMarch - 9;
   const date = ofYear - Math.floor((153 * fromMarch + 2) / 5) + 1;
   return { year: yearOfEra + era * 400 + (month <= 2 ? 1 : 0), month, date };
+}
+
+/** The day of a date; a date that there is not gives the one that it runs over to. */
+export function dayOf({ year, month, date }: { year: number; month: number; date: number }): number {
+  const shifted = month <= 2 ? year - 1 : year;
+  const era = Math.floor(shifted / 400);
+  const yearOfEra = shifted - era * 400;
+  const ofYear = Math.floor((153 * (month > 2 ? month - 3 : month + 9) + 2) / 5) + date - 1;
+  const ofEra = yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + ofYear;
+  return era * 146_097 + ofEra - 719_468;
 }
 
 function two(number: number): string {
