@@ -25,11 +25,11 @@ export async function writeLegs(
   aircraft: readonly AircraftRow[],
   by: SaidBy,
 ): Promise<LegRow[]> {
-  const written: LegRow[] = [];
-  for (const { of, content, messageId } of versions) {
-    const id = of?.id ?? newId();
-    const version = (of?.version ?? 0) + 1;
-    const { id: entryId } = await tx.record.append({
+  const next = versions.map(({ of, content, messageId }) => {
+    return { of, content, messageId, id: of?.id ?? newId(), version: (of?.version ?? 0) + 1 };
+  });
+  const entries = await tx.record.appendAll(
+    next.map(({ of, content, id, version }) => ({
       who: by.personId,
       authorisation: null,
       organisation: null,
@@ -37,17 +37,19 @@ export async function writeLegs(
       aircraft: aircraftOf(content.aircraftId, aircraft),
       times: { occurredAt: content.offBlockAt, enteredAt: by.now },
       payload: { leg: id, version, ...content, reason: by.reason },
-    });
-    const { source, reason, now } = by;
-    const personId = source === 'person' ? by.personId : null;
-    const said = { source, messageId, personId, reason, writtenAt: now, entryId };
-    written.push({ ...content, id, version, ...said, operatorId: tx.operatorId });
-  }
+    })),
+  );
+  const { source, reason, now } = by;
+  const personId = source === 'person' ? by.personId : null;
+  const written = next.map(({ content, messageId, id, version }, index): LegRow => {
+    const said = { source, messageId, personId, reason, writtenAt: now, entryId: entries[index]?.id ?? '' };
+    return { ...content, id, version, ...said, operatorId: tx.operatorId };
+  });
   await tx.legs.add(written);
   const touched = new Set(
     versions.flatMap(({ of, content }) => [of?.aircraftId ?? content.aircraftId, content.aircraftId]),
   );
-  for (const one of aircraft) if (touched.has(one.id)) await tx.aircraft.touch(one);
+  await tx.aircraft.touchAll(aircraft.filter(({ id }) => touched.has(id)));
   return written;
 }
 

@@ -6,7 +6,7 @@ import type { AircraftRow, Tx } from '#store';
 import { livesOf, type OpenedDefect } from '../defects/defect-book.js';
 import { defectNumber } from '../defects/views.js';
 import { DispatchService } from '../dispatch/dispatch.service.js';
-import { countsFlights, usedOf } from '../dispatch/flown.js';
+import { countedFrom, countsFlights, usedOf } from '../dispatch/flown.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { flownLegs } from './flown-legs.js';
 
@@ -45,16 +45,23 @@ export class StandingsService {
 
   /** Does the work and tells what it changed. Hold the aircraft before. */
   async changedBy<T>(tx: Tx, aircraft: readonly AircraftRow[], now: string, work: () => Promise<T>) {
-    const before = await this.of(tx, aircraft, now);
+    // What is flown changes what is left of an item, and no item itself: each is read once.
+    const opened = await livesOf(tx, await tx.defects.openOn(aircraft.map(({ id }) => id)));
+    const before = await this.of(tx, aircraft, opened, now);
     const done = await work();
-    const after = await this.of(tx, aircraft, now);
+    const after = await this.of(tx, aircraft, opened, now);
     return { done, ...changes(before, after) };
   }
 
-  private async of(tx: Tx, aircraft: readonly AircraftRow[], now: string): Promise<Stands> {
+  private async of(
+    tx: Tx,
+    aircraft: readonly AircraftRow[],
+    all: readonly OpenedDefect[],
+    now: string,
+  ): Promise<Stands> {
     const stands: Stands = { items: new Map(), answers: new Map() };
     for (const one of aircraft) {
-      const opened = await livesOf(tx, await tx.defects.open(one.id));
+      const opened = all.filter(({ row }) => row.aircraftId === one.id);
       const deferred = opened.filter(({ life }) => life.deferral !== null);
       if (deferred.length > 0) await this.items(tx, one, deferred, now, stands);
       const matters = deferred.some(({ life }) => countsFlights(life) || life.grants.length > 0);
@@ -70,8 +77,7 @@ export class StandingsService {
     now: string,
     { items }: Stands,
   ): Promise<void> {
-    const from = deferred.reduce((first, { row }) => (row.recordedAt < first ? row.recordedAt : first), now);
-    const legs = await flownLegs(tx, aircraft.id, from);
+    const legs = await flownLegs(tx, aircraft.id, countedFrom(deferred, now));
     const { counting } = (await this.dispatch.settings(tx)).deferral;
     for (const { row, life } of deferred) {
       const used = usedOf(life, legs, counting);

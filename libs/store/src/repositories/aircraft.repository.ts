@@ -1,6 +1,7 @@
 import { In } from 'typeorm';
 import { AircraftTable, type AircraftRow } from '../rows/aircraft.row.js';
 import type { Fresh } from '../rows/fresh.js';
+import { StaleVersion } from '../stale-version.js';
 import type { Transaction } from '../transaction.js';
 
 export class Fleet {
@@ -66,5 +67,22 @@ export class Fleet {
   async touch({ id, version }: Pick<AircraftRow, 'id' | 'version'>): Promise<number> {
     await this.tx.change(AircraftTable, id, version, {});
     return version + 1;
+  }
+
+  /** The same for several at once. @throws StaleVersion */
+  async touchAll(rows: readonly Pick<AircraftRow, 'id' | 'version'>[]): Promise<void> {
+    if (rows.length === 0) return;
+    this.tx.forget();
+    const touched = await this.tx.query<{ id: string }>(
+      `with touched as (
+         update aircraft set version = aircraft.version + 1
+         from unnest($2::uuid[], $3::integer[]) as seen (id, version)
+         where aircraft.operator_id = $1 and aircraft.id = seen.id and aircraft.version = seen.version
+         returning aircraft.id)
+       select id from touched`,
+      [this.tx.operatorId, rows.map(({ id }) => id), rows.map(({ version }) => version)],
+    );
+    const stale = rows.find(({ id }) => !touched.some((one) => one.id === id));
+    if (stale) throw new StaleVersion('aircraft', stale.id, stale.version);
   }
 }

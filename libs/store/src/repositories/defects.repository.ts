@@ -47,6 +47,15 @@ export class Defects {
     );
   }
 
+  /** The same of several aircraft. */
+  openOn(aircraftIds: readonly string[]): Promise<DefectRow[]> {
+    const { operatorId, manager } = this.tx;
+    return manager.find(DefectTable, {
+      where: { operatorId, closedAt: IsNull(), aircraftId: In([...aircraftIds]) },
+      order: { aircraftId: 'ASC', number: 'ASC' },
+    });
+  }
+
   /** Closed ones of one aircraft on one entry, the last closed first. */
   closedOn(aircraftId: string, entry: string): Promise<DefectRow[]> {
     const { operatorId, manager } = this.tx;

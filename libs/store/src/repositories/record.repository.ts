@@ -25,7 +25,18 @@ export interface Prepared {
   id: string;
   /** The leaf hash, 64 hex digits. */
   leaf: string;
+  row: RowOfEntry;
   write(): Promise<void>;
+}
+
+interface RowOfEntry {
+  id: string;
+  aircraftId: string | null;
+  who: string | null;
+  what: string;
+  enteredAt: string;
+  canonical: Buffer;
+  leaf: Buffer;
 }
 
 /** An entry as its bytes give it. */
@@ -83,6 +94,35 @@ export class RecordOfOperator {
   }
 
   /**
+   * Appends several in their order, in one statement.
+   * @throws Unrecordable when a payload has no canonical form
+   */
+  async appendAll(entries: readonly EntryToAppend[]): Promise<{ id: string; leaf: string }[]> {
+    if (entries.length === 0) return [];
+    const prepared: Prepared[] = [];
+    for (const entry of entries) prepared.push(await this.prepare(entry));
+    const rows = prepared.map(({ row }) => row);
+    await this.tx.query(
+      `insert into record_entry (operator_id, id, aircraft_id, who, what, entered_at, canonical, leaf)
+       select $1, id, aircraft_id, who, what, entered_at, canonical, leaf
+       from unnest($2::uuid[], $3::uuid[], $4::text[], $5::text[], $6::timestamptz[], $7::bytea[], $8::bytea[])
+         with ordinality as entry (id, aircraft_id, who, what, entered_at, canonical, leaf, place)
+       order by place`,
+      [
+        this.tx.operatorId,
+        rows.map(({ id }) => id),
+        rows.map(({ aircraftId }) => aircraftId),
+        rows.map(({ who }) => who),
+        rows.map(({ what }) => what),
+        rows.map(({ enteredAt }) => enteredAt),
+        rows.map(({ canonical }) => canonical),
+        rows.map(({ leaf }) => leaf),
+      ],
+    );
+    return prepared.map(({ id, leaf }) => ({ id, leaf }));
+  }
+
+  /**
    * The same in two steps, so that what points at the entry can be sent together with it: call `write` first.
    * @throws Unrecordable when the payload has no canonical form
    */
@@ -97,15 +137,16 @@ export class RecordOfOperator {
     if (entry.who !== null && canonical.includes(entry.who)) {
       throw new Error('The record names persons by reference; this entry holds the id of the acting person.');
     }
-    const leaf = leafHash(canonical);
+    const leaf = Buffer.from(leafHash(canonical));
+    const row = { id, aircraftId: aircraft?.id ?? null, who, what, enteredAt: times.enteredAt, canonical, leaf };
     const write = async (): Promise<void> => {
       await this.tx.query(
         `insert into record_entry (operator_id, id, aircraft_id, who, what, entered_at, canonical, leaf)
          values ($1, $2, $3, $4, $5, $6, $7, $8)`,
-        [operatorId, id, aircraft?.id ?? null, who, what, times.enteredAt, canonical, leaf],
+        [operatorId, id, row.aircraftId, who, what, times.enteredAt, canonical, leaf],
       );
     };
-    return { id, leaf: hexOf(leaf), write };
+    return { id, leaf: hexOf(leaf), row, write };
   }
 
   async get(id: string): Promise<Recorded | null> {
