@@ -252,6 +252,18 @@ describe('a start that a document states', () => {
   });
 });
 
+it('a start stated long before the record counts what was flown since, also weeks ago', async () => {
+  const text =
+    'RECEIVED 2026-04-20T12:00:00Z\nMVT\nQE9/20.QEAA.QXA\nAD0700/0710\n\nMVT\nQE9/20.QEAA.QXB\nAA0840/0850';
+  await receive('2026-05-14T11:50', text);
+  const defect = await writeUp('2', '33-42-01');
+  const document = { kind: 'approved-data', reference: 'EO 13', issuedBy: 'a design organisation', limit: '90 h' };
+  const query = { act: 'defer', document: 'approved data EO 13' };
+  const start = { at: '2026-04-20T06:00:00Z', document: 'EO 13' };
+  await technician.sign(defect, 'deferral', query, { document: { ...document, interval: '90 flight-hours' }, start });
+  expect(await left(defect)).toBe('87 h of 90 h left.');
+});
+
 describe('what cannot be so', () => {
   it.each([
     ['an instant that has not come', { at: '2026-05-15T00:00:00Z' }, /has not come/],

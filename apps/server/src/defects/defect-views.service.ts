@@ -5,7 +5,7 @@ import type { AircraftRow, DefectRow, Tx } from '#store';
 import { documentLine } from '../deferrals/document-lines.js';
 import { extensionWords } from '../deferrals/extension-words.js';
 import { DispatchService } from '../dispatch/dispatch.service.js';
-import { usedOf } from '../dispatch/flown.js';
+import { countedFrom, usedOf } from '../dispatch/flown.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
@@ -138,8 +138,8 @@ export class DefectViews {
     const at = this.now();
     const mel = (await this.shelf.inForce(tx, aircraft.type))?.mel ?? null;
     const { base, counting } = (await this.dispatch.settings(tx)).deferral;
-    const first = rows.reduce((from, { recordedAt }) => (recordedAt < from ? recordedAt : from), at);
     const opened = await livesOf(tx, rows);
+    const first = countedFrom(opened, at);
     const counted = opened.some(({ life }) => life.limits.some(({ clock }) => clock?.kind === 'counted'));
     const legs: Leg[] = await flownLegs(tx, aircraft.id, counted ? legsFrom(first, at) : first);
     const planned = counted ? await tx.flights.planned(aircraft.id, at, FLIGHTS_AHEAD) : [];

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { changeRow, type DefectLife } from '#deferrals';
 import { newId } from '#store';
-import { usedOf } from '../dispatch/flown.js';
+import { countedFrom, usedOf } from '../dispatch/flown.js';
 import { flownLegs } from '../movements/flown-legs.js';
 import { type Calling, type Scene, signed } from './acting.js';
 import { ActingService } from './acting.service.js';
@@ -22,7 +22,7 @@ export class RowChangesService {
     return this.acting.act(calling, id, body.sign, async (scene) => {
       const { tx, aircraft, row, life, context } = scene;
       const by = await signed(scene, 'change-row', 'defer', body.sign, { basis: basisWords(body, life) });
-      const legs = await flownLegs(tx, aircraft.id, row.recordedAt);
+      const legs = await flownLegs(tx, aircraft.id, countedFrom([{ row, life }], context.now));
       const acts = changeRow(
         life,
         {

@@ -18,8 +18,16 @@ export async function legsFor(
   const tried = new Set(proposals.flatMap(({ defect }) => defect ?? []));
   const counted = defects.filter(({ life }) => countsFlights(life) || (life.deferral && tried.has(life.defect)));
   if (counted.length === 0) return [];
-  const first = counted.reduce((from, { row }) => (row.recordedAt < from ? row.recordedAt : from), at);
-  return flownLegs(tx, aircraft.id, first);
+  return flownLegs(tx, aircraft.id, countedFrom(counted, at));
+}
+
+/** From when legs are read: the earliest record, or a start before it that a document states. */
+export function countedFrom(defects: readonly OpenedDefect[], at: string): string {
+  const starts = defects.flatMap(({ row, life }) => [
+    row.recordedAt,
+    ...life.limits.flatMap(({ clock }) => (clock?.kind === 'counted' ? [clock.startsAt] : [])),
+  ]);
+  return new Date(Math.min(Date.parse(at), ...starts.map((start) => Date.parse(start)))).toISOString();
 }
 
 /** The same for several aircraft, with nothing tried. @param fleet open defects by aircraft */

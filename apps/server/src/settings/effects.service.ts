@@ -6,7 +6,7 @@ import { livesOf, type OpenedDefect } from '../defects/defect-book.js';
 import { defectNumber } from '../defects/views.js';
 import { sayDay, sayInstant } from '../deferrals/say-time.js';
 import { DispatchService } from '../dispatch/dispatch.service.js';
-import { usedOf } from '../dispatch/flown.js';
+import { countedFrom, usedOf } from '../dispatch/flown.js';
 import { flownLegs } from '../movements/flown-legs.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
 import { nameOfNotice } from './preset-of-choice.js';
@@ -34,8 +34,7 @@ export class EffectsService {
       const opened = await livesOf(tx, await tx.defects.open(aircraft.id));
       const deferred = opened.filter(({ life }) => life.deferral !== null);
       if (deferred.length === 0) continue;
-      const from = deferred.reduce((first, { row }) => (row.recordedAt < first ? row.recordedAt : first), now);
-      const legs = await flownLegs(tx, aircraft.id, from);
+      const legs = await flownLegs(tx, aircraft.id, countedFrom(deferred, now));
       for (const one of deferred) {
         const number = defectNumber(aircraft, one.row);
         const say = (settings: OperatorSettings) => wordsOf(one, opened, legs, settings, now);
