@@ -19,6 +19,10 @@ import { ProcedurePage } from './acts/procedure-page.js';
 import { DocumentPage } from './entry/document-page.js';
 import { EntryPage } from './entry/entry-page.js';
 import { FindEntryPage } from './entry/find-entry-page.js';
+import { EnginesPage } from './flown/engines-page.js';
+import { FlownPage } from './flown/flown-page.js';
+import { LegPage } from './flown/leg-page.js';
+import { TrayPage } from './flown/tray-page.js';
 import { AircraftPage } from './gate/aircraft-page.js';
 import { GatePage } from './gate/gate-page.js';
 import { StatusSheetPage } from './gate/status-sheet-page.js';
@@ -129,6 +133,10 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/aircraft/:id/left', RegisterPage],
   ['/aircraft/:id/left/:act', RegisterActPage],
   ['/aircraft/:id/day', DayPage],
+  ['/aircraft/:id/flown', FlownPage],
+  ['/aircraft/:id/flown/:leg', LegPage],
+  ['/aircraft/:id/engines', EnginesPage],
+  ['/movements', TrayPage],
   ['/aircraft/:id/flights/:flight', AnswerPage],
   ['/aircraft/:id/flights/:flight/acceptance', AcceptancePage],
   ['/control', ControlPage],

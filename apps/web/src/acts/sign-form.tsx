@@ -14,6 +14,8 @@ interface SignFormProps<T> {
   statementPath: string | null;
   /** Where the act is sent. */
   path: string;
+  /** PUT where a version is put in place of another. */
+  method?: 'POST' | 'PUT';
   /** ETag of the item as it was read; absent where none is asked for. */
   seen?: string | null;
   /** What is sent beside the signature. */
@@ -32,7 +34,7 @@ interface SignFormProps<T> {
  * only, and is forgotten when the act is done; a browser is asked not to fill it in.
  */
 export function SignForm<T>(props: SignFormProps<T>) {
-  const { statementPath, path, seen, body, button, done, readAgain, takesFocus, children } = props;
+  const { statementPath, path, method = 'POST', seen, body, button, done, readAgain, takesFocus, children } = props;
   const statement = useRead<Schemas['Statement']>(statementPath);
   const { means } = useSession();
   const [secret, setSecret] = useState('');
@@ -52,7 +54,7 @@ export function SignForm<T>(props: SignFormProps<T>) {
     const shown = statement.value.statement;
     const answer = await send<T>(async () => {
       const sign = await proofOf(how, secret, shown);
-      return { method: 'POST', path, body: { ...body(), sign }, seen: seen ?? null };
+      return { method, path, body: { ...body(), sign }, seen: seen ?? null };
     });
     if (!answer) return;
     setSecret('');

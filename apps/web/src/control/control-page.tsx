@@ -45,6 +45,9 @@ export function ControlPage() {
       <p>
         <a href="/control/stations">People at stations</a>
       </p>
+      <p>
+        <a href="/movements">Movement messages</a>: taken in by hand, and the tray of those that wait for a person
+      </p>
     </Page>
   );
 }

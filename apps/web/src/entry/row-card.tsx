@@ -9,9 +9,13 @@ import { Read } from '../shell/reading.js';
 import { ConcurrencePart } from './concurrence-part.js';
 import { ChangeRowForm } from './change-row-form.js';
 import { RowText } from './row-text.js';
+import { startSent, StatedStart, type StatedStartValue } from './stated-start.js';
+import { NO_WALL } from '../shell/wall-input.js';
 import { WhatNext } from './what-next.js';
 
 type EntryView = Schemas['EntryView'];
+
+const BY_ROW: StatedStartValue = { how: 'row', at: NO_WALL, counter: '', reading: '', document: '' };
 
 interface RowCardProps {
   row: EntryView['rows'][number];
@@ -31,6 +35,7 @@ export function RowCard(props: RowCardProps) {
   const standsOn = defect.entry === entry.number ? defect.row : null;
   const { route } = useLocation();
   const [chosen, setChosen] = useState(false);
+  const [start, setStart] = useState(BY_ROW);
   const tried = { defect: defect.id, entry: entry.number, units, row: row.id };
   const answer = useQuestion<Schemas['Verdict']>(
     '/dispatch/questions',
@@ -101,12 +106,14 @@ export function RowCard(props: RowCardProps) {
           statementPath={`/defects/${defect.id}/statement?${asked}`}
           path={`/defects/${defect.id}/deferral`}
           seen={seen}
-          body={() => ({ item: { entry: entry.number, units }, row: row.id })}
+          body={() => ({ item: { entry: entry.number, units }, row: row.id, ...startSent(start) })}
           button="Sign: defer"
           done={done}
           readAgain={readAgain}
           takesFocus
-        />
+        >
+          {row.category === 'A' && <StatedStart value={start} onValue={setStart} />}
+        </SignForm>
       )}
     </section>
   );

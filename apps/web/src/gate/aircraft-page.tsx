@@ -31,6 +31,9 @@ export function AircraftPage() {
         <a class="button" href={`/aircraft/${id}/status-sheet`}>
           Status sheet
         </a>
+        <a class="button" href={`/aircraft/${id}/flown`}>
+          Flown
+        </a>
       </div>
       <Read of={aircraft}>{(view) => <Content view={view} />}</Read>
     </Page>
