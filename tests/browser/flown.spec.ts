@@ -27,10 +27,6 @@ beforeAll(async () => {
 
 afterAll(() => site.stop());
 
-async function shot(of: Page, name: string): Promise<void> {
-  if (process.env['SHOTS']) await of.screenshot({ path: `${process.env['SHOTS']}/${name}.png`, fullPage: true });
-}
-
 it('messages are taken in by hand: what was read, what waits, and what reads otherwise', async () => {
   await page.goto('/control');
   await page.getByRole('link', { name: 'Movement messages' }).click();
@@ -45,7 +41,6 @@ it('messages are taken in by hand: what was read, what waits, and what reads oth
   await page.getByRole('button', { name: 'Take them in' }).click();
   await page.getByText('3 messages read; 1 leg written; 1 entry for the tray').waitFor();
   await page.getByText(/off blocks 07:00, airborne 07:12, touch-down 09:05, on blocks 09:11/).waitFor();
-  await shot(page, 'tray-desk');
   expect(await faults(page)).toEqual([]);
 });
 
@@ -61,7 +56,6 @@ it('an entry of the tray tells what is wrong, and is mended by a person with a r
   await page.getByRole('link', { name: 'Mended by a person' }).click();
   await page.getByText(/Mended by Jorik Pallowen .*: told by the crew/).waitFor();
   await page.locator('pre', { hasText: 'AD2561/9999' }).waitFor();
-  await shot(page, 'tray-mended');
 });
 
 it('legs stand with their counters, and a delay for reason 41 beside the defects open then', async () => {
@@ -72,7 +66,6 @@ it('legs stand with their counters, and a delay for reason 41 beside the defects
   await page.getByText('25 min late').waitFor();
   await page.getByText(/Open then or in the day before/).waitFor();
   await page.getByText('1:53').first().waitFor();
-  await shot(page, 'flown-desk');
   expect(await faults(page)).toEqual([]);
 });
 
@@ -80,7 +73,6 @@ it('a leg is corrected with a reason; what stood before stays readable', async (
   await page.getByRole('link', { name: 'Correct QB71' }).click();
   await page.getByLabel('Time of touch-down, UTC').fill('0855');
   await page.getByLabel('Why it is corrected').fill('read from the log sheet');
-  await shot(page, 'leg-desk');
   await page.getByRole('button', { name: 'Correct it' }).click();
   await page.getByText('QB71 is corrected.', { exact: true }).waitFor();
   await page.getByText('The version before', { exact: true }).click();
@@ -94,7 +86,6 @@ it('a leg is corrected with a reason; what stood before stays readable', async (
     .getByText(/is not after/)
     .first()
     .waitFor();
-  await shot(page, 'leg-refused');
 });
 
 it('the counters of an engine are stated and signed, go on with legs, and are withdrawn', async () => {
@@ -108,11 +99,9 @@ it('the counters of an engine are stated and signed, go on with legs, and are wi
   await technician.getByLabel('Hours on the counter').fill('74020:30');
   await technician.getByLabel('Cycles on the counter').fill('9001');
   await technician.getByLabel('Where it is known from').fill('its log book');
-  await shot(technician, 'engines-form-tablet');
   await sign(technician, 'Sign: state it');
   await technician.getByText('It is signed and counted.').waitFor();
   await technician.getByText('74022:13').waitFor();
-  await shot(technician, 'engines-tablet');
   expect(await faults(technician)).toEqual([]);
   await technician.getByRole('button', { name: 'Correct or withdraw' }).click();
   const withdrawing = technician.locator('section', { hasText: 'Or it was never so' }).last();
@@ -125,16 +114,15 @@ it('the counters of an engine are stated and signed, go on with legs, and are wi
 
 it('fits a telephone', async () => {
   const phone = await site.as('jorik');
-  for (const [address, name] of [
-    [`/aircraft/${plane.id}/flown`, 'flown-phone'],
-    ['/movements?state=mended', 'tray-phone'],
-    [`/aircraft/${plane.id}/engines`, 'engines-phone'],
-    [`/aircraft/${plane.id}/flown/enter`, 'leg-phone'],
-  ] as const) {
+  for (const address of [
+    `/aircraft/${plane.id}/flown`,
+    '/movements?state=mended',
+    `/aircraft/${plane.id}/engines`,
+    `/aircraft/${plane.id}/flown/enter`,
+  ]) {
     await phone.goto(address);
     await phone.getByRole('heading', { level: 1 }).waitFor();
     await expect.poll(() => phone.getByText('Reading…').count()).toBe(0);
-    await shot(phone, name);
     expect(await faults(phone)).toEqual([]);
   }
 });
