@@ -261,7 +261,7 @@ it('a start stated long before the record counts what was flown since, also week
   const query = { act: 'defer', document: 'approved data EO 13' };
   const start = { at: '2026-04-20T06:00:00Z', document: 'EO 13' };
   await technician.sign(defect, 'deferral', query, { document: { ...document, interval: '90 flight-hours' }, start });
-  expect(await left(defect)).toBe('87 h of 90 h left.');
+  expect(await left(defect)).toBe('87 h of 90 h of flight left.');
 });
 
 describe('what cannot be so', () => {
