@@ -97,10 +97,9 @@ describe('an interval on one engine', () => {
       countUsed(clockOf('10 engine-cycles', engine, 2), all, { rampReturnMakesFlightDay: true });
     expect(used('1')).toMatchObject({ engineMinutes: 72, engineCycles: 2, flights: 1, cycles: 1, flightMinutes: 60 });
     expect(used('2')).toMatchObject({ engineMinutes: 60, engineCycles: 1, flights: 1 });
-    const days = countUsed(clockOf('3 flight-days', '1', 2), all, { rampReturnMakesFlightDay: true });
-    expect(days).toEqual({
-      ...countUsed(clockOf('3 flight-days', '1', 2), legs, { rampReturnMakesFlightDay: true }),
-    });
+    const nextDay = withEngines(legs, { readings, runs: [{ ...runs[0]!, at: hour(30) }] }, 'airborne');
+    const days = countUsed(clockOf('3 flight-days', '1', 2), nextDay, { rampReturnMakesFlightDay: true });
+    expect([days.flightDays, days.lastFlightDayOn]).toEqual([0, null]);
     expect(accountOfUse(clockOf('10 engine-cycles', '1', 2), all)[1]?.text).toBe(
       '1 Jun 2026 03:00 UTC (engine alone): 1 of 10 engine-cycles',
     );
