@@ -5,6 +5,7 @@
  */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { verifyRecord } from '#store';
+import { flownLegs, flownLegsOfAll } from '../../apps/server/src/movements/flown-legs.js';
 import type { ApiClient, Shapes } from '../support/api-client.js';
 import { runningServer, type RunningServer } from '../support/running-server.js';
 import { movementsOperator, type MovementsOperator, nameAt, SECRET } from './movements-operator.js';
@@ -304,6 +305,17 @@ describe('what cannot be so', () => {
     const sent = await body('reading', said);
     expect((await technician.refused('POST', theirs, { body: sent })).code).toBe('not-found');
   });
+});
+
+it('what is read for the whole fleet at once, as reminders do, is what is read for one aircraft', async () => {
+  for (const from of ['2026-04-20T00:00:00.000Z', '2026-05-14T10:30:00.000Z']) {
+    const [one, all] = await server.store.withOperator(operator.id, null, async (tx) => [
+      await flownLegs(tx, aircraft, from),
+      await flownLegsOfAll(tx, new Map([[aircraft, from]])),
+    ]);
+    expect(one.some(({ onlyEngines }) => onlyEngines)).toBe(true);
+    expect(all.get(aircraft)).toEqual(one);
+  }
 });
 
 it('the record holds every statement with its signature, and verifies', async () => {

@@ -34,8 +34,9 @@ export function countedFrom(defects: readonly OpenedDefect[], at: string): strin
 export function legsForAll(tx: Tx, fleet: ReadonlyMap<string, readonly OpenedDefect[]>): Promise<Map<string, Leg[]>> {
   const from = new Map<string, string>();
   for (const [aircraft, defects] of fleet) {
-    const [first] = defects.flatMap(({ row, life }) => (countsFlights(life) ? row.recordedAt : [])).toSorted();
-    if (first !== undefined) from.set(aircraft, first);
+    const counted = defects.filter(({ life }) => countsFlights(life));
+    const [one] = counted;
+    if (one !== undefined) from.set(aircraft, countedFrom(counted, one.row.recordedAt));
   }
   return flownLegsOfAll(tx, from);
 }

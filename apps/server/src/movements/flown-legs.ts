@@ -33,20 +33,23 @@ export async function flownDepartures(tx: Tx, aircraftId: string, from: string):
   return departuresOf(told, await tx.flights.flown(aircraftId, from));
 }
 
-/** What each of these aircraft flew, in two questions however many they are. @param from by aircraft */
+/** What each of these aircraft flew, in three questions where nothing is stated of engines. @param from by aircraft */
 export async function flownLegsOfAll(tx: Tx, from: ReadonlyMap<string, string>): Promise<Map<string, Leg[]>> {
   const ids = [...from.keys()];
   const [first] = [...from.values()].toSorted();
   if (first === undefined) return new Map();
   const told = grouped(await tx.legs.flownByAll(ids, twoDaysBefore(first)), ofAircraft);
   const planned = grouped(await tx.flights.flownByAll(ids, first), ofAircraft);
-  return new Map(
+  const flown = new Map(
     [...from].map(([id, since]) => {
       const legs = (told.get(id) ?? []).filter(({ offBlockAt }) => offBlockAt >= twoDaysBefore(since));
       const flights = (planned.get(id) ?? []).filter(({ offBlockAt }) => offBlockAt >= since);
       return [id, departuresOf(legs, flights).map(({ leg }) => leg)];
     }),
   );
+  // Where somebody stated something of an engine, older legs may be needed: those aircraft are read by themselves.
+  for (const id of await tx.engineCounts.statedOf(ids)) flown.set(id, await flownLegs(tx, id, from.get(id) ?? first));
+  return flown;
 }
 
 function departuresOf(told: readonly LegRow[], planned: readonly FlightRow[]): Departure[] {

@@ -23,6 +23,15 @@ export class EngineCounts {
     );
   }
 
+  /** Those of these aircraft of whose engines something was ever stated. */
+  async statedOf(aircraftIds: readonly string[]): Promise<string[]> {
+    const rows = await this.tx.query<{ id: string }>(
+      'select distinct aircraft_id as id from engine_count where operator_id = $1 and aircraft_id = any($2::uuid[])',
+      [this.tx.operatorId, aircraftIds],
+    );
+    return rows.map(({ id }) => id);
+  }
+
   /** The newest of each that is not withdrawn, in the order of their instants. */
   async inForce(aircraftId: string): Promise<EngineCountRow[]> {
     const newest = new Map<string, EngineCountRow>();
