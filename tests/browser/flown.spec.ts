@@ -55,7 +55,7 @@ it('an entry of the tray tells what is wrong, and is mended by a person with a r
   await page.getByText('Nothing is here').waitFor();
   await page.getByRole('link', { name: 'Mended by a person' }).click();
   await page.getByText(/Mended by Jorik Pallowen .*: told by the crew/).waitFor();
-  await page.locator('pre', { hasText: 'AD2561/9999' }).waitFor();
+  expect(await page.locator('pre', { hasText: 'AD2561/9999' }).count()).toBe(1);
 });
 
 it('legs stand with their counters, and a delay for reason 41 beside the defects open then', async () => {
@@ -86,6 +86,7 @@ it('a leg is corrected with a reason; what stood before stays readable', async (
     .getByText(/is not after/)
     .first()
     .waitFor();
+  expect(page.url()).toContain('/flown/');
 });
 
 it('the counters of an engine are stated and signed, go on with legs, and are withdrawn', async () => {
