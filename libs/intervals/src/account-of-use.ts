@@ -45,10 +45,7 @@ export function accountOfUse(clock: RectificationClock, legs: readonly Leg[], op
 /** What makes a leg count otherwise than a flight from the start on. */
 function sayOdd({ leg, offBlock }: ReadLeg, clock: RectificationClock): string {
   const isBefore = Temporal.Instant.compare(offBlock, startOf(clock)) < 0;
-  const odd = [
-    ...(isBefore ? ['left before the start'] : []),
-    ...(hasFlown(leg) ? [] : [whyNotFlown(leg)]),
-  ];
+  const odd = [...(isBefore ? ['left before the start'] : []), ...(hasFlown(leg) ? [] : [whyNotFlown(leg)])];
   return odd.length === 0 ? '' : ` (${odd.join(', ')})`;
 }
 
