@@ -2141,6 +2141,75 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/aircraft/{id}/engines': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The counters of each engine, and every statement they come from, with history. */
+    get: operations['EnginesController_view'];
+    put?: never;
+    /** State, signed, what the counters of an engine read, or what it used that no leg tells. */
+    post: operations['EnginesController_enter'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/engines/statement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** The statement that a signature would certify. */
+    get: operations['EnginesController_statement'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/engines/{count}': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    /** Correct it, signed: another version is added, and what stood before stays readable. */
+    put: operations['EnginesController_correct'];
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/engines/{count}/withdrawn': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that it was never so: it counts no more and stays readable. */
+    post: operations['EnginesController_withdraw'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/events': {
     parameters: {
       query?: never;
@@ -2705,6 +2774,18 @@ export interface components {
       /** @description Its own last instant (exclusive). */
       until?: string;
     };
+    StatedStartBody: {
+      /** @description An instant; or the three below. */
+      at?: string;
+      /** @description The counter at the start; hours in whole minutes. */
+      counter?: number;
+      /** @description What the same counter read later. */
+      reading?: number;
+      /** @description When it read that. */
+      readAt?: string;
+      /** @description The document that states the start, with its reference. */
+      document: string;
+    };
     DeferBody: {
       /** @description The failed item; needed for an MEL row. */
       item?: components['schemas']['ItemBody'];
@@ -2712,6 +2793,8 @@ export interface components {
       row?: string;
       /** @description A basis other than an MEL row. */
       document?: components['schemas']['DocumentBody'];
+      /** @description From when use counts, where a document states it; absent: by row and settings. */
+      start?: components['schemas']['StatedStartBody'];
       /** @description The signature. */
       sign: components['schemas']['SignBody'];
     };
@@ -3429,6 +3512,36 @@ export interface components {
       delays: components['schemas']['DelayBody'][];
       /** @description Why a person enters or corrects it. */
       reason: string;
+    };
+    EngineCountBody: {
+      /**
+       * @description What its counters read, or what it used that no leg tells: a ground run, a start broken off.
+       * @enum {string}
+       */
+      kind: 'reading' | 'run';
+      /**
+       * @description Where it stands: the unit, as the MEL names it.
+       * @example 1
+       */
+      position: string;
+      /** @description Serial number of the engine; needed for a reading. */
+      serial?: string;
+      /** @description When the counters read so, or when the run was. */
+      at: string;
+      /** @description Whole minutes: on the counter, or of the run. */
+      minutes: number;
+      /** @description Cycles: on the counter, or of the run. */
+      cycles: number;
+      /** @description Where it is known from; when it is corrected, why. */
+      reason: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
+    WithdrawCountBody: {
+      /** @description Why it was never so. */
+      reason: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
     };
     LossBody: {
       /** @description From when on something is missing. */
@@ -6183,6 +6296,10 @@ export interface components {
       blockMinutes: number;
       /** @description Cycles. */
       cycles: number;
+      /** @description Of the engine that the interval is about. */
+      engineMinutes?: number;
+      /** @description Of that engine. */
+      engineCycles?: number;
     };
     /** @description How an open item stands. */
     ItemStands: {
@@ -6530,6 +6647,194 @@ export interface components {
           recordedAt: string;
           closedAt: string | null;
         }[];
+      }[];
+    };
+    /** @description One version of what was stated of an engine. */
+    EngineCountLine: {
+      /** @description id */
+      id: string;
+      /** @description The ETag; the highest version counts. */
+      version: number;
+      /**
+       * @description A reading, use that no leg tells, or withdrawn: it was never so.
+       * @enum {string}
+       */
+      kind: 'reading' | 'run' | 'withdrawn';
+      /** @description Where it stands on the aircraft. */
+      position: string;
+      serial: string | null;
+      /**
+       * Format: date-time
+       * @description When its counters read so, or when it ran (ISO 8601)
+       */
+      at: string;
+      /** @description On the counter, or of the run. */
+      minutes: number;
+      /** @description On the counter, or of the run. */
+      cycles: number;
+      /** @description Where it is known from, or why it was changed. */
+      reason: string;
+      /** @description Who signed it. */
+      by: string;
+      /**
+       * Format: date-time
+       * @description When this version was written (ISO 8601)
+       */
+      writtenAt: string;
+    };
+    EnginesView: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description id */
+      aircraft: string;
+      /** @description Mark. */
+      registration: string;
+      /** @description By position; engines of which nothing was ever read are not known. */
+      counters: {
+        /** @description Where it stands on the aircraft. */
+        position: string;
+        /** @description Serial number of the engine read last there. */
+        serial: string;
+        /** @description Its hours in whole minutes, now. */
+        minutes: number;
+        /** @description Its cycles, now. */
+        cycles: number;
+        read: {
+          /**
+           * Format: date-time
+           * @description When it was read last (ISO 8601)
+           */
+          at: string;
+          /** @description What it read. */
+          minutes: number;
+          /** @description What it read. */
+          cycles: number;
+        };
+        /** @description What an engine used. */
+        since: {
+          /** @description Minutes. */
+          minutes: number;
+          /** @description Cycles. */
+          cycles: number;
+        };
+        differed: {
+          /** @description Minutes; negative where it read less. */
+          minutes: number;
+          /** @description Cycles; negative likewise. */
+          cycles: number;
+        } | null;
+      }[];
+      /** @description The newest first. */
+      counts: {
+        /** @description id */
+        id: string;
+        /** @description The ETag; the highest version counts. */
+        version: number;
+        /**
+         * @description A reading, use that no leg tells, or withdrawn: it was never so.
+         * @enum {string}
+         */
+        kind: 'reading' | 'run' | 'withdrawn';
+        /** @description Where it stands on the aircraft. */
+        position: string;
+        serial: string | null;
+        /**
+         * Format: date-time
+         * @description When its counters read so, or when it ran (ISO 8601)
+         */
+        at: string;
+        /** @description On the counter, or of the run. */
+        minutes: number;
+        /** @description On the counter, or of the run. */
+        cycles: number;
+        /** @description Where it is known from, or why it was changed. */
+        reason: string;
+        /** @description Who signed it. */
+        by: string;
+        /**
+         * Format: date-time
+         * @description When this version was written (ISO 8601)
+         */
+        writtenAt: string;
+        /** @description Earlier versions, the first one first. */
+        history: components['schemas']['EngineCountLine'][];
+      }[];
+    };
+    EngineCounted: {
+      /** @description id */
+      id: string;
+      /** @description Version. */
+      version: number;
+      /** @description By position; engines of which nothing was ever read are not known. */
+      counters: {
+        /** @description Where it stands on the aircraft. */
+        position: string;
+        /** @description Serial number of the engine read last there. */
+        serial: string;
+        /** @description Its hours in whole minutes, now. */
+        minutes: number;
+        /** @description Its cycles, now. */
+        cycles: number;
+        read: {
+          /**
+           * Format: date-time
+           * @description When it was read last (ISO 8601)
+           */
+          at: string;
+          /** @description What it read. */
+          minutes: number;
+          /** @description What it read. */
+          cycles: number;
+        };
+        /** @description What an engine used. */
+        since: {
+          /** @description Minutes. */
+          minutes: number;
+          /** @description Cycles. */
+          cycles: number;
+        };
+        differed: {
+          /** @description Minutes; negative where it read less. */
+          minutes: number;
+          /** @description Cycles; negative likewise. */
+          cycles: number;
+        } | null;
+      }[];
+      /** @description Open items whose standing changed. */
+      items: {
+        /** @description id */
+        defect: string;
+        /** @description Number of the defect. */
+        number: string;
+        /** @description What it is. */
+        description: string;
+        /** @description id */
+        aircraft: string;
+        /** @description Mark. */
+        registration: string;
+        before: components['schemas']['ItemStands'];
+        after: components['schemas']['ItemStands'];
+      }[];
+      /** @description Next flights whose answer changed. */
+      answers: {
+        /** @description id */
+        flight: string;
+        /** @description Flight number. */
+        number: string;
+        /**
+         * Format: date-time
+         * @description Planned off-block (ISO 8601)
+         */
+        offBlockAt: string;
+        /** @description id */
+        aircraft: string;
+        /** @description Mark. */
+        registration: string;
+        before: components['schemas']['AnswerStands'];
+        after: components['schemas']['AnswerStands'];
       }[];
     };
     RecordEntries: {
@@ -11562,6 +11867,178 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['LegWritten'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnginesController_view: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['EnginesView'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnginesController_enter: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['EngineCountBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['EngineCounted'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnginesController_statement: {
+    parameters: {
+      query: {
+        /** @description What is to be signed. */
+        act: 'reading' | 'run' | 'withdrawn';
+      };
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Statement'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnginesController_correct: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description Version as it was read, in quotes. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path: {
+        count: string;
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['EngineCountBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['EngineCounted'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnginesController_withdraw: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description Version as it was read, in quotes. */
+        'If-Match': string;
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+      };
+      path: {
+        count: string;
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['WithdrawCountBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['EngineCounted'];
         };
       };
       /** @description A problem; see `/api/problems`. */
