@@ -5,6 +5,7 @@ import { CalendarFeedTable } from '../rows/calendar-feed.row.js';
 import { CardConfirmationTable, CardLibraryTable, ManualRevisionTable } from '../rows/card.row.js';
 import { ConcurrenceTable } from '../rows/concurrence.row.js';
 import { DirectiveTable } from '../rows/directive.row.js';
+import { EngineCountTable } from '../rows/engine-count.row.js';
 import { ExtensionTable } from '../rows/extension.row.js';
 import { FactTable } from '../rows/fact.row.js';
 import { FlightTable } from '../rows/flight.row.js';
@@ -25,7 +26,7 @@ import { ZoneDifferenceTable } from '../rows/zone-difference.row.js';
 export interface ToldTable {
   table: EntitySchema;
   /** The property that, with the operator, is its key. */
-  key: 'id' | 'personId' | 'code';
+  key: 'id' | 'personId' | 'code' | 'entryId';
   /** Told by another column, such as a hash; or personal, and so not for ever. */
   without: readonly string[];
 }
@@ -67,6 +68,8 @@ export const toldTables: readonly ToldTable[] = [
   told(ConcurrenceTable),
   told(VerdictTable),
   told(ExtensionTable),
+  // One row for each version, and so the version says something.
+  { table: EngineCountTable, key: 'entryId', without: ['operatorId'] },
   told(DirectiveTable),
   told(MelRevisionTable, ['content']),
   told(CardLibraryTable, ['content']),

@@ -10,6 +10,7 @@ export class EngineCounts {
     const { operatorId, manager } = this.tx;
     this.tx.forget();
     await manager.insert(EngineCountTable, { ...row, operatorId });
+    this.tx.wrote(EngineCountTable, row.entryId);
   }
 
   /** Every version, by what it is of and in the order it was written. */
