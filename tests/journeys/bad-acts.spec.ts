@@ -98,10 +98,10 @@ describe('a write-up', () => {
     const attempt = await writeUp({ item: { entry: '33-42-11', units: ['3'] } });
     expect(attempt).toMatchObject({ status: 422, code: 'unit-not-installed', changed: [] });
     expect(attempt.detail).toContain('L; R');
-    expect(await writeUp({ item: { entry: '33-42-11', units: [] } })).toMatchObject({
-      at: ['/item/units'],
-      changed: [],
-    });
+    for (const units of [[], ['L', 'L']]) {
+      const none = await writeUp({ item: { entry: '33-42-11', units } });
+      expect(none).toMatchObject({ status: 422, at: ['/item/units'], changed: [] });
+    }
   });
 
   it.each([
@@ -169,7 +169,7 @@ describe('a deferral', () => {
     ['dalm', 403, 'authorisation-not-valid-then', 'whose authorisation has run out'],
     ['ressa', 403, 'authorisation-does-not-cover', 'who is authorised for another type'],
     ['hebba', 403, 'authorisation-does-not-cover', 'who may sign procedures only'],
-    ['wenna', 403, 'signature-missing', 'who holds no authorisation'],
+    ['wenna', 403, 'no-authorisation', 'who holds no authorisation'],
   ])('is not for %s', async (name, status, code) => {
     expect(await defer(name)).toMatchObject({ status, code, changed: [] });
   });
@@ -292,4 +292,19 @@ it('after all that the deferral is done as it should be', async () => {
   const done = await technician().sign(defect, 'deferral', { act: 'defer', row: '1' }, { row: '1' });
   expect(done.defect.state).toBe('open under deferral');
   expect(await attempts.changed()).toContain('defect');
+});
+
+it('a write-up that is closed is refused as closed, whatever the row it is tried with would say beside the others', async () => {
+  const right = { entry: '33-42-11', units: ['R'] };
+  const written = await technician().post<Shapes['ActDone']>('/api/defects', {
+    aircraft: aircraft['Q-KEA'],
+    origin: 'technician',
+    description: 'Right landing light out.',
+    recordedAt: '2026-01-15T12:12:00Z',
+    item: right,
+  });
+  const { id } = written.body.defect;
+  await technician().sign(id, 'raised-in-error', { act: 'raised-in-error' }, { words: 'It is lit.' });
+  const refusal = await technician().signRefused(id, 'deferral', { act: 'defer', row: '1' }, { row: '1' });
+  expect(refusal).toMatchObject({ code: 'defect-closed', status: 409 });
 });

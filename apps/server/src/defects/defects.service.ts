@@ -113,8 +113,8 @@ export class DefectsService {
       const identified = found ? identify(life, { id: newId(), by, ...found }, context) : [];
       const known = proceed(life, identified);
       const offered = await this.check.offered(scene, known, body);
-      // One that is deferred already is refused by its own rule, which says what to do instead.
-      if (known.deferral === null) await this.check.mayStandBesideOthers(scene, known, body);
+      // One that is deferred or closed already is refused by its own rule, which says what to do instead.
+      if (known.deferral === null && known.closed === null) await this.check.mayStandBesideOthers(scene, known, body);
       const others = scene.others.map((other) => other.life);
       const given = await concurrenceTo(scene, basisWords(body, life));
       const command = { id: newId(), by, basis: basisAsked(body), ...given };

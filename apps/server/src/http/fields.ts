@@ -100,12 +100,14 @@ export const Several = (values: readonly string[], words: Words) =>
     IsIn([...values], { each: true }),
   );
 
+/** Texts, each once: a unit named twice would be counted twice. */
 export const Texts = (most: number, length: number, words: Words) =>
   applyDecorators(
     property({ ...words, ...({ type: [String] } as object) }),
     IsArray(),
     ArrayMinSize(1),
     ArrayMaxSize(most),
+    ArrayUnique(),
     IsString({ each: true }),
     Length(1, length, { each: true }),
   );
