@@ -93,7 +93,7 @@ describe('a one-off authorisation is used', () => {
   it('for its own job alone, by its own holder alone, and within its scope', async () => {
     const other = await scene.written('Q-KEC');
     expect((await work('ressa', other)).code).toBe('authorisation-does-not-cover');
-    expect((await work('mabbet')).code).toBe('signature-missing');
+    expect((await work('mabbet')).code).toBe('no-authorisation');
     const release = await scene.person('ressa').signRefused(defect, 'release', { act: 'release' }, {});
     expect(release.code).toBe('authorisation-does-not-cover');
   });

@@ -70,7 +70,7 @@ describe('E-02: only the signer can apply the signature (basis AC 120-78B, FROM 
       });
     };
     expect(await attempt({ person: odrin })).toMatchObject({ status: 422, code: 'invalid-input' });
-    expect(await attempt({})).toMatchObject({ status: 403, code: 'signature-missing' });
+    expect(await attempt({})).toMatchObject({ status: 403, code: 'no-authorisation' });
     const change = "update credential set hash = 'mine' where sign_in_name = 'wick'";
     expect(await scene.asServer(change)).toBe(0);
     expect(await scene.server.visitor().signIn('wick')).toBeDefined();

@@ -28,6 +28,7 @@ const WRONG_INPUT: readonly RefusalCode[] = [
 /** Somebody else may do it. */
 const WRONG_PERSON: readonly RefusalCode[] = [
   'signature-missing',
+  'no-authorisation',
   'authorisation-of-another-person',
   'authorisation-does-not-cover',
   'authorisation-not-valid-then',

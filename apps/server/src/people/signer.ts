@@ -38,7 +38,7 @@ export async function signatureOf(tx: Tx, signing: Signing): Promise<Signature> 
   const member = await tx.people.member(signing.personId);
   const given = await Promise.all(rows.map((row) => authorisationOf(tx, row, signing)));
   const best = given.toSorted((one, other) => fit(other, signing) - fit(one, signing))[0];
-  if (!best) throw new Refusal('signature-missing', { act: signing.privilege, name: actor.name });
+  if (!best) throw new Refusal('no-authorisation', { act: signing.privilege, name: actor.name });
   return {
     ...actor,
     organisation: best.organisation,
@@ -59,7 +59,7 @@ export async function authorisedActor(
   const rows = await tx.people.authorisationsOf(acting.personId);
   const given = await Promise.all(rows.map((row) => authorisationOf(tx, row, acting)));
   const on = given.toSorted((one, other) => fit(other, acting) - fit(one, acting))[0];
-  if (!on) throw new Refusal('signature-missing', { act: acting.privilege, name: by.name });
+  if (!on) throw new Refusal('no-authorisation', { act: acting.privilege, name: by.name });
   return { by: { ...by, organisation: on.organisation }, on };
 }
 

@@ -7,6 +7,11 @@ export const SIGNING_REFUSALS = {
     next: 'Read the statement and sign it.',
     paragraph: '14 CFR 121.709(b)(3); 145.A.50(a)',
   },
+  'no-authorisation': {
+    sentence: '{name} holds no authorisation here, and this act ({act}) needs one.',
+    next: 'Ask somebody whose authorisation covers "{act}".',
+    paragraph: '145.A.50(a); 14 CFR 121.709(b)(3)',
+  },
   'authorisation-of-another-person': {
     sentence: '{name} signs on authorisation {number}, which belongs to somebody else.',
     next: 'Sign on your own authorisation.',
