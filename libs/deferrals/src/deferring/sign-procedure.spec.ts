@@ -113,6 +113,12 @@ describe('swapping the failed part to another position', () => {
     );
   });
 
+  it('is refused among the units of which one failed: which of them it is now would only be guessed', () => {
+    const oneOfTwo = { ...life, item: { entry: '22-10-01', subEntry: 'all', units: ['1', '2'] } };
+    expect(refusalOf(() => transfer(oneOfTwo, swap, context(at))).code).toBe('swap-among-failed');
+    expect(refusalOf(() => transfer(life, { ...swap, toUnit: '1' }, context(at))).code).toBe('swap-among-failed');
+  });
+
   it('is refused from a unit that is not failed and to one that is not installed', () => {
     expect(refusalOf(() => transfer(moved, { ...swap, id: 't2' }, context(at))).code).toBe('unit-not-of-this-defect');
     expect(refusalOf(() => transfer(life, { ...swap, toUnit: '3' }, context(at))).code).toBe('unit-not-installed');

@@ -65,6 +65,10 @@ export function transfer(life: DefectLife, command: Transfer, context: Context):
   if (!installed.includes(toUnit)) {
     throw new Refusal('unit-not-installed', { unit: toUnit, entry: life.item?.entry ?? 'this item', installed });
   }
+  const units = life.item?.units ?? [];
+  if (units.includes(fromUnit) && units.includes(toUnit)) {
+    throw new Refusal('swap-among-failed', { unit: toUnit, defect: life.defect, units });
+  }
   const item = life.item === null ? null : { ...life.item, units: unitsAfter(life.item.units, fromUnit, toUnit) };
   notDownAlready(life.defect, item, others);
   const said = { fromUnit, toUnit, parts, reason, moved };

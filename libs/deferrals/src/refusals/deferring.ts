@@ -140,6 +140,12 @@ export const DEFERRING_REFUSALS = {
     next: 'Name the unit that is failed now.',
     paragraph: 'common practice, no source',
   },
+  'swap-among-failed': {
+    sentence:
+      'Unit {unit} is named as failed in defect {defect} already ({units}), so no failed part is moved there.',
+    next: 'Name the position that the failed part is in now. Where one of several failed and nobody knows which, find out first.',
+    paragraph: 'common practice, no source',
+  },
   unanswered: {
     sentence: 'Write-up {defect} is not answered.',
     next: 'Rectify or defer it before the next flight.',
