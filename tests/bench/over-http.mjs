@@ -10,6 +10,7 @@ import pg from 'pg';
 import { newId, openStore, startEmbedded } from '#store';
 import { median, rate, ratio } from './measure.mjs';
 import { rowsOfOneDeferral, statementsOf } from './plain-inserts.mjs';
+import { takenBy, takenByDatabase } from './processor-time.mjs';
 import { startServer } from './server-process.mjs';
 
 const AT_ONCE = 16;
@@ -27,13 +28,19 @@ export async function overHttp() {
     const client = await signIn(server.url);
     const store = await openStore(database.url, { connections: 2 });
     const rates = { http: [], plain: [] };
+    const used = { http: [], plain: [] };
+    const counter = counterOf(server.pid, join(folder, '.proviso'));
     for (let round = 0; round < ROUNDS; round += 1) {
       const defects = await writtenUp(client, await fleet(store, client, round));
+      const counted = counter();
       rates.http.push(await perSecond(defects, (defect) => defer(client, defect)));
+      used.http.push(counted());
       const rows = await rowsOfOneDeferral(pool, client.operator, defects[0].id);
+      const countedPlain = counter();
       rates.plain.push(
         await perSecond(defects, (defect) => inSql(pool, client.operator, statementsOf(rows, defect))),
       );
+      used.plain.push(countedPlain());
     }
     const peak = server.peakMiB();
     await store.close();
@@ -41,6 +48,7 @@ export async function overHttp() {
     return [
       `${AT_ONCE} at once, median of ${ROUNDS} rounds of ${DEFERRALS}:`,
       `deferrals through HTTP ${rate(http)}/s; the same rows by plain pg ${rate(plain)}/s; ratio ${ratio(http, plain)}`,
+      `processor time of each, on whatever machine: through HTTP ${told(used.http)}; plain ${told(used.plain)}`,
       `peak memory of the server ${Math.round(peak)} MiB`,
     ];
   } finally {
@@ -49,6 +57,21 @@ export async function overHttp() {
     await database.stop();
     await rm(folder, { recursive: true, force: true });
   }
+}
+
+/** @returns begins to count what client, server and database take; called again it says how much that was, of each */
+function counterOf(serverPid, dataFolder) {
+  const now = () => [process.pid, serverPid].map(takenBy).concat(takenByDatabase(dataFolder));
+  return () => {
+    const before = now();
+    return () => now().map((milliseconds, at) => (milliseconds - before[at]) / DEFERRALS);
+  };
+}
+
+/** The median of the rounds, client, server and database apart. */
+function told(rounds) {
+  const [client, server, database] = [0, 1, 2].map((at) => median(rounds.map((round) => round[at])).toFixed(1));
+  return `client ${client} + server ${server} + database ${database} ms`;
 }
 
 export async function signIn(url, name = 'odrin') {

@@ -21,6 +21,7 @@ export async function startServer(folder, env = {}) {
   await answers(url, child);
   return {
     url,
+    pid: child.pid,
     readyMs: performance.now() - started,
     peakMiB: () => Number(/VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${child.pid}/status`, 'utf8'))?.[1]) / 1024,
     cpuSeconds: () => cpuSecondsOf(child.pid),

@@ -1,5 +1,6 @@
 import { DataSource } from 'typeorm';
 import { migrations } from './migrations/index.js';
+import { PreparedClient } from './prepared-client.js';
 import { tables } from './rows/index.js';
 import { PlainNames } from './rows/naming.js';
 
@@ -23,6 +24,7 @@ export function dataSource(url: string, { connections = 10 }: PoolOptions = {}):
     installExtensions: false,
     extra: {
       max: connections,
+      Client: PreparedClient,
       connectionTimeoutMillis: 10_000,
       // Questions that do not wait for each other go out together: what costs is the waiting, not the questions.
       pipeline: true,

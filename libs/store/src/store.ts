@@ -1,3 +1,4 @@
+import type { ClientBase } from 'pg';
 import type { DataSource, EntityManager } from 'typeorm';
 import { dataSource, type PoolOptions } from './data-source.js';
 import { tellRows } from './record/tell-rows.js';
@@ -64,8 +65,14 @@ export class Tx extends Transaction {
   readonly rowsForRecord = new RowsForRecord(this);
   readonly record: RecordOfOperator;
 
-  constructor(manager: EntityManager, operatorId: string, personId: string | null, references: Map<string, string>) {
-    super(manager, operatorId, personId);
+  constructor(
+    manager: EntityManager,
+    connection: ClientBase,
+    operatorId: string,
+    personId: string | null,
+    references: Map<string, string>,
+  ) {
+    super(manager, connection, operatorId, personId);
     this.record = new RecordOfOperator(this, references);
   }
 }
@@ -100,16 +107,21 @@ export class Store {
       if (id !== null && !uuid.test(id)) return Promise.reject(new TypeError(`${JSON.stringify(id)} is not a key.`));
     }
     const all = async (manager: EntityManager): Promise<T> => {
+      const connection = (await manager.queryRunner?.connect()) as ClientBase;
       // The first question of the work goes out behind this one without waiting. Were it asked before it all the same,
       // the database would show it nothing.
-      const told = manager.query("select set_config('app.operator', $1, true), set_config('app.person', $2, true)", [
-        operatorId,
-        personId ?? '',
-      ]);
-      const tx = new Tx(manager, operatorId, personId, this.references);
-      const [result] = await Promise.all([work(tx), told]);
-      if (tx.written.size > 0) await tellRows(tx, tx.written);
-      return result;
+      const told = connection.query(
+        "select set_config('app.operator', $1, true), set_config('app.person', $2, true)",
+        [operatorId, personId ?? ''],
+      );
+      const tx = new Tx(manager, connection, operatorId, personId, this.references);
+      try {
+        const [result] = await Promise.all([work(tx), told]);
+        if (tx.written.size > 0) await tellRows(tx, tx.written);
+        return result;
+      } finally {
+        tx.end();
+      }
     };
     return isolation === undefined ? this.source.transaction(all) : this.source.transaction(isolation, all);
   }

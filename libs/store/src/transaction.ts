@@ -1,5 +1,7 @@
-import type { EntityManager, EntitySchema, ObjectLiteral, QueryDeepPartialEntity } from 'typeorm';
+import type { ClientBase } from 'pg';
+import { type EntityManager, type EntitySchema, type ObjectLiteral, QueryFailedError } from 'typeorm';
 import { newId } from './ids.js';
+import { changing, inserting, reading } from './plain-statements.js';
 import { StaleVersion } from './stale-version.js';
 
 /**
@@ -9,12 +11,14 @@ import { StaleVersion } from './stale-version.js';
 export class Transaction {
   constructor(
     readonly manager: EntityManager,
+    private readonly connection: ClientBase,
     readonly operatorId: string,
     /** Who acts; null when the program itself does. */
     readonly personId: string | null,
   ) {}
 
   private readonly answers = new Map<string, Promise<unknown>>();
+  private isOver = false;
 
   /**
    * Asks once in this transaction for what an act reads again and again: the operator, its people, the MEL in force.
@@ -46,15 +50,33 @@ export class Transaction {
     return this.changed;
   }
 
-  query<Row>(sql: string, values: readonly unknown[] = []): Promise<Row[]> {
-    return this.manager.query<Row[]>(sql, [...values]);
+  /**
+   * Sent at once, behind everything that was asked in this way before: what is asked next to a lock, after it, is read
+   * once the lock is held. What the manager is asked goes out later in the same turn, or in a later one.
+   */
+  async query<Row>(sql: string, values: readonly unknown[] = []): Promise<Row[]> {
+    return (await this.ask<Row>(sql, values)).rows;
+  }
+
+  /** The rows of a table where something holds, in the words of SQL; `$1` is the operator. */
+  async read<Row extends ObjectLiteral>(
+    table: EntitySchema<Row>,
+    where: string,
+    values: readonly unknown[] = [],
+  ): Promise<Row[]> {
+    const { sql, rowOf } = reading(table);
+    const { rows } = await this.ask<object>(`${sql} where operator_id = $1 and ${where}`, [
+      this.operatorId,
+      ...values,
+    ]);
+    return rows.map(rowOf);
   }
 
   /** Inserts a row of this operator and gives its key. */
   async insert<Row extends ObjectLiteral>(table: EntitySchema<Row>, row: object): Promise<string> {
     const id = (row as { id?: string }).id ?? newId();
-    const whole = { ...row, id, operatorId: this.operatorId };
-    await this.manager.insert(table, whole as unknown as QueryDeepPartialEntity<Row>);
+    const { sql, values } = inserting(table, { ...row, id, operatorId: this.operatorId });
+    await this.ask(sql, values);
     this.wrote(table, id);
     return id;
   }
@@ -72,9 +94,22 @@ export class Transaction {
     key: 'id' | 'personId' = 'id',
   ): Promise<void> {
     const at = { operatorId: this.operatorId, [key]: id, version: seen };
-    const next = { ...changes, version: seen + 1 } as unknown as QueryDeepPartialEntity<Row>;
-    const { affected } = await this.manager.update(table, at as object, next);
-    if (affected !== 1) throw new StaleVersion(table.options.name, id, seen);
+    const { sql, values } = changing(table, at, { ...changes, version: seen + 1 });
+    const { rowCount } = await this.ask(sql, values);
+    if (rowCount !== 1) throw new StaleVersion(table.options.name, id, seen);
     if (Object.keys(changes).length > 0) this.wrote(table, id);
+  }
+
+  /** Nothing more is asked: the connection goes to somebody else. What runs on after a failure comes too late. */
+  end(): void {
+    this.isOver = true;
+  }
+
+  private ask<Row>(sql: string, values: readonly unknown[]): Promise<{ rows: Row[]; rowCount: number | null }> {
+    if (this.isOver) return Promise.reject(new Error('This transaction has ended.'));
+    const asked = [...values];
+    return this.connection.query(sql, asked).catch((error: Error) => {
+      throw new QueryFailedError(sql, asked, error);
+    }) as Promise<{ rows: Row[]; rowCount: number | null }>;
   }
 }

@@ -11,7 +11,7 @@ import type { OperatorSettings } from '../people/operator-settings.js';
 import type { Proof } from '../people/proof.js';
 import { signatureOf } from '../people/signer.js';
 import { leftElsewhere } from '../register/left-elsewhere.js';
-import { livesOf, type OpenedDefect } from './defect-book.js';
+import { livesIn, type OpenedDefect } from './defect-book.js';
 import { type SignedAct, type StatementFacts, statementOf } from './statements.js';
 import { defectNumber, signerOf } from './views.js';
 
@@ -49,12 +49,16 @@ export async function sceneOf(
   clock: Clock,
 ): Promise<Scene> {
   const seen = seenVersion(request);
-  const [settings, aircraft] = await Promise.all([
-    settingsOf(),
+  // All of these are sent at once behind the lock, so what they read is what stands once it is held.
+  const [aircraft, rows, stored, settings] = await Promise.all([
     tx.aircraft.lockOfDefect(defectId),
+    tx.defects.openBeside(defectId),
+    tx.acts.ofOpenBeside(defectId),
+    settingsOf(),
     tx.people.member(session.personId),
+    tx.zoneData.all(),
+    ...(proof === null ? [] : [tx.people.authorisationsOf(session.personId)]),
   ]);
-  const rows = aircraft ? await tx.defects.open(aircraft.id) : [];
   const row = rows.find(({ id }) => id === defectId) ?? (await tx.defects.get(defectId));
   if (!row || !aircraft) throw new Problem('not-found', `There is no defect ${defectId} here.`);
   if (row.version !== seen) {
@@ -66,7 +70,10 @@ export async function sceneOf(
       },
     );
   }
-  const opened = await livesOf(tx, rows.some(({ id }) => id === row.id) ? rows : [...rows, row]);
+  const [opened] = await Promise.all([
+    livesIn(tx, rows.some(({ id }) => id === row.id) ? rows : [...rows, row], stored),
+    tx.register.ofAircraft(aircraft.id),
+  ]);
   const own = opened.find(({ row: one }) => one.id === row.id);
   if (!own) throw new Error(`Defect ${row.id} has no life.`);
   const others = opened.filter((one) => one !== own);

@@ -10,7 +10,7 @@ import {
   underZoneData,
   type ZoneDifference,
 } from '#deferrals';
-import type { AircraftRow, DefectRow, Tx, ZoneDifferenceRow } from '#store';
+import type { AircraftRow, DefectActRow, DefectRow, Tx, ZoneDifferenceRow } from '#store';
 import { keepSignature } from '../people/kept-signature.js';
 import { keepRegister } from '../register/keep-register.js';
 import { grouped } from './grouped.js';
@@ -23,7 +23,15 @@ export interface OpenedDefect {
 }
 
 export async function livesOf(tx: Tx, rows: readonly DefectRow[]): Promise<OpenedDefect[]> {
-  const stored = await tx.acts.ofAll(rows.map(({ id }) => id));
+  return livesIn(tx, rows, await tx.acts.ofAll(rows.map(({ id }) => id)));
+}
+
+/** The same from acts that were read already. */
+export async function livesIn(
+  tx: Tx,
+  rows: readonly DefectRow[],
+  stored: readonly DefectActRow[],
+): Promise<OpenedDefect[]> {
   const people = await knownPeople(
     tx,
     stored.map(({ payload }) => payload),
@@ -68,13 +76,21 @@ export interface Written {
 
 /** Writes acts in the order decided, each with its record entry in the same transaction. Lock the aircraft first. */
 export async function writeActs(tx: Tx, written: Written): Promise<DefectRow> {
-  const { aircraft, acts, life, now } = written;
+  const { aircraft, life, now } = written;
   const row = written.row ?? (await addRow(tx, written));
+  const changes = columnsOf(life, now, written);
+  await Promise.all([
+    tx.defects.change(row.id, row.version, changes),
+    tx.aircraft.touch(aircraft),
+    writeInOrder(tx, written, row),
+  ]);
+  return { ...row, ...changes, version: row.version + 1 };
+}
+
+async function writeInOrder(tx: Tx, written: Written, row: DefectRow): Promise<void> {
+  const { acts, life } = written;
   const before = life.acts.length - acts.length;
   for (const [index, act] of acts.entries()) await writeAct(tx, written, row, act, before + index + 1);
-  const changes = columnsOf(life, now, written);
-  await Promise.all([tx.defects.change(row.id, row.version, changes), tx.aircraft.touch(aircraft)]);
-  return { ...row, ...changes, version: row.version + 1 };
 }
 
 async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act: Act, seq: number): Promise<void> {

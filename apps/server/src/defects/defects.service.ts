@@ -17,6 +17,7 @@ import {
 } from '#deferrals';
 import { lockAircraft, newId, type Store } from '#store';
 import { DispatchService, flightOr404 } from '../dispatch/dispatch.service.js';
+import { askAhead } from '../dispatch/situation-loader.js';
 import type { SignBody } from '../http/fields.js';
 import { once } from '../http/once.js';
 import { Problem } from '../http/problem.js';
@@ -108,6 +109,7 @@ export class DefectsService {
       const [by, mel] = await Promise.all([
         signed(scene, 'defer', 'defer', body.sign, { basis: basisWords(body, life) }),
         this.melOf(scene),
+        askAhead(scene.tx, scene.aircraft),
       ]);
       const found = body.item ? this.check.itemOf(mel, scene.aircraft, body.item) : null;
       const identified = found ? identify(life, { id: newId(), by, ...found }, context) : [];

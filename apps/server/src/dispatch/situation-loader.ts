@@ -14,6 +14,7 @@ import { livesOf, type OpenedDefect } from '../defects/defect-book.js';
 import { type Proposal, readableGates } from './readable-gates.js';
 import { workDone } from './work-done.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
+import { stationFacts } from './station-book.js';
 
 export interface Asked {
   aircraft: AircraftRow;
@@ -25,6 +26,17 @@ export interface Asked {
   opened?: readonly OpenedDefect[];
   /** Open defects taken as fixed, with what they left on the aircraft put back. */
   fixed?: readonly string[];
+}
+
+/** Asks ahead for what every situation of this aircraft is put together from, while something else is waited for. */
+export async function askAhead(tx: Tx, { id, type }: Pick<AircraftRow, 'id' | 'type'>): Promise<void> {
+  await Promise.all([
+    tx.register.ofAircraft(id),
+    tx.facts.current(id, []),
+    tx.judgements.ofAircraft(id),
+    tx.mel.directives(type),
+    stationFacts(tx, type),
+  ]);
 }
 
 export interface LoadedSituation {

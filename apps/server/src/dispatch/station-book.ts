@@ -8,7 +8,11 @@ import type { Authorised, StationCoverRow, Tx } from '#store';
  */
 export async function stationFacts(tx: Tx, aircraftType: string): Promise<StationFacts[]> {
   const covers = await tx.stationCovers.inForce();
-  const people = await tx.people.known(covers.flatMap(({ personId }) => personId ?? []));
+  const present = [...new Set(covers.flatMap(({ personId }) => personId ?? []))];
+  const [people] = await Promise.all([
+    tx.people.known(present),
+    ...present.map((personId) => tx.people.authorisationsOf(personId)),
+  ]);
   const facts: StationFacts[] = [];
   for (const cover of covers) {
     const { station, personId, source, fromAt, untilAt } = cover;

@@ -1,7 +1,7 @@
-import { In } from 'typeorm';
 import { DefectActTable, type DefectActRow } from '../rows/defect-act.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import type { Transaction } from '../transaction.js';
+import { BESIDE } from './defects.repository.js';
 
 /** The acts in the lives of defects: added at the end, never changed. */
 export class Acts {
@@ -43,10 +43,16 @@ export class Acts {
   }
 
   ofAll(defectIds: readonly string[]): Promise<DefectActRow[]> {
-    const { operatorId, manager } = this.tx;
-    return manager.find(DefectActTable, {
-      where: { operatorId, defectId: In([...defectIds]) },
-      order: { defectId: 'ASC', seq: 'ASC' },
-    });
+    return this.tx.read(DefectActTable, 'defect_id = any($2) order by defect_id, seq', [[...defectIds]]);
+  }
+
+  /** Of this defect and of every open one on the same aircraft. Ask right behind the lock of that aircraft. */
+  ofOpenBeside(defectId: string): Promise<DefectActRow[]> {
+    return this.tx.read(
+      DefectActTable,
+      `(defect_id = $2 or defect_id in (select id from defect where operator_id = $1 and ${BESIDE}))
+       order by defect_id, seq`,
+      [defectId],
+    );
   }
 }

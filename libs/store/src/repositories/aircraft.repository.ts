@@ -1,4 +1,3 @@
-import { In } from 'typeorm';
 import { AircraftTable, type AircraftRow } from '../rows/aircraft.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import { StaleVersion } from '../stale-version.js';
@@ -12,7 +11,7 @@ export class Fleet {
   }
 
   get(id: string): Promise<AircraftRow | null> {
-    return this.tx.manager.findOneBy(AircraftTable, { operatorId: this.tx.operatorId, id });
+    return this.tx.read(AircraftTable, 'id = $2', [id]).then(([row]) => row ?? null);
   }
 
   byRegistration(registration: string): Promise<AircraftRow | null> {
@@ -36,24 +35,25 @@ export class Fleet {
       .getMany();
   }
 
-  /** Holds several, always in the same order. */
+  /** Holds several, always in the same order. What was read before the wait is asked anew. */
   lockAll(ids: readonly string[]): Promise<AircraftRow[]> {
-    const where = { operatorId: this.tx.operatorId, id: In([...ids]) };
-    return this.tx.manager.find(AircraftTable, { where, order: { id: 'ASC' }, lock: { mode: 'pessimistic_write' } });
+    this.tx.forget();
+    return this.tx.read(AircraftTable, 'id = any($2) order by id for update', [[...ids]]);
   }
 
   /** Holds the aircraft for the rest of the transaction; see `lockAircraft`. */
   lock(id: string): Promise<AircraftRow | null> {
-    const where = { operatorId: this.tx.operatorId, id };
-    return this.tx.manager.findOne(AircraftTable, { where, lock: { mode: 'pessimistic_write' } });
+    this.tx.forget();
+    return this.tx.read(AircraftTable, 'id = $2 for update', [id]).then(([row]) => row ?? null);
   }
 
   /** The same for the aircraft that a defect is on, in one question; null when there is no such defect. */
   async lockOfDefect(defectId: string): Promise<AircraftRow | null> {
-    const [row] = await this.tx.query<AircraftRow>(
-      `select operator_id as "operatorId", id, registration, type, serial, configuration, version from aircraft
-       where operator_id = $1 and id = (select aircraft_id from defect where operator_id = $1 and id = $2) for update`,
-      [this.tx.operatorId, defectId],
+    this.tx.forget();
+    const [row] = await this.tx.read(
+      AircraftTable,
+      'id = (select aircraft_id from defect where operator_id = $1 and id = $2) for update',
+      [defectId],
     );
     return row ?? null;
   }

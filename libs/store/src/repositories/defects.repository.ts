@@ -3,6 +3,10 @@ import { DefectTable, type DefectRow } from '../rows/defect.row.js';
 import type { Fresh } from '../rows/fresh.js';
 import type { Transaction } from '../transaction.js';
 
+/** Open defects on the aircraft that defect `$2` is on. */
+export const BESIDE = `closed_at is null
+  and aircraft_id = (select aircraft_id from defect where operator_id = $1 and id = $2)`;
+
 export class Defects {
   constructor(private readonly tx: Transaction) {}
 
@@ -17,7 +21,7 @@ export class Defects {
   }
 
   get(id: string): Promise<DefectRow | null> {
-    return this.tx.manager.findOneBy(DefectTable, { operatorId: this.tx.operatorId, id });
+    return this.tx.read(DefectTable, 'id = $2', [id]).then(([row]) => row ?? null);
   }
 
   getAll(ids: readonly string[]): Promise<DefectRow[]> {
@@ -27,6 +31,11 @@ export class Defects {
   ofAircraft(aircraftId: string): Promise<DefectRow[]> {
     const { operatorId, manager } = this.tx;
     return manager.find(DefectTable, { where: { operatorId, aircraftId }, order: { number: 'ASC' } });
+  }
+
+  /** Not yet closed, on the aircraft that this defect is on. Ask right behind the lock of that aircraft. */
+  openBeside(defectId: string): Promise<DefectRow[]> {
+    return this.tx.read(DefectTable, `${BESIDE} order by number`, [defectId]);
   }
 
   /** Not yet closed, of one aircraft or of the whole fleet. */

@@ -7,6 +7,7 @@ export class Facts {
   constructor(private readonly tx: Transaction) {}
 
   add(fact: Fresh<FactRow>): Promise<string> {
+    this.tx.forget();
     return this.tx.insert(FactTable, fact);
   }
 
@@ -14,7 +15,12 @@ export class Facts {
    * The newest answer for each key of an aircraft: those about the aircraft and, for each of the flights, those about that
    * flight too. One that is no longer valid is among them; its `validUntil` says so.
    */
-  async current(aircraftId: string, flightIds: readonly string[]): Promise<FactRow[]> {
+  current(aircraftId: string, flightIds: readonly string[]): Promise<FactRow[]> {
+    const asked = `facts of ${aircraftId} for ${flightIds.join(' ')}`;
+    return this.tx.remembered(asked, () => this.newest(aircraftId, flightIds));
+  }
+
+  private async newest(aircraftId: string, flightIds: readonly string[]): Promise<FactRow[]> {
     const rows = await this.tx.query<FactRow>(
       `select distinct on (key, flight_id) operator_id as "operatorId", id, aircraft_id as "aircraftId",
          flight_id as "flightId", key, value, source, answered_by as "answeredBy", observed_at as "observedAt",

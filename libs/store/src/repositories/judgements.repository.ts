@@ -6,6 +6,7 @@ export class Judgements {
   constructor(private readonly tx: Transaction) {}
 
   add(judgement: Fresh<JudgementRow, 'covers'>): Promise<string> {
+    this.tx.forget();
     return this.tx.insert(JudgementTable, judgement);
   }
 
@@ -20,7 +21,8 @@ export class Judgements {
 
   /** The newest last. */
   ofAircraft(aircraftId: string): Promise<JudgementRow[]> {
-    const { operatorId, manager } = this.tx;
-    return manager.find(JudgementTable, { where: { operatorId, aircraftId }, order: { at: 'ASC', id: 'ASC' } });
+    return this.tx.remembered(`judgements on ${aircraftId}`, () =>
+      this.tx.read(JudgementTable, 'aircraft_id = $2 order by at, id', [aircraftId]),
+    );
   }
 }

@@ -46,10 +46,16 @@ export class MelRevisions {
   }
 
   inForce(aircraftType: string): Promise<MelSummary | null> {
-    const where = { operatorId: this.tx.operatorId, aircraftType, inForce: true };
-    return this.tx.remembered(`mel in force for ${aircraftType}`, () =>
-      this.tx.manager.findOne(MelRevisionTable, { select: summary, where }),
-    );
+    return this.tx.remembered(`mel in force for ${aircraftType}`, async () => {
+      const [revision] = await this.tx.query<Omit<MelSummary, 'loadedAt'> & { loadedAt: Date }>(
+        `select operator_id as "operatorId", id, aircraft_type as "aircraftType", document, revision,
+           effective_on::text as "effectiveOn", sha256, loaded_by as "loadedBy", loaded_at as "loadedAt",
+           in_force as "inForce"
+         from mel_revision where operator_id = $1 and aircraft_type = $2 and in_force`,
+        [this.tx.operatorId, aircraftType],
+      );
+      return revision ? { ...revision, loadedAt: revision.loadedAt.toISOString() } : null;
+    });
   }
 
   list(): Promise<MelSummary[]> {
@@ -65,10 +71,13 @@ export class MelRevisions {
   }
 
   addDirective(directive: Fresh<DirectiveRow>): Promise<string> {
+    this.tx.forget();
     return this.tx.insert(DirectiveTable, directive);
   }
 
   directives(aircraftType: string): Promise<DirectiveRow[]> {
-    return this.tx.manager.findBy(DirectiveTable, { operatorId: this.tx.operatorId, aircraftType });
+    return this.tx.remembered(`directives for ${aircraftType}`, () =>
+      this.tx.read(DirectiveTable, 'aircraft_type = $2', [aircraftType]),
+    );
   }
 }

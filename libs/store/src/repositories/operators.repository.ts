@@ -9,9 +9,14 @@ export class Operators {
   constructor(private readonly tx: Transaction) {}
 
   current(): Promise<OperatorRow> {
-    return this.tx.remembered('operator', () =>
-      this.tx.manager.findOneByOrFail(OperatorTable, { id: this.tx.operatorId }),
-    );
+    return this.tx.remembered('operator', async () => {
+      const [operator] = await this.tx.query<OperatorRow>(
+        'select id, code, name, invented, base, settings, tzdb, version from operator where id = $1',
+        [this.tx.operatorId],
+      );
+      if (!operator) throw new Error(`There is no operator ${this.tx.operatorId} here.`);
+      return operator;
+    });
   }
 
   /**

@@ -1,4 +1,3 @@
-import { IsNull } from 'typeorm';
 import type { Fresh } from '../rows/fresh.js';
 import { LeftItemTable, type LeftItemRow } from '../rows/left-item.row.js';
 import { RegisterActTable, type RegisterActRow } from '../rows/register-act.row.js';
@@ -9,11 +8,12 @@ export class Register {
   constructor(private readonly tx: Transaction) {}
 
   add(item: Fresh<LeftItemRow>): Promise<string> {
+    this.tx.forget();
     return this.tx.insert(LeftItemTable, item);
   }
 
   get(id: string): Promise<LeftItemRow | null> {
-    return this.tx.manager.findOneBy(LeftItemTable, { operatorId: this.tx.operatorId, id });
+    return this.tx.read(LeftItemTable, 'id = $2', [id]).then(([row]) => row ?? null);
   }
 
   /** Lock the aircraft first: the next place in its register is taken by one act only. */
@@ -29,15 +29,15 @@ export class Register {
 
   /** What is fitted now, or with `removed` everything that ever was. */
   ofAircraft(aircraftId: string, { removed = false } = {}): Promise<LeftItemRow[]> {
-    const { operatorId, manager } = this.tx;
-    return manager.find(LeftItemTable, {
-      where: { operatorId, aircraftId, ...(removed ? {} : { removedAt: IsNull() }) },
-      order: { fittedAt: 'ASC', id: 'ASC' },
-    });
+    const fitted = removed ? '' : ' and removed_at is null';
+    return this.tx.remembered(`left on ${aircraftId}${fitted}`, () =>
+      this.tx.read(LeftItemTable, `aircraft_id = $2${fitted} order by fitted_at, id`, [aircraftId]),
+    );
   }
 
   /** @throws StaleVersion */
   change(id: string, seen: number, changes: Partial<LeftItemRow>): Promise<void> {
+    this.tx.forget();
     return this.tx.change(LeftItemTable, id, seen, changes);
   }
 }

@@ -1,4 +1,3 @@
-import { IsNull } from 'typeorm';
 import type { Fresh } from '../rows/fresh.js';
 import { StationCoverTable, type StationCoverRow } from '../rows/station-cover.row.js';
 import type { Transaction } from '../transaction.js';
@@ -18,12 +17,8 @@ export class StationCovers {
 
   /** Not ended, by station and by when they were entered. */
   inForce(): Promise<StationCoverRow[]> {
-    const { operatorId, manager } = this.tx;
     return this.tx.remembered('station covers', () =>
-      manager.find(StationCoverTable, {
-        where: { operatorId, endedAt: IsNull() },
-        order: { station: 'ASC', enteredAt: 'ASC', id: 'ASC' },
-      }),
+      this.tx.read(StationCoverTable, 'ended_at is null order by station, entered_at, id'),
     );
   }
 

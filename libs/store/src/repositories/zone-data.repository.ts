@@ -30,9 +30,8 @@ export class ZoneData {
 
   /** All of the operator, the oldest first; asked once in a transaction, because every deadline is read through them. */
   all(): Promise<ZoneDifferenceRow[]> {
-    const { operatorId, manager } = this.tx;
     return this.tx.remembered('zone differences', () =>
-      manager.find(ZoneDifferenceTable, { where: { operatorId }, order: { foundAt: 'ASC', id: 'ASC' } }),
+      this.tx.read(ZoneDifferenceTable, 'true order by found_at, id'),
     );
   }
 

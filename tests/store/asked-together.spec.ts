@@ -1,0 +1,98 @@
+/** Questions that go out together: in the order in which they were asked, prepared once, and none after the end. */
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { lockAircraft, type Store, type Tx } from '#store';
+import { freshDatabase, type FreshDatabase } from '../support/postgres.js';
+import { anOperator, openedStore, writeUp, type AnOperator } from './an-operator.js';
+
+let database: FreshDatabase;
+let store: Store;
+let operator: AnOperator;
+
+const withTx = <T>(work: (tx: Tx) => Promise<T>): Promise<T> =>
+  store.withOperator(operator.id, operator.person, work);
+
+beforeAll(async () => {
+  database = await freshDatabase();
+  store = await openedStore(database, 4);
+  operator = await anOperator(database, store, 'TA');
+});
+
+afterAll(async () => {
+  await store.close();
+  await database.drop();
+});
+
+it('what is asked together with a lock is read once the lock is held', async () => {
+  const aircraft = { id: operator.aircraft, registration: 'Q-TAA' };
+  const { id } = await withTx((tx) => writeUp(tx, operator, aircraft));
+  let waiting: Promise<unknown> = Promise.resolve();
+  await withTx(async (tx) => {
+    await lockAircraft(tx, operator.aircraft);
+    waiting = withTx((other) =>
+      Promise.all([
+        other.aircraft.lockOfDefect(id),
+        other.defects.openBeside(id),
+        other.operators.current(),
+        other.aircraft.get(operator.aircraft),
+      ]),
+    );
+    await new Promise((go) => setTimeout(go, 200));
+    await tx.defects.change(id, 1, { state: 'changed while the other one waited' });
+    await tx.aircraft.change(operator.aircraft, 1, { serial: 77 });
+  });
+  const [locked, open, , read] = (await waiting) as [object, object[], object, object];
+  expect(locked).toMatchObject({ version: 2, serial: 77 });
+  expect(open).toMatchObject([{ id, version: 2, state: 'changed while the other one waited' }]);
+  expect(read).toMatchObject({ version: 2, serial: 77 });
+});
+
+it('what was remembered before a lock is asked anew after it', async () => {
+  await withTx(async (tx) => {
+    expect(await tx.register.ofAircraft(operator.aircraft)).toEqual([]);
+    await withTx((other) =>
+      other.register.add({
+        aircraftId: operator.aircraft,
+        defectId: null,
+        kind: 'pin',
+        place: 'nose gear',
+        tag: 'P-1',
+        undo: 'take it out',
+        under: null,
+        ownedBy: null,
+        ownerKind: null,
+        ownerUntil: null,
+        fittedBy: operator.person,
+        fittedAt: '2026-01-15T03:00:00.000Z',
+      }),
+    );
+    await lockAircraft(tx, operator.aircraft);
+    expect(await tx.register.ofAircraft(operator.aircraft)).toHaveLength(1);
+  });
+});
+
+it('whoever runs on after the end of a transaction asks nothing more on its connection', async () => {
+  let late: Tx | undefined;
+  const broken = withTx((tx) => {
+    late = tx;
+    return Promise.reject(new Error('given up'));
+  });
+  await expect(broken).rejects.toThrow('given up');
+  await expect(late?.aircraft.list()).rejects.toThrow();
+  await expect(late?.aircraft.change(operator.aircraft, 2, { serial: 1 })).rejects.toThrow('has ended');
+});
+
+it('a question is prepared once on a connection, and asked again by its name', async () => {
+  const one = await openedStore(database, 1);
+  const prepared = () =>
+    one.withOperator(operator.id, operator.person, async (tx) => {
+      await Promise.all([tx.aircraft.get(operator.aircraft), tx.aircraft.get(operator.aircraft)]);
+      return tx.query<{ statement: string; asked: number }>(
+        `select statement, (generic_plans + custom_plans)::int as asked from pg_prepared_statements
+         where statement like $1`,
+        ['%from aircraft where%'],
+      );
+    });
+  expect(await prepared()).toMatchObject([{ asked: 2 }]);
+  expect(await prepared()).toMatchObject([{ asked: 4 }]);
+  await one.close();
+});
