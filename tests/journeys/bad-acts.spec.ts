@@ -230,6 +230,8 @@ describe('an answer to a question', () => {
     ['a text for a yes or no', { value: 'yes' }, '/value'],
     ['nothing', { value: null }, '/value'],
     ['an object', { value: { yes: true } }, '/value'],
+    ['a flight level in feet', { key: 'flight.level', value: 31_000 }, '/value'],
+    ['a flight level below the ground', { key: 'flight.level', value: -1 }, '/value'],
     ['a choice that there is not', { key: 'flight.icing', value: 'a little' }, '/value'],
     ['a number for a choice', { key: 'flight.icing', value: 1 }, '/value'],
     ['an observation still to come', { observedAt: '2026-01-15T12:12:01Z' }, '/observedAt'],
@@ -306,5 +308,5 @@ it('a write-up that is closed is refused as closed, whatever the row it is tried
   const { id } = written.body.defect;
   await technician().sign(id, 'raised-in-error', { act: 'raised-in-error' }, { words: 'It is lit.' });
   const refusal = await technician().signRefused(id, 'deferral', { act: 'defer', row: '1' }, { row: '1' });
-  expect(refusal).toMatchObject({ code: 'defect-closed', status: 409 });
+  expect(refusal).toMatchObject({ code: 'already-closed', status: 409 });
 });

@@ -16,6 +16,18 @@ export const misfitOf = (fact: FactDefinition, value: unknown): string | null =>
   return `${shown} is none of ${fact.choices.join(', ')}`;
 };
 
+/**
+ * Null when somebody may answer so; otherwise the reason. A flight level of 31000 or of -1 is a slip, and a condition of a
+ * row would be held against it all the same.
+ */
+export const slipOf = (fact: FactDefinition, value: unknown): string | null => {
+  const misfit = misfitOf(fact, value);
+  if (misfit !== null || fact.between === undefined || typeof value !== 'number') return misfit;
+  const [least, greatest] = fact.between;
+  if (value >= least && value <= greatest) return null;
+  return `${value} is not from ${least} to ${greatest} ${fact.unit ?? ''}`.trim();
+};
+
 /** A value as an error message shows it: short, whatever it was. */
 export const shownValue = (value: unknown): string => {
   if (typeof value === 'string') return `"${value.length > 40 ? `${value.slice(0, 40)}...` : value}"`;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { factKey, questionOf, readFactKey } from './fact-key.js';
-import { misfitOf } from './fact-value.js';
+import { misfitOf, slipOf } from './fact-value.js';
 import { FACTS, factOf } from './facts.js';
 
 describe('the registry of facts', () => {
@@ -53,6 +53,22 @@ describe('a fact key', () => {
     );
     expect(questionOf(asked, () => '$& $1')).toContain('need $& $1?');
     expect(questionOf(leaf('flight.icing'))).toBe('Is icing known or forecast anywhere on the flight?');
+  });
+});
+
+describe('an answer of somebody', () => {
+  const slip = (id: string, value: unknown) => {
+    const fact = factOf(id);
+    return fact === undefined ? 'no fact' : slipOf(fact, value);
+  };
+
+  it('is a number that there can be, the bounds themselves among them', () => {
+    expect(['flight.level', 'flight.etopsMinutes'].map((id) => slip(id, 0))).toEqual([null, null]);
+    expect([slip('flight.level', 600), slip('flight.temperature', -90)]).toEqual([null, null]);
+    expect(slip('flight.level', -1)).toBe('-1 is not from 0 to 600 hundreds of feet');
+    expect(slip('flight.level', 31_000)).toBe('31000 is not from 0 to 600 hundreds of feet');
+    expect(slip('flight.level', '310')).toBe('"310" is not a number');
+    expect(slip('flight.icing', 'severe')).toBe('"severe" is none of none, forecast, known');
   });
 });
 

@@ -23,6 +23,8 @@ export interface FactDefinition {
   type: FactType;
   /** Of a number. */
   unit?: string;
+  /** Of a number: the least and the greatest that somebody may answer. */
+  between?: readonly [number, number];
   /** Of a choice; an open choice (any text) has none. */
   choices?: readonly string[];
   /** Empty when nobody is asked, because the fact is computed from what is recorded. */
@@ -39,7 +41,7 @@ const OFFICE: readonly Role[] = ['dispatcher', 'maintenance-control'];
 const CREW: readonly Role[] = ['dispatcher', 'commander'];
 const STATION: readonly Role[] = ['maintenance-control', 'technician'];
 
-type Extra = Partial<Pick<FactDefinition, 'unit' | 'choices' | 'validity' | 'subject'>>;
+type Extra = Partial<Pick<FactDefinition, 'unit' | 'between' | 'choices' | 'validity' | 'subject'>>;
 
 const flight = (
   name: string,
@@ -100,13 +102,13 @@ const ROWS: FactDefinition[] = [
   recorded('judgement.accepted', 'judgement', 'boolean', 'accepted', 'Is {subject} accepted?', { subject: 'judgement', validity: 'flight', mayAnswer: ['commander', 'maintenance-control'] }),
 
   // The route.
-  flight('etopsMinutes', 'number', OFFICE, 'ETOPS diversion time', 'How many minutes of ETOPS diversion time does the flight plan use (0 = not an ETOPS flight)?', { unit: 'minutes' }),
+  flight('etopsMinutes', 'number', OFFICE, 'ETOPS diversion time', 'How many minutes of ETOPS diversion time does the flight plan use (0 = not an ETOPS flight)?', { unit: 'minutes', between: [0, 999] }),
   flight('rvsm', 'boolean', CREW, 'flies in RVSM airspace', 'Does the flight enter RVSM airspace?'),
-  flight('level', 'number', CREW, 'highest planned flight level', 'What is the highest planned flight level?', { unit: 'hundreds of feet' }),
+  flight('level', 'number', CREW, 'highest planned flight level', 'What is the highest planned flight level?', { unit: 'hundreds of feet', between: [0, 600] }),
   flight('overWater', 'boolean', CREW, 'extended over water', 'Does the flight go far enough over water to need over-water equipment?'),
   flight('kind', 'choice', OFFICE, 'kind of flight', 'What kind of flight is it?', { choices: ['passenger', 'cargo', 'ferry', 'training'] }),
-  flight('passengersOnBoard', 'number', CREW, 'passengers on board', 'How many passengers are on board?', { unit: 'persons' }),
-  flight('flightMinutes', 'number', CREW, 'planned airborne time', 'How long will the flight be airborne?', { unit: 'minutes' }),
+  flight('passengersOnBoard', 'number', CREW, 'passengers on board', 'How many passengers are on board?', { unit: 'persons', between: [0, 999] }),
+  flight('flightMinutes', 'number', CREW, 'planned airborne time', 'How long will the flight be airborne?', { unit: 'minutes', between: [1, 1440] }),
   flight('lowVisibility', 'boolean', CREW, 'low-visibility operation planned', 'Is a low-visibility take-off or approach planned?'),
   flight('minimaNeed', 'boolean', CREW, 'needed by the approach minima', 'Do the approach minima used on this flight need {subject}?', ABOUT_ENTRY),
   flight('enRouteNeeds', 'boolean', CREW, 'needed by the en-route operation', 'Does the en-route operation of this flight need {subject}?', ABOUT_ENTRY),
@@ -120,10 +122,10 @@ const ROWS: FactDefinition[] = [
   flight('precipitation', 'choice', CREW, 'precipitation', 'Is precipitation known or forecast at departure, arrival or alternate?', EXPECTED),
   flight('visibleMoisture', 'boolean', CREW, 'visible moisture expected', 'Is visible moisture expected anywhere on the flight?', WEATHER),
   flight('thunderstorms', 'choice', CREW, 'thunderstorms', 'Are thunderstorms known or forecast on the route?', EXPECTED),
-  flight('temperature', 'number', CREW, 'lowest temperature on the ground', 'What is the lowest temperature at departure and arrival?', { unit: 'degrees Celsius', ...WEATHER }),
+  flight('temperature', 'number', CREW, 'lowest temperature on the ground', 'What is the lowest temperature at departure and arrival?', { unit: 'degrees Celsius', between: [-90, 60], ...WEATHER }),
 
   // Runways and stations.
-  flight('runwayWidthMetres', 'number', CREW, 'width of the narrowest runway', 'How wide is the narrowest runway planned, alternates included?', { unit: 'metres' }),
+  flight('runwayWidthMetres', 'number', CREW, 'width of the narrowest runway', 'How wide is the narrowest runway planned, alternates included?', { unit: 'metres', between: [1, 200] }),
   flight('runwayState', 'choice', CREW, 'worst runway state', 'What is the worst runway state expected?', { choices: ['dry', 'wet', 'contaminated'], ...WEATHER }),
   flight('fromRepairStation', 'boolean', OFFICE, 'departs from a designated repair station', 'Does the flight depart from a station where this can be repaired?'),
   flight('toRepairStation', 'boolean', OFFICE, 'arrives at a designated repair station', 'Does the flight arrive at a station where this can be repaired?'),

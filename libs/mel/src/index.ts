@@ -7,7 +7,7 @@ export { loadCards, readCards, type LoadedCards } from './cards/load-cards.js';
 export { stepsLeadingTo } from './cards/steps-leading-to.js';
 export * from './facts.js';
 export * from './fact-key.js';
-export { misfitOf } from './fact-value.js';
+export { misfitOf, slipOf } from './fact-value.js';
 export { MEL_SCHEMA } from './mel-schema.js';
 export type { MelError } from './mel-error.js';
 export { loadMel, type LoadedMel } from './load-mel.js';

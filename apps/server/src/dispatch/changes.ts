@@ -1,6 +1,6 @@
 /** A change that is tried: nothing of it is stored, and the answer says what would be, not what is. */
 import type { OpenDefect, Situation } from '#dispatch';
-import { misfitOf, readFactKey, type Mel } from '#mel';
+import { type Mel, readFactKey, slipOf } from '#mel';
 import { Problem } from '../http/problem.js';
 
 export interface Changes {
@@ -69,7 +69,7 @@ function refuseUnlessFitted(
 function refuseUnlessFact(key: string, value: string | number | boolean, index: number): void {
   const known = readFactKey(key);
   if (known?.fact.family !== 'flight') throw refused(`/changes/facts/${index}/key`, `${key} is no fact of a flight`);
-  const misfit = misfitOf(known.fact, value);
+  const misfit = slipOf(known.fact, value);
   if (misfit !== null) throw refused(`/changes/facts/${index}/value`, misfit);
 }
 

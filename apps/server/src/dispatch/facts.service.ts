@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { type FactDefinition, misfitOf, readFactKey } from '#mel';
+import { type FactDefinition, readFactKey, slipOf } from '#mel';
 import { lockAircraft, type Tx } from '#store';
 import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
@@ -52,7 +52,7 @@ export class FactsService {
     if (known.fact.family === 'aircraft' && body.flight !== undefined) {
       throw refused('/flight', `${body.key} is about the aircraft, not about a flight`);
     }
-    const misfit = misfitOf(known.fact, body.value);
+    const misfit = slipOf(known.fact, body.value);
     if (misfit) throw refused('/value', misfit);
     if (Date.parse(body.observedAt) > Date.parse(now))
       throw refused('/observedAt', 'an observation lies in the future');
