@@ -144,7 +144,11 @@ export class Identity {
 
   /** The session of a token, if it has not expired at `at`; null otherwise. */
   async session(tokenHash: string, at: string): Promise<SignedIn | null> {
-    const [row] = await this.source.query<FoundSession[]>('select * from session_of_token($1)', [tokenHash]);
+    const [row] = await this.source.query<FoundSession[]>(
+      `select token_hash, id, created_at, expires_at, person_id, person_name, reference, operator_id, operator_code,
+         operator_name, roles, valid_from, valid_until from session_of_token($1)`,
+      [tokenHash],
+    );
     if (!row || row.expires_at.getTime() <= Date.parse(at)) return null;
     return signedIn(row, Date.parse(at));
   }

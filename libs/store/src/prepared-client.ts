@@ -11,13 +11,13 @@ const MOST_NAMED = 400;
 export class PreparedClient extends pg.Client {
   private isHolding = false;
 
-  override query(...asked: any[]): any {
+  override query = ((...asked: unknown[]): unknown => {
     this.hold();
     const [text, values, ...rest] = asked;
     const name = typeof text === 'string' && Array.isArray(values) && values.length > 0 ? nameOf(text) : undefined;
     const ask = super.query.bind(this) as (...given: unknown[]) => unknown;
     return name === undefined ? ask(...asked) : ask({ name, text, values }, ...rest);
-  }
+  }) as pg.Client['query'];
 
   /** `nextTick` comes after every promise of this turn. */
   private hold(): void {
