@@ -295,18 +295,3 @@ it('after all that the deferral is done as it should be', async () => {
   expect(done.defect.state).toBe('open under deferral');
   expect(await attempts.changed()).toContain('defect');
 });
-
-it('a write-up that is closed is refused as closed, whatever the row it is tried with would say beside the others', async () => {
-  const right = { entry: '33-42-11', units: ['R'] };
-  const written = await technician().post<Shapes['ActDone']>('/api/defects', {
-    aircraft: aircraft['Q-KEA'],
-    origin: 'technician',
-    description: 'Right landing light out.',
-    recordedAt: '2026-01-15T12:12:00Z',
-    item: right,
-  });
-  const { id } = written.body.defect;
-  await technician().sign(id, 'raised-in-error', { act: 'raised-in-error' }, { words: 'It is lit.' });
-  const refusal = await technician().signRefused(id, 'deferral', { act: 'defer', row: '1' }, { row: '1' });
-  expect(refusal).toMatchObject({ code: 'already-closed', status: 409 });
-});
