@@ -2,6 +2,7 @@ import { dataSource } from './data-source.js';
 import { newId } from './ids.js';
 import { tellAllRows } from './record/tell-rows.js';
 import { Tx } from './store.js';
+import { connectionOf } from './transaction.js';
 import { OperatorTable, type OperatorRow } from './rows/operator.row.js';
 
 /**
@@ -18,7 +19,7 @@ export async function createOperator(
     await source.transaction(async (manager) => {
       await manager.query("select set_config('app.operator', $1, true)", [id]);
       await manager.insert(OperatorTable, { ...operator, id } as object);
-      await tellAllRows(new Tx(manager, id, null, new Map()));
+      await tellAllRows(new Tx(manager, await connectionOf(manager), id, null, new Map()));
     });
   } finally {
     await source.destroy();

@@ -33,7 +33,7 @@ import { StationCovers } from './repositories/station-covers.repository.js';
 import { Verdicts } from './repositories/verdicts.repository.js';
 import { ZoneData } from './repositories/zone-data.repository.js';
 import type { AircraftRow } from './rows/aircraft.row.js';
-import { Transaction } from './transaction.js';
+import { connectionOf, Transaction } from './transaction.js';
 
 /** One transaction for one operator: one repository for each noun, all on the same connection. */
 export class Tx extends Transaction {
@@ -107,7 +107,7 @@ export class Store {
       if (id !== null && !uuid.test(id)) return Promise.reject(new TypeError(`${JSON.stringify(id)} is not a key.`));
     }
     const all = async (manager: EntityManager): Promise<T> => {
-      const connection = (await manager.queryRunner?.connect()) as ClientBase;
+      const connection = await connectionOf(manager);
       // The first question of the work goes out behind this one without waiting. Were it asked before it all the same,
       // the database would show it nothing.
       const told = connection.query(

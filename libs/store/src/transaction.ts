@@ -4,6 +4,12 @@ import { newId } from './ids.js';
 import { changing, inserting, reading } from './plain-statements.js';
 import { StaleVersion } from './stale-version.js';
 
+/** The connection that a transaction of TypeORM holds. */
+export async function connectionOf({ queryRunner }: EntityManager): Promise<ClientBase> {
+  if (!queryRunner) throw new Error('A transaction holds a connection; this one holds none.');
+  return (await queryRunner.connect()) as ClientBase;
+}
+
 /**
  * What every repository stands on: one open transaction, in which the database shows the rows of one operator.
  * Repositories name the operator in every question all the same; the database's own rule is the second lock.
