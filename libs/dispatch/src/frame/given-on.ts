@@ -23,7 +23,7 @@ export function askedAgain(frame: Frame, { items, flights }: GivenOn): string | 
   return differences.includes(null) ? null : (differences[0] ?? null);
 }
 
-export function interacts({ mel }: Frame, { entry }: OpenDefect): boolean {
+export function interacts({ mel }: Pick<Frame, 'mel'>, { entry }: OpenDefect): boolean {
   return entry === null || mel.entry(entry)?.interaction !== 'none';
 }
 

@@ -2,8 +2,9 @@
  * One board for each flight of a plan, with the same units, variables and rows on all of them: what is down under a choice
  * is the same on every flight, and only what the flight, the clock and the work done so far say of a row differs.
  *
- * The first board is exact. A later one takes it that all work was done that any row could owe, so its value is an upper
- * bound of what the choice is worth on that flight. The last is that of the first flight that no choice makes possible.
+ * The first board is exact, but for answers of persons that hang on the rows of others: they count at their best. A later
+ * one takes it besides that all work was done that any row could owe, so its value is an upper bound of what the choice is
+ * worth on that flight. The last is that of the first flight that no choice makes possible.
  */
 import { codeOf, highRank, type Code } from '../compiled/code.js';
 import { Frame } from '../frame/frame.js';
@@ -15,6 +16,7 @@ import type { Problem } from '../proposal/problem.js';
 import { situationUnder, someRows } from '../proposal/rows-of-defect.js';
 import { Standings } from '../proposal/standings.js';
 import type { Situation, WorkState } from '../situation.js';
+import { withAnswersAtBest } from './answers-at-best.js';
 import type { Stops } from './at-stop.js';
 import { doneFor } from './fly-on.js';
 import type { PlanStops } from './plan-stops.js';
@@ -39,8 +41,8 @@ export function planBoards(plan: PlanStops, chosen: ChosenRows, rows: 'any' | 'r
     const flown = { ...arrived, work: [...arrived.work, ...done] };
     const there = plan.leaving(index, flown);
     // What nobody at a station can do is known of the recorded rows only.
-    const situation =
-      isFirst && rows === 'recorded' ? there : { ...there, work: there.work.filter(isGivenIn(flown)) };
+    const sure = isFirst && rows === 'recorded' ? there : { ...there, work: there.work.filter(isGivenIn(flown)) };
+    const situation = withAnswersAtBest(mel, problem, sure);
     const frame = new Frame(mel, situationUnder(situation, rows === 'any' ? someRows(mel, situation) : new Map()));
     const gates = codeOf(allOfPairs(judgeGates(frame).map(({ answer }) => answer)));
     const said = new Standings(mel, situation, !isFirst);
