@@ -2,6 +2,7 @@
 export * from './situation.js';
 export * from './verdict.js';
 export { judge } from './judge.js';
+export { EvaluatorsDisagree, type OneWay } from './evaluators-disagree.js';
 export { judgeOrPropose, whatHelps, type BetterRows, type WhatHelps } from './answer/what-helps.js';
 export {
   judgeBoth,

@@ -3,6 +3,7 @@ import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException, Inject 
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Logger } from 'pino';
 import { Refusal } from '#deferrals';
+import { EvaluatorsDisagree } from '#dispatch';
 import { Problem, type ProblemBody, refusalBody } from './problem.js';
 import { LOGGER } from './tokens.js';
 
@@ -21,11 +22,19 @@ export class ProblemFilter implements ExceptionFilter {
   private bodyOf(thrown: unknown, request: FastifyRequest): ProblemBody {
     if (thrown instanceof Problem) return thrown.body();
     if (thrown instanceof Refusal) return refusalBody(thrown);
+    if (thrown instanceof EvaluatorsDisagree) return this.disagreement(thrown, request).body();
     const known = problemOfFramework(thrown, request);
     if (known) return known.body();
     const instance = `urn:uuid:${randomUUID()}`;
     this.logger.error({ err: thrown, instance, method: request.method, url: request.url }, 'unforeseen error');
     return new Problem('internal-error', 'The request was not carried out.', { instance }).body();
+  }
+
+  /** Of an answer that is searched for. One on recorded rows is refused where it is judged, with the conditions that differ. */
+  private disagreement({ message, aircraft, flight, ways }: EvaluatorsDisagree, request: FastifyRequest): Problem {
+    const { method, url } = request;
+    this.logger.error({ aircraft, flight, ways, method, url }, 'two ways of computing an answer disagree');
+    return new Problem('judges-disagree', message);
   }
 }
 

@@ -3,6 +3,7 @@
  */
 import type { Mel } from '#mel';
 import { highest, lowest } from '../bounds.js';
+import { conditionsOf, EvaluatorsDisagree } from '../evaluators-disagree.js';
 import { Frame } from '../frame/frame.js';
 import { judgeGates } from '../gates.js';
 import { answerFrom } from '../judge.js';
@@ -25,7 +26,7 @@ const SAVING_BUDGET = 2_000;
 
 /**
  * The flights are judged in the order given; the flight of the situation itself is not looked at.
- * Throws IntervalInputError when an instant or a stored interval cannot be read.
+ * Throws IntervalInputError when an instant or a stored interval cannot be read, and EvaluatorsDisagree.
  */
 export async function nextFlights(
   mel: Mel,
@@ -72,15 +73,18 @@ async function tell(mel: Mel, { legs, p }: JudgedPlan, index: number): Promise<N
 
 /**
  * What is shown is the rules engine's answer under this one choice; where the defects can be read in too many ways, what
- * a search can still say. Throws when the engine says otherwise than the search did.
+ * a search can still say. Throws EvaluatorsDisagree when the engine says otherwise than the search did.
  */
-async function judgedByEngine(mel: Mel, { frame: { situation }, flight, judged, lo, hi }: Leg): Promise<Verdict> {
+async function judgedByEngine(mel: Mel, { frame: { situation }, judged, lo, hi }: Leg): Promise<Verdict> {
   const frame = new Frame(mel, situation);
   const gates = judgeGates(frame);
   const again = judged === null ? null : await judgeUnder(frame, gates, judged.choice.considered);
   if (again === null) return answerFrom(frame, gates, await search(frame, gates));
   if (lowest(again) !== lo || highest(again) !== hi) {
-    throw new Error(`The two evaluators of conditions disagree about flight ${flight.id}.`);
+    throw new EvaluatorsDisagree(situation, [
+      { way: 'the rules engine', lo: lowest(again), hi: highest(again), conditions: conditionsOf(again) },
+      { way: 'the compiled form', lo, hi, conditions: judged && conditionsOf(judged) },
+    ]);
   }
   return answerFrom(frame, gates, { best: again, lo, hi, kept: [again], keptAll: true, stopped: null });
 }

@@ -1,5 +1,6 @@
-import { BOUNDS } from '../bounds.js';
-import { highRank, lowRank } from '../compiled/code.js';
+import { highest, lowest } from '../bounds.js';
+import { pairOf } from '../compiled/code.js';
+import { conditionsOf, EvaluatorsDisagree } from '../evaluators-disagree.js';
 import { choiceOf } from '../proposal/find-choice.js';
 import { rowsOfDefect, situationUnder } from '../proposal/rows-of-defect.js';
 import type { PlannedFlight, Situation } from '../situation.js';
@@ -51,7 +52,10 @@ export async function searchInFull(
   return only === null ? searchEvery(stops, start, flights, searching) : foundIn(only, only.q, flights, budget);
 }
 
-/** Flown again with reasons; the budget is spent already. Throws when that says otherwise than the values did. */
+/**
+ * Flown again with reasons; the budget is spent already.
+ * Throws EvaluatorsDisagree when that says otherwise than the values did.
+ */
 async function flownInFull(
   stops: Stops,
   start: Situation,
@@ -62,11 +66,15 @@ async function flownInFull(
   const situation = situationUnder(start, recorded);
   const spent = { left: 0 };
   for await (const legs of flyPlans(stops, situation, flights, spent, undefined, considered)) {
-    const differs = legs.find(({ lo, hi }, at) => {
-      const { value } = values[at]!;
-      return BOUNDS[lowRank(value)] !== lo || BOUNDS[highRank(value)] !== hi;
-    });
-    if (differs !== undefined) throw new Error(`Two ways to fly flight ${differs.flight.id} disagree.`);
+    for (const [at, { frame, judged, lo, hi }] of legs.entries()) {
+      const pair = pairOf(values[at]!.value);
+      const byValue = { lo: lowest(pair), hi: highest(pair) };
+      if (byValue.lo === lo && byValue.hi === hi) continue;
+      throw new EvaluatorsDisagree(frame.situation, [
+        { way: 'the search by values', ...byValue, conditions: null },
+        { way: 'the same plan flown with reasons', lo, hi, conditions: judged && conditionsOf(judged) },
+      ]);
+    }
     return judgedPlan(situation, legs);
   }
   throw new Error('No plan was flown.');

@@ -5,9 +5,10 @@
  * evaluator; what is shown is judged anew by the rules engine, and a disagreement of the two stops everything.
  */
 import type { Mel } from '#mel';
-import { BOUNDS } from '../bounds.js';
+import { BOUNDS, highest, lowest } from '../bounds.js';
 import { judgeChoice, type JudgedChoice } from '../choice.js';
 import { codeOf, pairOf } from '../compiled/code.js';
+import { conditionsOf, EvaluatorsDisagree } from '../evaluators-disagree.js';
 import { Frame } from '../frame/frame.js';
 import { judgeGates } from '../gates.js';
 import { answerFrom } from '../judge.js';
@@ -21,7 +22,7 @@ import { keptChoices } from './kept-choices.js';
 import type { Proposal, ProposedRow, ProposeOptions } from './proposal.js';
 import { isChange, situationUnder, someRows, type ProposedRows } from './rows-of-defect.js';
 
-/** Throws IntervalInputError when an instant or a stored interval of the situation cannot be read. */
+/** Throws IntervalInputError when an instant or a stored interval of the situation cannot be read, and EvaluatorsDisagree. */
 export async function propose(mel: Mel, situation: Situation, options: ProposeOptions = {}): Promise<Proposal> {
   const signed = new Frame(mel, situationUnder(situation, someRows(mel, situation)));
   const gates = judgeGates(signed);
@@ -66,11 +67,11 @@ async function judgedByEngine(frame: Frame, found: FoundChoice): Promise<JudgedC
     judgeGates(frame),
   );
   if (codeOf(judged) === found.value) return judged;
-  const { now, after } = pairOf(found.value);
-  throw new Error(
-    `The two evaluators disagree on a proposal: the rules engine says ${judged.now} now and ${judged.after} after work, ` +
-      `the compiled one ${now} and ${after}, for ${JSON.stringify([...choiceOf(found.problem, found.list).recorded])}.`,
-  );
+  const pair = pairOf(found.value);
+  throw new EvaluatorsDisagree(frame.situation, [
+    { way: 'the rules engine', lo: lowest(judged), hi: highest(judged), conditions: conditionsOf(judged) },
+    { way: 'the search for rows', lo: lowest(pair), hi: highest(pair), conditions: null },
+  ]);
 }
 
 function rowsShown({ defects }: Situation, rows: ProposedRows): ProposedRow[] {
