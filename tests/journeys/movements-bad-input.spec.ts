@@ -136,13 +136,14 @@ describe('a message that cannot be true', () => {
   ])(
     '%s waits in the tray with the reason, and no leg comes of it anywhere',
     async (_, text, receivedAt, sentence) => {
+      const before = await rowsStored(server.store, neighbour);
       const { body } = await dispatcher.post<Received>('/api/movements', { text, receivedAt });
       expect(body.legs).toEqual([]);
       expect(body.tray.map((one) => one.sentence)).toEqual([expect.stringMatching(sentence)]);
       const legs = (of: MovementsOperator) =>
         server.store.withOperator(of.id, null, (tx) => tx.query("select 1 from leg where flight like 'QT7%'"));
       expect([await legs(operator), await legs(neighbour)]).toEqual([[], []]);
-      expect(await rowsStored(server.store, neighbour)).toEqual([0, 0, 0, 0, 0, 0]);
+      expect(await rowsStored(server.store, neighbour)).toEqual(before);
     },
   );
 });

@@ -197,7 +197,7 @@ describe('a signature after a fresh sign-on', () => {
     provider.account = 'account-of-odrin';
     await arrive(client, await provider.walk(await begin(client)));
     const { means } = await client.get<Shapes['SessionView']>('/api/session');
-    expect(means).toEqual({ secret: false, passkey: false, signOn: 'Staff sign-on' });
+    expect(means).toEqual({ first: false, secret: false, passkey: false, signOn: 'Staff sign-on' });
     const { statement } = await client.signature(defect, { act: 'release' });
     const body = { sign: { secret: demoSecret(), statement } };
     const path = `/api/defects/${defect}/release`;
