@@ -5,18 +5,16 @@
  * lets an earlier yes count.
  */
 import { expect, it } from 'vitest';
-import type { Mel } from '#mel';
 import { Dice } from '../../../../tests/support/dice.js';
+import { STATIONS, withGivenOn } from '../../../../tests/cases/given-on.draw.js';
 import { drawCases } from '../../../../tests/cases/verdicts.draw.js';
-import type { GivenOn, OpenDefect, PlannedFlight, RecordedJudgement, Situation } from '../situation.js';
+import type { PlannedFlight, RecordedJudgement } from '../situation.js';
 import { stopsOf } from './at-stop.js';
 import { searchByValue } from './search-by-value.js';
 import { searchInFull, searchPlans, type FoundPlan } from './search-plans.js';
 
-const AT = ['2026-03-10T04:00Z', '2026-03-10T05:00Z', '2026-03-10T06:00Z'];
 /** Seeds 1 to 300 agree; among these an answer often bounds a search wrongly that takes it as it stands under no row. */
 const [FIRST, LAST] = [181, 230];
-const STATIONS = ['Northmere', 'Saltby'];
 
 function drawPlan(dice: Dice): PlannedFlight[] {
   return [8, 11, 14].map((hour, at) => ({
@@ -31,34 +29,6 @@ function drawPlan(dice: Dice): PlannedFlight[] {
       'flight.etopsMinutes': dice.of([0, 0, 0, 120, null]),
     },
   }));
-}
-
-/** Most of the defects, most under the row they stand under, and sometimes under another. */
-function drawGivenOn(dice: Dice, mel: Mel, defects: readonly OpenDefect[]): GivenOn {
-  const items = defects
-    .filter(() => dice.chance(0.93))
-    .map(({ id, entry, row }) => {
-      const rows = mel.entry(entry ?? '')?.subEntries.flatMap((one) => one.rows) ?? [];
-      return { defect: id, row: dice.chance(0.6) || rows.length === 0 ? row : dice.of(rows).id };
-    });
-  const facts: GivenOn['flights'][number]['facts'] = dice.chance(0.7) ? {} : { 'flight.icing': 'none' };
-  const flights = STATIONS.filter(() => dice.chance(0.85)).map((from) => ({ from, to: 'Saltby', facts }));
-  return { items, flights: dice.chance(0.6) ? [] : flights };
-}
-
-/** Each answer that is recorded becomes one to three, most of them given on something; more rows wait to be signed. */
-function withGivenOn(dice: Dice, mel: Mel, situation: Situation): Situation {
-  const defects = situation.defects.map((one) => ({ ...one, signed: one.signed && dice.chance(0.8) }));
-  const judgements = situation.judgements.flatMap((one) =>
-    dice.list(1, 3, (): RecordedJudgement => ({
-      ...one,
-      accepted: dice.chance(0.75),
-      at: dice.of(AT),
-      ...(dice.chance(0.85) ? { givenOn: drawGivenOn(dice, mel, defects) } : {}),
-    })),
-  );
-  const settings = { ...situation.settings, combinationNeedsAcceptance: dice.chance(0.6) };
-  return { ...situation, defects, flight: null, facts: {}, judgements, settings };
 }
 
 function told({ best, possible, whole }: FoundPlan) {
@@ -81,7 +51,7 @@ it('flights ahead are found by values as in full where answers were given on cer
     const dice = new Dice(seed + 5_000);
     for (const { mel, situation } of drawCases(seed, 4)) {
       const flights = drawPlan(dice);
-      const start = withGivenOn(dice, mel, situation);
+      const start = { ...withGivenOn(dice, mel, situation), flight: null, facts: {} };
       const stops = stopsOf(mel, start, [{ station: 'Saltby', maintenance: dice.of([true, true, false, null]) }]);
       for (const rows of ['recorded', 'any'] as const) {
         const searching = () => ({ budget: { left: 100_000 }, rows });

@@ -4,6 +4,7 @@ import { ALL_FALSE, ALL_UNKNOWN } from '../compiled/code.js';
 import { Fitted } from '../units/fitted.js';
 import { byCode, unitKey, type Unit } from '../units/unit.js';
 import type { OpenDefect, Situation } from '../situation.js';
+import type { MayTake } from './answer-cases.js';
 import { Conditions } from './conditions.js';
 import type { Choosable, Option, Problem, Variable } from './problem.js';
 import { isChange, rowsOfDefect, underRow } from './rows-of-defect.js';
@@ -14,6 +15,8 @@ import { basisOf, Standings } from './standings.js';
 export interface Offered {
   /** All rows of each entry, or only the recorded one. Considered-inoperative units may take any. */
   rows?: 'any' | 'recorded';
+  /** Of these, the rows that count. */
+  mayTake?: MayTake;
 }
 
 export function buildProblem(mel: Mel, situation: Situation, offered: Offered = {}): Problem {
@@ -83,15 +86,19 @@ class Builder {
 
   #ofDefect(defect: OpenDefect, conditions: Conditions, numbers: ReadonlyMap<string, number>): Variable {
     const isRecorded = this.offered.rows === 'recorded';
-    const rows = (isRecorded ? [defect.row] : rowsOfDefect(defect, this.#fitted)).map((id): Choosable => {
+    const { mayTake = () => true } = this.offered;
+    const offered = isRecorded ? [defect.row] : rowsOfDefect(defect, this.#fitted);
+    const rows = offered.flatMap((id): Choosable[] => {
+      if (!mayTake(defect, id)) return [];
       const items = defectItems(underRow(defect, id), id, this.#fitting);
-      return {
+      const one = {
         id,
         row: null,
         group: id === null || defect.entry === null ? null : this.#group(defect.entry, id),
         isChange: id !== null && isChange(defect, id),
         options: items.map((item) => this.#option(item, id, conditions, numbers)),
       };
+      return [one];
     });
     const entry = defect.entry ?? '';
     const place = [entry, defect.units.join('+'), defect.id] as const;

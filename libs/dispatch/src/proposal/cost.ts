@@ -34,6 +34,11 @@ export function costOf(board: Board, mustChange: (variable: number) => boolean):
   return cost;
 }
 
+export function sumOf(costs: readonly Cost[]): Cost {
+  const sum = (of: keyof Cost): number => costs.reduce((all, cost) => all + cost[of], 0);
+  return { changes: sum('changes'), untimed: sum('untimed'), minutes: sum('minutes') };
+}
+
 export function compareCosts(a: Cost, b: Cost): number {
   return a.changes - b.changes || a.untimed - b.untimed || a.minutes - b.minutes;
 }
@@ -48,12 +53,17 @@ export function listOf({ active, chosen }: Pick<Board, 'active' | 'chosen'>): Ro
   });
 }
 
+export function byPlace(list: RowList): RowList {
+  return [...list].sort((a, b) => a.variable - b.variable);
+}
+
 /** By place, then by row; what comes first in one and is missing in the other makes it the smaller. */
-export function compareLists(board: Board, a: RowList, b: RowList): number {
+export function compareLists(board: Board, a: RowList, b: RowList, boardOfB = board): number {
   for (let at = 0; at < Math.min(a.length, b.length); at++) {
     const [x, y] = [a[at]!, b[at]!];
     if (x.variable !== y.variable) return x.variable - y.variable;
-    if (x.row !== y.row) return byCode(rowId(board, x), rowId(board, y));
+    const order = byCode(rowId(board, x), rowId(boardOfB, y));
+    if (order !== 0) return order;
   }
   return a.length - b.length;
 }

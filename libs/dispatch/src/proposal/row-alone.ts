@@ -2,6 +2,7 @@
 import type { Mel } from '#mel';
 import { highRank, type Code } from '../compiled/code.js';
 import type { OpenDefect, Situation } from '../situation.js';
+import { answerCases } from './answer-cases.js';
 import { Board } from './board.js';
 import { buildProblem } from './build-problem.js';
 import { componentsOf } from './components.js';
@@ -15,9 +16,15 @@ export interface Allowed {
   broken: ReadonlySet<string>;
 }
 
-export interface ProblemInParts {
+interface ProblemInParts {
   problem: Problem;
   parts: number[][];
+}
+
+/** One for each case of persons' answers. */
+export interface ProblemsInParts {
+  cases: ProblemInParts[];
+  isWhole: boolean;
 }
 
 type Counts = ((id: string) => boolean) | null;
@@ -32,7 +39,7 @@ export class RowAlone {
     readonly row: string,
     readonly budget: Budget,
     /** Made once for each set of open items, for all rows. */
-    readonly problems: Map<string, ProblemInParts>,
+    readonly problems: Map<string, ProblemsInParts>,
   ) {}
 
   named(id: string): Named {
@@ -44,9 +51,21 @@ export class RowAlone {
    * defects open? Null when there is none, `unknown` when the budget ended before that was shown.
    */
   allowed(counts: ReadonlySet<string> | Counts, openItems: readonly string[]): Allowed | null | 'unknown' {
-    const { problem, parts } = this.#problem(openItems);
-    const broken = new Set<string>();
     const some: Counts = counts === null || typeof counts === 'function' ? counts : (id) => counts.has(id);
+    const { cases, isWhole } = this.#problems(openItems);
+    let isKnown = isWhole;
+    for (const one of cases) {
+      const found = this.#allowedIn(one, some);
+      if (found === 'unknown') isKnown = false;
+      else if (found !== null) return found;
+    }
+    return isKnown ? null : 'unknown';
+  }
+
+  #allowedIn({ problem, parts }: ProblemInParts, some: Counts): Allowed | null | 'unknown' {
+    const own = problem.variables.find(({ defect }) => defect?.id === this.defect.id);
+    if (own?.rows.every(({ id }) => id !== this.row) === true) return null;
+    const broken = new Set<string>();
     for (const variables of parts) {
       const found = this.#part(new Board(problem, variables, some));
       if (found === null || found === 'unknown') return found;
@@ -73,14 +92,19 @@ export class RowAlone {
     return found ?? (isWhole ? null : 'unknown');
   }
 
-  #problem(openItems: readonly string[]): ProblemInParts {
+  #problems(openItems: readonly string[]): ProblemsInParts {
     const open = new Set([this.defect.id, ...openItems]);
     const closed = this.situation.defects.flatMap(({ id }) => (open.has(id) ? [] : [id])).sort(byCode);
     const key = closed.join('\n');
     let known = this.problems.get(key);
     if (known === undefined) {
-      const problem = buildProblem(this.mel, withoutDefects(this.situation, new Set(closed)));
-      this.problems.set(key, (known = { problem, parts: componentsOf(problem) }));
+      const { cases, isWhole } = answerCases(this.mel, withoutDefects(this.situation, new Set(closed)));
+      const inParts = cases.map(({ situation, mayTake }) => {
+        const problem = buildProblem(this.mel, situation, { mayTake });
+        return { problem, parts: componentsOf(problem) };
+      });
+      known = { cases: inParts, isWhole };
+      this.problems.set(key, known);
     }
     return known;
   }

@@ -14,7 +14,7 @@ import { Budget } from './explore.js';
 import { hittingSetsOf } from './hitting-sets.js';
 import { isMonotone } from './monotone.js';
 import type { Named } from './problem.js';
-import { RowAlone, type Allowed, type ProblemInParts } from './row-alone.js';
+import { RowAlone, type Allowed, type ProblemsInParts } from './row-alone.js';
 import { rowsOfDefect } from './rows-of-defect.js';
 
 export interface RefusedBy {
@@ -42,7 +42,7 @@ const MOST_SETS = 20;
 export function whyRefused(mel: Mel, situation: Situation, options: { budget?: number } = {}): RefusedOption[] {
   const nodes = options.budget ?? situation.settings.budget;
   const fitted = new Fitted(mel, situation.aircraft);
-  const problems = new Map<string, ProblemInParts>();
+  const problems = new Map<string, ProblemsInParts>();
   return [...situation.defects]
     .sort((a, b) => byCode(a.id, b.id))
     .flatMap((defect) =>
