@@ -156,6 +156,7 @@ describe('a change that touches what is open', () => {
       'Preset',
       'Categories that may be extended',
       'Notice of an extension',
+      'Where the MEL stops',
       'Wording of the release',
       'Name of the release',
       'Rule of the independent inspection',

@@ -26,6 +26,9 @@ export type {
 } from './act-base.js';
 export type { CorrectionAsked, GenerallyVerified, GivenOver, Joined, TakenOver } from './acts-of-things.js';
 
+/** Where its flight was when it was found: not moving, on the way to the take-off, or after it. */
+export type WhenFound = 'before-moving' | 'own-power' | 'after-take-off';
+
 export interface WrittenUp extends ActBase<'written-up', Actor | Signature> {
   aircraft: Aircraft;
   origin: 'technician' | 'crew' | 'cabin';
@@ -35,6 +38,8 @@ export interface WrittenUp extends ActBase<'written-up', Actor | Signature> {
   /** System (ATA chapter), two digits; null while nobody has said. */
   system: string | null;
   faultMessage: string | null;
+  /** Absent while nobody has said. */
+  whenFound?: WhenFound;
 }
 
 export interface Identified extends ActBase<'identified', Actor | Signature> {

@@ -23,6 +23,7 @@ import type {
   Rectification,
   Restored,
   Tested,
+  WhenFound,
 } from './acts.js';
 import type { Basis } from './basis.js';
 import type { CardWork } from './cards/card-life.js';
@@ -72,6 +73,8 @@ export interface DefectLife {
   description: string;
   system: string | null;
   faultMessage: string | null;
+  /** Null while nobody has said; never guessed from the times. */
+  whenFound: WhenFound | null;
   item: FailedItem | null;
   deferral: Deferral | null;
   /** Every basis that was ever signed for it, the first one first. */

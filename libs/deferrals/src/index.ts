@@ -36,6 +36,7 @@ export { placardsFitted } from './leaving/fit-placard.js';
 export { admitSignature } from './signing/admit-signature.js';
 
 export { writeUp, type WriteUp } from './writing-up/write-up.js';
+export { onItsFlight, type OnItsFlight } from './writing-up/on-its-flight.js';
 export { identify, itemInWords, type Identify } from './writing-up/identify.js';
 export { reEnter, type ReEnter } from './writing-up/re-enter.js';
 export { handOver, type HandOver } from './writing-up/hand-over.js';

@@ -32,7 +32,15 @@ export { hasFlown, type EngineUse, type Leg } from './leg.js';
 export type { LimitAnswer, PlannedLeg } from './limit-answer.js';
 export type { LimitLeft } from './limit-left.js';
 export { mayDepart, type DepartureAnswer } from './may-depart.js';
-export type { ExtensionRules, NoticeRule, Preset, PresetName, Sourced, ValueMark } from './presets/preset.js';
+export type {
+  ExtensionRules,
+  MelStops,
+  NoticeRule,
+  Preset,
+  PresetName,
+  Sourced,
+  ValueMark,
+} from './presets/preset.js';
 export { CUSTOM } from './presets/custom.js';
 export { DEFAULT_PRESET, PRESETS, presetOf } from './presets/presets.js';
 export { projectedEnd, type ProjectedEnd, type ProjectionInput } from './projected-end.js';

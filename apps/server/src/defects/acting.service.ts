@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { type Act, type DefectLife, proceed } from '#deferrals';
+import { presetOf } from '#intervals';
 import type { DefectRow, Store } from '#store';
 import { DispatchService } from '../dispatch/dispatch.service.js';
 import type { SignBody } from '../http/fields.js';
@@ -68,8 +69,15 @@ export class ActingService {
         ...(melRevisionId === undefined ? {} : { melRevisionId }),
       });
       await also({ scene, acts, life, row: after });
-      const { base } = settings.deferral;
-      const line = defectLine(after, life, { aircraft, mel: mel?.mel ?? null, at: context.now, used: null, base });
+      const { base, preset } = settings.deferral;
+      const line = defectLine(after, life, {
+        aircraft,
+        mel: mel?.mel ?? null,
+        at: context.now,
+        used: null,
+        base,
+        melStops: presetOf(preset).melStops,
+      });
       const body = { defect: line, signed: confirmation(acts), explanation: explanationOf(life, acts) };
       return { status: 200, body, version: after.version };
     });

@@ -14,6 +14,8 @@ const LEFT_KINDS = [
   'tool',
 ] as const;
 
+const WHEN_FOUND = ['before-moving', 'own-power', 'after-take-off'] as const;
+
 const DOCUMENT_KINDS = ['cdl', 'nef', 'approved-data', 'design-approval', 'permit', 'authority-document'] as const;
 
 /** Six hundred thousand hours, in minutes. */
@@ -55,6 +57,9 @@ export class WriteUpBody {
 
   @Text(200, { description: 'The message the aircraft showed.', optional: true })
   faultMessage?: string;
+
+  @OneOf(WHEN_FOUND, { description: 'Where its flight was when it was found, if anybody said.', optional: true })
+  whenFound?: (typeof WHEN_FOUND)[number];
 
   @Text(1000, { description: 'Why it is entered late; needed when it is.', optional: true })
   lateReason?: string;

@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { type DefectLife, needZoneData } from '#deferrals';
-import type { Leg } from '#intervals';
+import { type Leg, presetOf } from '#intervals';
 import type { AircraftRow, DefectRow, Tx } from '#store';
 import { documentLine } from '../deferrals/document-lines.js';
 import { extensionWords } from '../deferrals/extension-words.js';
@@ -137,7 +137,8 @@ export class DefectViews {
     if (rows.length === 0) return [];
     const at = this.now();
     const mel = (await this.shelf.inForce(tx, aircraft.type))?.mel ?? null;
-    const { base, counting } = (await this.dispatch.settings(tx)).deferral;
+    const { base, counting, preset } = (await this.dispatch.settings(tx)).deferral;
+    const { melStops } = presetOf(preset);
     const opened = await livesOf(tx, rows);
     const first = countedFrom(opened, at);
     const counted = opened.some(({ life }) => life.limits.some(({ clock }) => clock?.kind === 'counted'));
@@ -146,7 +147,7 @@ export class DefectViews {
     return opened.map(({ row, life }) => {
       const used = usedOf(life, legs, counting);
       const projected = projectionOf(life, { at, legs, planned, counting });
-      return defectLine(row, life, { aircraft, mel, at, used, base, counting, projected });
+      return defectLine(row, life, { aircraft, mel, at, used, base, melStops, counting, projected });
     });
   }
 }

@@ -39,6 +39,8 @@ const defectLine = object(
     sheet: orNull(text('Log sheet.')),
     system: orNull(text('System (ATA chapter).')),
     faultMessage: orNull(text('The message the aircraft showed.')),
+    whenFound: orNull(oneOf(['before-moving', 'own-power', 'after-take-off'], 'When it was found, if anybody said.')),
+    onItsFlight: orNull(ref('OnItsFlight')),
     entry: orNull(text('MEL entry.')),
     title: text('Title of the entry, or the first words of the description.'),
     units: list(text('unit')),
@@ -65,6 +67,20 @@ const defectLine = object(
     version: whole('Version; the ETag.'),
   },
   'A defect as it stands.',
+);
+
+const onItsFlight = object(
+  {
+    holds: oneOf(
+      ['mel-applies', 'decide-before-take-off', 'commander-judges', 'no-relief', 'not-known'],
+      'What holds for that flight.',
+    ),
+    words: text('The same in words.'),
+    source: text('Where it comes from.'),
+    mark: oneOf(['SEEN', 'SEEN-Q', 'SEEN-2', 'DERIVED', 'FROM MEMORY', 'COMMON PRACTICE'], 'How well it is known.'),
+    caution: text('Who and what prevails.'),
+  },
+  'Whether the MEL decides about the flight on which it was found. A later flight waits for an answer in any case.',
 );
 
 const workLine = object({
@@ -169,6 +185,7 @@ const fleetRepeat = object({
 
 export const DEFECT_SHAPES: Record<string, Shape> = {
   DefectLine: defectLine,
+  OnItsFlight: onItsFlight,
   WorkLine: workLine,
   HistoryLine: historyLine,
   OpenWork: openWork,

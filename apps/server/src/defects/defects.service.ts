@@ -15,6 +15,7 @@ import {
   undoLeft,
   writeUp,
 } from '#deferrals';
+import { presetOf } from '#intervals';
 import { lockAircraft, newId, type Store } from '#store';
 import { DispatchService, flightOr404 } from '../dispatch/dispatch.service.js';
 import { askAhead } from '../dispatch/situation-loader.js';
@@ -59,7 +60,7 @@ export class DefectsService {
       const written = writeUp(
         null,
         {
-          ...optional(body, ['occurredAt', 'lateReason', 'sheet', 'system', 'faultMessage']),
+          ...optional(body, ['occurredAt', 'lateReason', 'sheet', 'system', 'faultMessage', 'whenFound']),
           id: newId(),
           by,
           defect,
@@ -88,6 +89,7 @@ export class DefectsService {
         at,
         used: null,
         base: settings.deferral.base,
+        melStops: presetOf(settings.deferral.preset).melStops,
       });
       return { status: 201, body: { defect: line, signed: null, explanation: null }, version: row.version };
     });

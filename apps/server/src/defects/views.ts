@@ -5,6 +5,7 @@ import {
   type CardWork,
   type DefectLife,
   isSignature,
+  onItsFlight,
   ownerInWords,
   performersOf,
   placardsFitted,
@@ -16,7 +17,7 @@ import {
   stoppedHalfWorked,
   stoppedInWords,
 } from '#deferrals';
-import type { CountingSettings, ProjectedEnd, Used, WhatIsLeft } from '#intervals';
+import type { CountingSettings, MelStops, ProjectedEnd, Sourced, Used, WhatIsLeft } from '#intervals';
 import type { BroughtRow, Mel, Procedure, Repeat } from '#mel';
 import type { AircraftRow, DefectRow, LeftItemRow } from '#store';
 import { ownerOfRow } from '../register/owner-of-row.js';
@@ -30,6 +31,7 @@ export interface DefectContext {
   at: string;
   used: Used | null;
   base: string;
+  melStops: Sourced<MelStops>;
   counting?: Partial<CountingSettings>;
   /** Where what is counted is expected to end; null where nothing is, or nothing can be said. */
   projected?: ProjectedEnd | null;
@@ -40,7 +42,7 @@ export function defectNumber(aircraft: Pick<AircraftRow, 'registration'>, row: P
 }
 
 export function defectLine(row: DefectRow, life: DefectLife, context: DefectContext) {
-  const { aircraft, mel, at, used, counting } = context;
+  const { aircraft, mel, at, used, counting, melStops } = context;
   const basis = life.deferral?.basis ?? null;
   const since = Date.parse(at) < Date.parse(life.recordedAt) ? life.enteredAt : at;
   const stands = standing(life, since, used ?? {}, counting);
@@ -55,6 +57,8 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
     sheet: life.sheet,
     system: life.system,
     faultMessage: life.faultMessage,
+    whenFound: life.whenFound,
+    onItsFlight: onItsFlightLine(life, melStops),
     entry,
     title: (entry === null ? undefined : mel?.entry(entry)?.title) ?? firstWords(life.description, 60),
     units: life.item?.units ?? [],
@@ -87,6 +91,12 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
     deferredBy: life.deferral === null ? null : signerOf(life.deferral.signedBy),
     version: row.version,
   };
+}
+
+/** What holds for the flight on which it was found; null while nobody has said when that was. */
+function onItsFlightLine({ whenFound }: DefectLife, melStops: Sourced<MelStops>) {
+  const holds = onItsFlight(whenFound, melStops);
+  return holds && { ...holds, caution: "The commander and the operator's approved MEL and procedures prevail." };
 }
 
 /** One limit in its own unit; hours are given in minutes. */

@@ -7,6 +7,7 @@ import {
   type Owner,
   ownerInWords,
   type SignedLimit,
+  type WhenFound,
 } from '#deferrals';
 import { sayDay } from '../deferrals/say-time.js';
 import { wordsOfCardAct } from './words-of-card-act.js';
@@ -15,7 +16,7 @@ import { wordsOfCardAct } from './words-of-card-act.js';
 export function wordsOfAct(act: Act): string {
   switch (act.kind) {
     case 'written-up':
-      return `Written up${act.sheet ? ` on sheet ${act.sheet}` : ''}: ${act.description}`;
+      return `Written up${act.sheet ? ` on sheet ${act.sheet}` : ''}${foundWords(act.whenFound)}: ${act.description}`;
     case 'identified':
       return `Found to be ${itemInWords(act.item)}`;
     case 'deferred':
@@ -81,6 +82,16 @@ export function wordsOfAct(act: Act): string {
     case 'card-stopped':
       return wordsOfCardAct(act);
   }
+}
+
+const FOUND: Record<WhenFound, string> = {
+  'before-moving': 'before the aircraft moved',
+  'own-power': 'moving under its own power, before take-off power',
+  'after-take-off': 'after take-off',
+};
+
+function foundWords(whenFound: WhenFound | undefined): string {
+  return whenFound === undefined ? '' : ` (found ${FOUND[whenFound]})`;
 }
 
 function endWords(limits: readonly SignedLimit[]): string {

@@ -93,6 +93,7 @@ function presetOf(operator: Pick<OperatorRow, 'settings'>, settled: ReadonlyMap<
     designatedStations: ownOr(settled, 'designatedStations', named.designatedStations),
     bases: ownOr(settled, 'bases', named.bases),
     opportunityMinutes: ownOr(settled, 'opportunityMinutes', named.opportunityMinutes),
+    melStops: ownOr(settled, 'melStops', named.melStops),
     extension: {
       ...extension,
       categories: ownOr(settled, 'extensionCategories', extension.categories),

@@ -1,3 +1,4 @@
+import { presetNamed } from './preset-of-choice.js';
 import { everywhere, type Setting } from './setting.js';
 
 /** Deferring, and judging what is deferred. */
@@ -57,6 +58,20 @@ export const DEFERRAL_SETTINGS: readonly Setting[] = [
       source: 'M.A.403(c), as soon as practicable: time is not gained by changing the row',
       mark: 'DERIVED',
     }),
+  },
+  {
+    key: 'melStops',
+    title: 'Where the MEL stops',
+    about: 'Up to where the MEL decides about the flight on which something fails.',
+    takes: {
+      kind: 'choice',
+      choices: [
+        { value: 'take-off-power', words: 'until take-off power is set' },
+        { value: 'commencement-of-flight', words: 'until the flight commences; then the commander judges' },
+        { value: 'not-settled', words: 'not settled: the approved MEL says it' },
+      ],
+    },
+    valueIn: (preset) => presetNamed(preset).melStops,
   },
   {
     key: 'combinationNeedsAcceptance',

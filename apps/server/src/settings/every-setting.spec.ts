@@ -16,6 +16,7 @@ const SETTLED: readonly [what: string, ...keys: string[]][] = [
     'opportunityMinutes',
   ],
   ['which record is day zero for a pair', 'pairDayZero'],
+  ['where the MEL stops', 'melStops'],
   ['what a change of row does to a deadline', 'changeOfRow'],
   ['what a return while taxiing counts as', 'rampReturnMakesFlightDay'],
   ['what a take-off given up counts as', 'rejectedTakeOffCounts'],

@@ -2736,6 +2736,11 @@ export interface components {
       system?: string;
       /** @description The message the aircraft showed. */
       faultMessage?: string;
+      /**
+       * @description Where its flight was when it was found, if anybody said.
+       * @enum {string}
+       */
+      whenFound?: 'before-moving' | 'own-power' | 'after-take-off';
       /** @description Why it is entered late; needed when it is. */
       lateReason?: string;
       /** @description The failed item, when it is known already. */
@@ -4278,6 +4283,8 @@ export interface components {
       sheet: string | null;
       system: string | null;
       faultMessage: string | null;
+      whenFound: ('before-moving' | 'own-power' | 'after-take-off') | null;
+      onItsFlight: components['schemas']['OnItsFlight'] | null;
       entry: string | null;
       /** @description Title of the entry, or the first words of the description. */
       title: string;
@@ -4326,6 +4333,25 @@ export interface components {
       deferredBy: components['schemas']['SignedBy'] | null;
       /** @description Version; the ETag. */
       version: number;
+    };
+    /** @description Whether the MEL decides about the flight on which it was found. A later flight waits for an answer in any case. */
+    OnItsFlight: {
+      /**
+       * @description What holds for that flight.
+       * @enum {string}
+       */
+      holds: 'mel-applies' | 'decide-before-take-off' | 'commander-judges' | 'no-relief' | 'not-known';
+      /** @description The same in words. */
+      words: string;
+      /** @description Where it comes from. */
+      source: string;
+      /**
+       * @description How well it is known.
+       * @enum {string}
+       */
+      mark: 'SEEN' | 'SEEN-Q' | 'SEEN-2' | 'DERIVED' | 'FROM MEMORY' | 'COMMON PRACTICE';
+      /** @description Who and what prevails. */
+      caution: string;
     };
     WorkLine: {
       /** @description Which work. */

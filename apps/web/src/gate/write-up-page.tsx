@@ -4,6 +4,7 @@ import type { Schemas } from '../api/client.js';
 import { serverNow } from '../api/server-clock.js';
 import { useAct } from '../api/use-act.js';
 import { useRead } from '../api/use-read.js';
+import { waitsUntilAnswered } from '../item/waits-until-answered.js';
 import { useSession } from '../session/session.js';
 import { carryOver } from '../shell/announce.js';
 import { Choice, Field, FieldErrors } from '../shell/fields.js';
@@ -12,6 +13,7 @@ import { ProblemBox } from '../shell/problem-box.js';
 import { instantOf } from '../shell/wall-input.js';
 import { sentWithOffset } from '../words/time.js';
 import { LogTime, type LogTimes, NOW } from './log-time.js';
+import { WhenFound, type WhenFoundOrNot } from './when-found.js';
 
 type Origin = 'technician' | 'crew' | 'cabin';
 
@@ -33,6 +35,7 @@ export function WriteUpPage() {
   const [sheet, setSheet] = useState('');
   const [origin, setOrigin] = useState<Origin>(roles.includes('technician') ? 'technician' : 'crew');
   const [times, setTimes] = useState<LogTimes>(NOW);
+  const [whenFound, setWhenFound] = useState<WhenFoundOrNot>('not-said');
   const { send, sending, problem } = useAct();
 
   async function submit(event: Event): Promise<void> {
@@ -43,11 +46,16 @@ export function WriteUpPage() {
       description,
       ...timesSent(times, operator.base),
       ...given({ faultMessage, sheet }),
+      ...(whenFound === 'not-said' ? {} : { whenFound }),
     };
     const answer = await send<Schemas['ActDone']>({ method: 'POST', path: '/defects', body });
     if (!answer) return;
-    const { number, id: defect } = answer.body.defect;
-    carryOver({ title: `Written up as ${number}.`, lines: ['Until it is answered the aircraft may not fly.'] });
+    const { number, id: defect, onItsFlight } = answer.body.defect;
+    const thatFlight = onItsFlight ? [onItsFlight.words, onItsFlight.caution] : [];
+    carryOver({
+      title: `Written up as ${number}.`,
+      lines: [...thatFlight, waitsUntilAnswered(answer.body.defect)],
+    });
     route(roles.includes('technician') ? `/defects/${defect}/entries` : `/defects/${defect}`);
   }
 
@@ -77,6 +85,7 @@ export function WriteUpPage() {
           />
           <Field label="Log sheet number" most={40} value={sheet} onValue={setSheet} pointer="/sheet" short />
           <Choice legend="Found by" options={ORIGINS} value={origin} onValue={setOrigin} />
+          <WhenFound value={whenFound} onValue={setWhenFound} />
           <LogTime times={times} onTimes={setTimes} zone={operator.base} />
         </FieldErrors.Provider>
         <ProblemBox problem={problem} />

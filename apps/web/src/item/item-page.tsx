@@ -118,6 +118,14 @@ function About({ defect }: { defect: View['defect'] }) {
   return (
     <>
       <p>{defect.description}</p>
+      {defect.onItsFlight && (
+        <p>
+          {defect.onItsFlight.words} {defect.onItsFlight.caution}{' '}
+          <span class="soft">
+            {defect.onItsFlight.source} ({defect.onItsFlight.mark})
+          </span>
+        </p>
+      )}
       <p class="soft">
         {defect.faultMessage && <>Message: {defect.faultMessage} · </>}
         {defect.sheet && <>Log sheet {defect.sheet} · </>}

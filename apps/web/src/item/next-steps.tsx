@@ -3,6 +3,7 @@ import { useSession } from '../session/session.js';
 import { counted, minutesWords, roleWords } from '../words/words.js';
 import { shortName } from './work-address.js';
 import { OpenWorkSteps } from './open-work-steps.js';
+import { waitsUntilAnswered } from './waits-until-answered.js';
 
 type View = Schemas['DefectView'];
 
@@ -29,7 +30,7 @@ export function NextSteps({ view }: { view: View }) {
     );
   }
   if (openWork) return <OpenWorkSteps view={view} work={openWork} />;
-  if (defect.basis === null) return <Unanswered at={at} entry={defect.entry} />;
+  if (defect.basis === null) return <Unanswered at={at} defect={defect} />;
   return (
     <>
       <Owed defect={defect} />
@@ -58,10 +59,11 @@ export function NextSteps({ view }: { view: View }) {
   );
 }
 
-function Unanswered({ at, entry }: { at: string; entry: string | null }) {
+function Unanswered({ at, defect }: { at: string; defect: View['defect'] }) {
+  const { entry } = defect;
   return (
     <>
-      <p class="strong">Until it is answered the aircraft may not fly.</p>
+      <p class="strong">{waitsUntilAnswered(defect)}</p>
       <div class="buttons">
         <a class="button main" href={entry === null ? `${at}/entries` : `${at}/entries/${entry}`}>
           Find the entry and defer

@@ -2,7 +2,7 @@
  * A defect is written in the log by a technician, the crew or the cabin. Its day of discovery is the day in the log.
  * 14 CFR 121.563: each irregularity is entered, and answered before the next flight.
  */
-import type { Aircraft, WrittenUp } from '../acts.js';
+import type { Aircraft, WhenFound, WrittenUp } from '../acts.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { isSignature, type Actor, type Signature } from '../people.js';
@@ -20,12 +20,13 @@ export interface WriteUp extends Command<Actor | Signature> {
   /** System (ATA chapter), two digits. */
   system?: string;
   faultMessage?: string;
+  whenFound?: WhenFound;
 }
 
 /** Throws Refusal. `life` is the history of a defect of that id, null when there is none. */
 export function writeUp(life: DefectLife | null, command: WriteUp, context: Context): WrittenUp[] {
   if (life !== null) throw writtenAlready(life);
-  const { defect, aircraft, origin, description, sheet, system, faultMessage } = command;
+  const { defect, aircraft, origin, description, sheet, system, faultMessage, whenFound } = command;
   const act: WrittenUp = {
     kind: 'written-up',
     ...headOf(command, context),
@@ -36,6 +37,7 @@ export function writeUp(life: DefectLife | null, command: WriteUp, context: Cont
     description,
     system: system ?? null,
     faultMessage: faultMessage ?? null,
+    ...(whenFound === undefined ? {} : { whenFound }),
   };
   begin(act);
   return [act];
@@ -60,6 +62,7 @@ export function begin(act: WrittenUp): DefectLife {
     description: act.description,
     system: act.system,
     faultMessage: act.faultMessage,
+    whenFound: act.whenFound ?? null,
     item: null,
     deferral: null,
     bases: [],

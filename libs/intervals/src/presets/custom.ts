@@ -19,6 +19,11 @@ export const CUSTOM: Preset = {
   designatedStations: strict(null),
   bases: strict(null),
   opportunityMinutes: strict(0),
+  melStops: {
+    value: 'not-settled',
+    source: "no regime: the operator's approved MEL says it, until it is settled here",
+    mark: 'COMMON PRACTICE',
+  },
   extension: {
     categories: strict([]),
     times: strict(1),

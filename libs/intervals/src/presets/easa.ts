@@ -11,6 +11,12 @@ export const EASA: Preset = {
       'CS-MMEL generic text: a category A period in anything but calendar days starts at the moment of deferral',
     mark: 'SEEN-2',
   },
+  melStops: {
+    value: 'commencement-of-flight',
+    source:
+      'European guidance on how far an MEL goes: between the commencement of flight and take-off the commander judges and may consult it (AMC1 ORO.MLR.105(d)(3), its number from memory)',
+    mark: 'SEEN',
+  },
   extension: {
     categories: { value: ['B', 'C', 'D'], source: 'ORO.MLR.105(f)', mark: 'SEEN' },
     times: { value: 1, source: 'ORO.MLR.105(f)', mark: 'SEEN' },

@@ -10,6 +10,11 @@ export const FAA: Preset = {
     source: 'MMEL Policy Letter 25 Rev 24, repair category A: flights count from the deferral, no day is excluded',
     mark: 'SEEN-Q',
   },
+  melStops: {
+    value: 'take-off-power',
+    source: 'FAA guidance as quoted: the MEL applies until take-off power is set; the paragraph is not held',
+    mark: 'SEEN-Q',
+  },
   extension: {
     categories: {
       value: ['B', 'C'],

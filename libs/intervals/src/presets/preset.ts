@@ -10,6 +10,9 @@ export interface Sourced<T> {
   mark: ValueMark;
 }
 
+/** Up to where the MEL decides about the flight on which something fails; the operator's own MEL says it where no text does. */
+export type MelStops = 'take-off-power' | 'commencement-of-flight' | 'not-settled';
+
 export type PresetName = 'easa' | 'faa' | 'tcca-2006' | 'tcca-2022';
 
 /** When the authority must have been told: so many hours on the clock, calendar months, or the end of a working day. */
@@ -52,5 +55,7 @@ export interface Preset {
   bases: Sourced<readonly string[] | null>;
   /** How long the aircraft stands at a base until that is an opportunity. */
   opportunityMinutes: Sourced<number>;
+  /** Where the MEL stops deciding about the flight on which something fails. */
+  melStops: Sourced<MelStops>;
   extension: ExtensionRules;
 }

@@ -11,7 +11,7 @@ describe.each(Object.entries(PRESETS))('the preset %s', (name, preset) => {
   it('carries its own name, and a source and a mark beside every value', () => {
     expect(preset.name).toBe(name);
     const values = sourcedIn(preset);
-    expect(values).toHaveLength(15);
+    expect(values).toHaveLength(16);
     for (const { source, mark } of values) {
       expect(source.length).toBeGreaterThan(5);
       expect(mark).toMatch(/^(SEEN|SEEN-Q|SEEN-2|DERIVED|FROM MEMORY|COMMON PRACTICE)$/);
@@ -24,7 +24,7 @@ it('under no regime nothing is allowed that some regime forbids', () => {
   expect([expiryInFlight.value, rampReturnMakesFlightDay.value]).toEqual(['arrival-inside', true]);
   expect(equalityAtLimit.value).toBe('outside');
   expect([extension.categories.value, extension.times.value, extension.needsAgreement.value]).toEqual([[], 1, true]);
-  expect(sourcedIn(CUSTOM)).toHaveLength(15);
+  expect(sourcedIn(CUSTOM)).toHaveLength(16);
 });
 
 it('a setting of the operator beats the preset, the others stay', () => {

@@ -10,6 +10,11 @@ export const TCCA_2006: Preset = {
     source: 'Transport Canada MMEL text, ATA 78: cycles and flight time start with the next flight',
     mark: 'SEEN',
   },
+  melStops: {
+    value: 'not-settled',
+    source: "no Canadian text was read for this: the operator's approved MEL says it, until it is settled here",
+    mark: 'COMMON PRACTICE',
+  },
   extension: {
     categories: {
       value: ['B', 'C', 'D'],

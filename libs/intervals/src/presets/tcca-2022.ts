@@ -7,6 +7,7 @@ export const TCCA_2022: Preset = {
   name: 'tcca-2022',
   ...EVERY_REGIME,
   countsFrom: TCCA_2006.countsFrom,
+  melStops: TCCA_2006.melStops,
   extension: {
     categories: {
       value: ['B', 'C', 'D'],
