@@ -14,6 +14,11 @@ export class ReminderAddresses {
     return this.tx.manager.findOneBy(ReminderAddressTable, { operatorId: this.tx.operatorId, id });
   }
 
+  /** Nobody else changes it until this transaction ends: a job and its owner may both be at it. */
+  toChange(id: string): Promise<ReminderAddressRow | null> {
+    return this.tx.read(ReminderAddressTable, 'id = $2 for update', [id]).then(([row]) => row ?? null);
+  }
+
   /** Those in use. */
   inUse(): Promise<ReminderAddressRow[]> {
     const { operatorId, manager } = this.tx;

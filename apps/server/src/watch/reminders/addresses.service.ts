@@ -118,7 +118,7 @@ export class AddressesService {
   }
 
   async own(tx: Tx, session: Session, id: string): Promise<ReminderAddressRow> {
-    const row = await tx.reminderAddresses.get(id);
+    const row = await tx.reminderAddresses.toChange(id);
     if (row && mayEnd(row, session)) return row;
     throw new Problem('not-found', `There is no address ${id} that you may change.`);
   }

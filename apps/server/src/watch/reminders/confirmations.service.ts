@@ -70,8 +70,8 @@ export class ConfirmationsService {
         ? ({ kind: 'failed', problem: 'No mail server was named to this server.' } as const)
         : await sendMail(mail, mailOf(row, code), jobs.leaseSeconds * 1000 * SHARE_OF_LEASE);
     await this.in(operatorId, async (tx) => {
+      const now = await tx.reminderAddresses.toChange(addressId);
       await job.done(tx);
-      const now = await tx.reminderAddresses.get(addressId);
       if (now === null || now.confirmedAt !== null || now.endedAt !== null || outcome.kind === 'sent') return;
       if (outcome.kind === 'refused') {
         const ended = { endedAt: this.now(), endedBecause: outcome.problem };
@@ -87,7 +87,7 @@ export class ConfirmationsService {
 
   private async claim(tx: Tx, job: Job<'confirm'>, code: string): Promise<ReminderAddressRow | null> {
     const { addressId } = job.data;
-    const row = await tx.reminderAddresses.get(addressId);
+    const row = await tx.reminderAddresses.toChange(addressId);
     if (row === null || row.confirmedAt !== null || row.endedAt !== null) return (await job.done(tx), null);
     const sent = { codeHash: hashOfCode(addressId, code), codeSentAt: this.now(), codeTries: 0, codeProblem: null };
     await tx.reminderAddresses.change(addressId, row.version, sent);

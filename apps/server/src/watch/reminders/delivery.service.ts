@@ -135,7 +135,7 @@ function secretsOf(address: ReminderAddressRow, now: string, keys: readonly Buff
 
 /** Unless somebody has ended or changed it meanwhile. */
 async function endAddress(tx: Tx, { id }: ReminderAddressRow, because: string, now: string): Promise<void> {
-  const address = await tx.reminderAddresses.get(id);
+  const address = await tx.reminderAddresses.toChange(id);
   if (address === null || address.endedAt !== null) return;
   await tx.reminderAddresses.change(id, address.version, { endedAt: now, endedBecause: because });
   await tx.record.append({
