@@ -9,7 +9,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { makeBackup, restoreBackup } from '#store';
 import { type FreshDatabase, freshDatabase } from '../support/postgres.js';
 import { runningServer } from '../support/running-server.js';
-import { FROM, PATIENT, RemindersScene } from './reminders.scene.js';
+import { FROM, PATIENT, RemindersScene, SECRET_KEYS } from './reminders.scene.js';
 
 const scene = new RemindersScene();
 const folder = mkdtempSync(join(tmpdir(), 'proviso-reminders-'));
@@ -48,6 +48,7 @@ it('after a restore no reminder is lost and none is sent twice', async () => {
     watch: {
       mail: { url: scene.mail.url, from: FROM },
       endpointsInside: true,
+      secretKeys: SECRET_KEYS,
       lookEverySeconds: 1,
       firstPauseSeconds: 1,
       everyMs: 30,
