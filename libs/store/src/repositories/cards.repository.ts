@@ -7,6 +7,7 @@ import {
   type ManualRevisionRow,
 } from '../rows/card.row.js';
 import type { Fresh } from '../rows/fresh.js';
+import { type LoadedSummary, SUMMARY_COLUMNS } from '../rows/loaded-revision.js';
 import type { Transaction } from '../transaction.js';
 
 /** Libraries of work cards, the revisions of manuals, and the confirmations of cards against them. */
@@ -44,21 +45,10 @@ export class Cards {
   }
 
   /** Every library that was loaded, the newest first, without its content. */
-  libraries(): Promise<Omit<CardLibraryRow, 'content'>[]> {
+  libraries(): Promise<LoadedSummary[]> {
     const { operatorId, manager } = this.tx;
-    const select = {
-      operatorId: true,
-      id: true,
-      aircraftType: true,
-      document: true,
-      revision: true,
-      effectiveOn: true,
-      sha256: true,
-      loadedBy: true,
-      loadedAt: true,
-      inForce: true,
-    } as const;
-    return manager.find(CardLibraryTable, { select, where: { operatorId }, order: { loadedAt: 'DESC' } });
+    const order = { loadedAt: 'DESC' } as const;
+    return manager.find(CardLibraryTable, { select: SUMMARY_COLUMNS, where: { operatorId }, order });
   }
 
   get(id: string): Promise<CardLibraryRow | null> {

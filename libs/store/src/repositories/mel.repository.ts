@@ -1,23 +1,10 @@
 import { DirectiveTable, type DirectiveRow } from '../rows/directive.row.js';
 import type { Fresh } from '../rows/fresh.js';
+import { type LoadedSummary, SUMMARY_COLUMNS } from '../rows/loaded-revision.js';
 import { MelRevisionTable, type MelRevisionRow } from '../rows/mel-revision.row.js';
 import type { Transaction } from '../transaction.js';
 
-/** A revision without its text, which is long and never changes: keep what you made of it under its id. */
-export type MelSummary = Omit<MelRevisionRow, 'content'>;
-
-const summary = {
-  operatorId: true,
-  id: true,
-  aircraftType: true,
-  document: true,
-  revision: true,
-  effectiveOn: true,
-  sha256: true,
-  loadedBy: true,
-  loadedAt: true,
-  inForce: true,
-} as const;
+export type MelSummary = LoadedSummary;
 
 export class MelRevisions {
   constructor(private readonly tx: Transaction) {}
@@ -37,9 +24,12 @@ export class MelRevisions {
   async putInForce(id: string): Promise<void> {
     const { operatorId, manager } = this.tx;
     this.tx.forget();
-    const revision = await manager.findOneOrFail(MelRevisionTable, { select: summary, where: { operatorId, id } });
+    const revision = await manager.findOneOrFail(MelRevisionTable, {
+      select: SUMMARY_COLUMNS,
+      where: { operatorId, id },
+    });
     const ofType = { operatorId, aircraftType: revision.aircraftType, inForce: true };
-    const before = await manager.find(MelRevisionTable, { select: summary, where: ofType });
+    const before = await manager.find(MelRevisionTable, { select: SUMMARY_COLUMNS, where: ofType });
     await manager.update(MelRevisionTable, ofType, { inForce: false });
     await manager.update(MelRevisionTable, { operatorId, id }, { inForce: true });
     this.tx.wrote(MelRevisionTable, id, ...before.map((one) => one.id));
@@ -60,7 +50,7 @@ export class MelRevisions {
 
   list(): Promise<MelSummary[]> {
     return this.tx.manager.find(MelRevisionTable, {
-      select: summary,
+      select: SUMMARY_COLUMNS,
       where: { operatorId: this.tx.operatorId },
       order: { aircraftType: 'ASC', effectiveOn: 'ASC' },
     });

@@ -1,47 +1,12 @@
 import { EntitySchema } from 'typeorm';
-import { day, id, instant, json, key, nullable, text, yesNo } from './column.js';
+import { day, id, instant, json, key, nullable, text } from './column.js';
 import { toMember, toOperator, within } from './foreign-key.js';
+import { type LoadedRevisionRow, loadedRevisionTable } from './loaded-revision.js';
 
-/** One revision of a library of work cards for a type, as it was loaded. Only `inForce` ever changes. */
-export interface CardLibraryRow {
-  operatorId: string;
-  id: string;
-  aircraftType: string;
-  document: string;
-  revision: string;
-  effectiveOn: string;
-  /** The checked content as JSON text. */
-  content: string;
-  /** SHA-256 of `content`, as 64 hex digits. */
-  sha256: string;
-  loadedBy: string | null;
-  loadedAt: string;
-  /** At most one library is in force for a type. */
-  inForce: boolean;
-}
+/** One revision of a library of work cards for a type. */
+export type CardLibraryRow = LoadedRevisionRow;
 
-export const CardLibraryTable = new EntitySchema<CardLibraryRow>({
-  name: 'card_library',
-  columns: {
-    operatorId: key(),
-    id: key(),
-    aircraftType: text(),
-    document: text(),
-    revision: text(),
-    effectiveOn: day(),
-    content: text(),
-    sha256: text(),
-    loadedBy: id(nullable),
-    loadedAt: instant(),
-    inForce: yesNo({ default: false }),
-  },
-  uniques: [{ name: 'card_library_once', columns: ['operatorId', 'aircraftType', 'document', 'revision'] }],
-  indices: [
-    { name: 'card_library_in_force', columns: ['operatorId', 'aircraftType'], unique: true, where: 'in_force' },
-  ],
-  checks: [{ name: 'card_library_sha256', expression: "sha256 ~ '^[0-9a-f]{64}$'" }],
-  foreignKeys: [toOperator('card_library_operator'), toMember('card_library_loaded_by', 'loadedBy')],
-});
+export const CardLibraryTable = loadedRevisionTable('card_library');
 
 /** A revision of a manual, or of one task of it, as somebody recorded it. */
 export interface ManualRevisionRow {
