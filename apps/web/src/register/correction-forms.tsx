@@ -17,6 +17,7 @@ export function CorrectionForm(props: RegisterFormProps) {
   const [field, setField] = useState<FieldName | null>(null);
   const [now, setNow] = useState('');
   const [reason, setReason] = useState('');
+  if (left.length === 0) return <p>Nothing is left on the aircraft that could be mistyped.</p>;
   const thing = left.find(({ id }) => id === item);
   return (
     <RegisterAct

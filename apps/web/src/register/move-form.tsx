@@ -18,6 +18,7 @@ export function MoveForm(props: RegisterFormProps) {
   const [document, setDocument] = useState(NO_DOCUMENT);
   const [together, setTogether] = useState(false);
   const [reason, setReason] = useState('');
+  if (props.view.left.length === 0) return <p>Nothing is left on the aircraft whose owner could change.</p>;
   const owner = to === DOCUMENT ? { document: documentSent(document) } : { defect: to };
   return (
     <Read of={aircraft}>

@@ -14,7 +14,6 @@ export function ThingsChoice({ legend, lines, chosen, onChosen }: ThingsChoicePr
   return (
     <fieldset>
       <legend>{legend}</legend>
-      {lines.length === 0 && <p>There is nothing to choose.</p>}
       <div class="choices">
         {lines.map(({ id, kind, tag, where, owner, undo }) => (
           <Tick

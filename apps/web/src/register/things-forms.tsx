@@ -8,6 +8,8 @@ export function RemovedForm(props: RegisterFormProps) {
   const [items, setItems] = useState<string[]>([]);
   const own = props.view.left.filter(({ ownerKind }) => ownerKind !== 'defect');
   const count = counted(items.length, 'thing', 'things', 'nothing');
+  const elsewhere = 'What belongs to an open item is undone on the page of that item.';
+  if (own.length === 0) return <p>Nothing is left for a document or without an owner. {elsewhere}</p>;
   return (
     <RegisterAct
       {...props}
@@ -17,7 +19,7 @@ export function RemovedForm(props: RegisterFormProps) {
       button={`Sign: ${count} undone`}
       said={`Undone: ${count}. Another person may look and sign.`}
     >
-      <p class="soft">What belongs to an open item is undone on the page of that item.</p>
+      <p class="soft">{elsewhere}</p>
       <ThingsChoice legend="Undone now" lines={own} chosen={items} onChosen={setItems} />
     </RegisterAct>
   );
@@ -28,6 +30,7 @@ export function SeenForm(props: RegisterFormProps) {
   const unseen = props.view.undone.filter(
     ({ verifiedAt, ownerKind }) => verifiedAt === null && ownerKind !== 'defect',
   );
+  if (unseen.length === 0) return <p>Nothing that was undone waits for a second look.</p>;
   return (
     <RegisterAct
       {...props}
