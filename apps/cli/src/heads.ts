@@ -1,10 +1,14 @@
 import { join } from 'node:path';
 import type { HeadExport } from '#store';
 import { DATA_FOLDER } from './database.js';
-import type { Given } from './options.js';
+import type { Given, Option } from './options.js';
 import { UsageError } from './usage-error.js';
 
-export const HEAD_OPTIONS = ['heads', 'heads-every', 'head-key'] as const;
+export const HEAD_OPTIONS: readonly Option[] = [
+  { name: 'heads', value: 'FOLDER', about: 'sign the heads of the record and write them there (HEADS_FOLDER)' },
+  { name: 'heads-every', value: 'MINUTES', about: 'how often, 1 to 1440; 10 when absent (HEADS_EVERY)' },
+  { name: 'head-key', value: 'FILE', about: 'the private key they are signed with, made when missing (HEAD_KEY)' },
+];
 
 const EVERY_MINUTES = 10;
 const MINUTE_MS = 60_000;

@@ -1,5 +1,22 @@
 import { UsageError } from './usage-error.js';
 
+/** What a command may be told by `--name value`, and its one line in the help. */
+export interface Option {
+  name: string;
+  /** What follows the name, such as FILE or A|B; null for one that stands alone. */
+  value: string | null;
+  about: string;
+  /** The command cannot do without it. */
+  must?: true;
+}
+
+/** Of every command that works on a database. */
+export const DATABASE: Option = {
+  name: 'database',
+  value: 'URL',
+  about: 'the database, postgres://...; else DATABASE_URL, else that of `npm start`',
+};
+
 /** What was given to a command: options by name, and the words that belong to none. */
 export interface Given {
   options: Map<string, string>;
@@ -7,10 +24,10 @@ export interface Given {
 }
 
 /**
- * Reads `--name value`, `--name=value` and bare words. Refuses a name the command does not know, one without its value,
- * and one given twice: of two deadlines nobody could say which was meant.
+ * Reads `--name value`, `--name=value`, `--name` of an option that takes none, and bare words. Refuses a name the command
+ * does not know, one without its value, and one given twice: of two deadlines nobody could say which was meant.
  */
-export function readGiven(args: readonly string[], names: readonly string[]): Given {
+export function readGiven(args: readonly string[], options: readonly Option[]): Given {
   const given: Given = { options: new Map(), files: [] };
   const left = [...args];
   for (let word = left.shift(); word !== undefined; word = left.shift()) {
@@ -19,12 +36,14 @@ export function readGiven(args: readonly string[], names: readonly string[]): Gi
       continue;
     }
     const [, name = word, value] = /^--([^=]*)(?:=(.*))?$/s.exec(word) ?? [];
-    if (!names.includes(name)) {
-      const there = names.length === 0 ? 'no options' : names.map((one) => `--${one}`).join(', ');
+    const option = options.find((one) => one.name === name);
+    if (option === undefined) {
+      const there = options.length === 0 ? 'no options' : options.map((one) => `--${one.name}`).join(', ');
       throw new UsageError(`there is no option ${word.split('=')[0]}; there are: ${there}`);
     }
     if (given.options.has(name)) throw new UsageError(`--${name} is given twice`);
-    given.options.set(name, value ?? valueAfter(name, left));
+    if (option.value === null && value !== undefined) throw new UsageError(`--${name} takes no value`);
+    given.options.set(name, option.value === null ? '' : (value ?? valueAfter(name, left)));
   }
   return given;
 }
@@ -43,13 +62,18 @@ export function needed({ options }: Given, name: string): string {
   return value;
 }
 
-/** The files that a command takes, as many as it names. */
-export function filesOf({ files }: Given, ...names: readonly string[]): string[] {
+interface TakesFiles {
+  files?: readonly { name: string }[];
+  onStray?: string;
+}
+
+/** Refuses a call with more or fewer bare words than the command takes. */
+export function holdFiles({ files }: Given, { files: takes = [], onStray }: TakesFiles): void {
+  const names = takes.map(({ name }) => name);
   if (files.length < names.length) {
     throw new UsageError(`${names.slice(files.length).join(' and ')} missing; it takes ${names.join(' ')}`);
   }
-  if (files.length > names.length) {
-    throw new UsageError(`"${files[names.length]}" is one word too many`);
-  }
-  return files;
+  const stray = files[names.length];
+  if (stray === undefined) return;
+  throw new UsageError(`"${stray}" is one word too many${onStray === undefined ? '' : `; ${onStray}`}`);
 }

@@ -1,5 +1,6 @@
 import type { Command } from './command.js';
 import { COMMANDS } from './commands.js';
+import { holdFiles, readGiven } from './options.js';
 import { UsageError } from './usage-error.js';
 import { helpOn, list } from './words/help.js';
 
@@ -33,7 +34,9 @@ async function answer(argv: readonly string[]): Promise<Ran> {
   const wantsHelp = words.some((word) => word === '--help' || word === '-h');
   if (words.length === 0 || words[0] === 'help' || wantsHelp) return said(help(words, wantsHelp), 0);
   const command = commandIn(words);
-  const { value, words: text, exit } = await command.run(words.slice(partsOf(command).length));
+  const given = readGiven(words.slice(partsOf(command).length), command.options);
+  holdFiles(given, command);
+  const { value, words: text, exit } = await command.run(given);
   return said(argv.includes('--json') ? JSON.stringify(value, null, 2) : text, exit);
 }
 

@@ -1,17 +1,21 @@
 /** What `proviso start` is told, by options or by the environment. */
-import type { Given } from './options.js';
+import { DATABASE, type Option, type Given } from './options.js';
 import { publicUrlOf, type SignOnAsked, signOnOf } from './sign-on-options.js';
 import { UsageError } from './usage-error.js';
 
-export const START_OPTIONS = [
-  'database',
-  'host',
-  'port',
-  'smtp',
-  'mail-from',
-  'endpoints',
-  'movements-folder',
-] as const;
+export const START_OPTIONS: readonly Option[] = [
+  DATABASE,
+  { name: 'host', value: 'ADDRESS', about: 'where it listens; 127.0.0.1 when absent (HOST)' },
+  { name: 'port', value: 'N', about: '4170 when absent, 0 for any that is free (PORT)' },
+  { name: 'smtp', value: 'URL', about: 'send mail by this server, smtp:// or smtps:// (SMTP_URL)' },
+  { name: 'mail-from', value: 'MAILBOX', about: 'whom the mail comes from; needed with --smtp (MAIL_FROM)' },
+  {
+    name: 'endpoints',
+    value: 'open|inside',
+    about: 'inside lets webhooks reach machines of your own network, too (ENDPOINTS)',
+  },
+  { name: 'movements-folder', value: 'FOLDER', about: 'take in movement messages laid there (MOVEMENTS_FOLDER)' },
+];
 
 export interface StartOptions {
   host: string;

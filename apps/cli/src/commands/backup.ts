@@ -2,17 +2,24 @@ import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Command } from '../command.js';
 import { withDatabase } from '../database.js';
-import { filesOf, needed, readGiven } from '../options.js';
+import { DATABASE, needed } from '../options.js';
 import { UsageError } from '../usage-error.js';
 import { count, sayInstant } from '../words/say-time.js';
 
 export const backup: Command = {
   name: 'backup',
-  takes: '--to FILE|FOLDER [--database URL]',
   summary: 'write everything into one file while the servers go on; needs no database tools',
-  async run(args) {
-    const given = readGiven(args, ['database', 'to']);
-    filesOf(given);
+  options: [
+    {
+      name: 'to',
+      value: 'FILE|FOLDER',
+      about: 'where it goes; in a folder it is named after the moment',
+      must: true,
+    },
+    DATABASE,
+  ],
+  examples: ['backup --to /var/backups/proviso'],
+  async run(given) {
     const now = new Date().toISOString();
     const path = await fileIn(needed(given, 'to'), now);
     const made = await withDatabase(given.options.get('database'), async ({ ownerUrl }) => {

@@ -7,12 +7,13 @@ import {
 } from '#intervals';
 import type { Command } from '../command.js';
 import type { Deadline } from '../deadline-answer.js';
-import { EXTENSION_OPTIONS, extensionOf } from '../deadline/asked-extension.js';
-import { departureOf, FLIGHT_OPTIONS } from '../deadline/asked-flight.js';
+import { extensionOf } from '../deadline/asked-extension.js';
+import { departureOf } from '../deadline/asked-flight.js';
 import { askedSettings } from '../deadline/asked-settings.js';
 import { askedUse } from '../deadline/asked-use.js';
+import { DEADLINE_OPTIONS } from '../deadline/deadline-options.js';
 import { statedStart } from '../deadline/stated-start.js';
-import { needed, readGiven, type Given } from '../options.js';
+import { needed, type Given } from '../options.js';
 import { clockAt, remainingOf, usedBefore, useGiven } from '../remaining.js';
 import { UsageError } from '../usage-error.js';
 import { deadlineWords } from '../words/deadline-words.js';
@@ -33,39 +34,17 @@ const OPTION_OF: Record<string, string> = {
   'extension.days': '--extend-days',
 };
 
-const TAKES = [
-  '--category A|B|C|D --recorded 2026-01-26T10:00 --base UTC|ZONE [--interval "3 flights or 6 flight-hours"]',
-  '[--preset easa|faa|tcca-2006|tcca-2022] [--settings "hourClock=block; bases=QVR QHT"]',
-  '[--deferred INSTANT] [--counts-from INSTANT|"410 read 412 at INSTANT"] [--engine POSITION]',
-  '[--movements FILE] [--used "flightMinutes=7116; done=M1"] [--at INSTANT]',
-  '[--depart INSTANT [--arrive INSTANT] [--minutes N] [--block-minutes N] [--from STATION]]',
-  '[--extend-at INSTANT [--extended N] [--extend-days N] [--agreement TEXT] [--procedure none] [--holidays DAYS]]',
-];
-
 export const deadline: Command = {
   name: 'deadline',
-  takes: TAKES.join(' '),
   summary: 'until when a defect must be rectified, what is left of that, and whether it may be extended',
-  async run(args) {
-    const given = readGiven(args, [
-      'category',
-      'recorded',
-      'base',
-      'interval',
-      'movements',
-      'preset',
-      'settings',
-      'deferred',
-      'counts-from',
-      'engine',
-      'used',
-      'at',
-      'extend-at',
-      ...FLIGHT_OPTIONS,
-      ...EXTENSION_OPTIONS,
-    ]);
-    const stray = given.files[0];
-    if (stray !== undefined) throw new UsageError(`"${stray}" is one word too many; a file goes after --movements`);
+  options: DEADLINE_OPTIONS,
+  notes: ['An INSTANT is a date and time with Z or an offset, such as 2026-01-27T06:00Z.'],
+  examples: [
+    'deadline --category B --recorded 2027-03-27T10:00 --base Europe/Paris',
+    'deadline --category A --interval "3 flight-days" --recorded 2026-01-26T10:00 --base UTC --movements messages.txt',
+  ],
+  onStray: 'a file goes after --movements',
+  async run(given) {
     try {
       return await answer(given);
     } catch (error) {

@@ -12,7 +12,7 @@ import { IntervalInputError } from '#intervals';
 import { readPlainYaml, type Mel } from '#mel';
 import type { Command } from '../command.js';
 import { firstOf, melFrom } from '../mel-file.js';
-import { filesOf, needed, readGiven } from '../options.js';
+import { needed } from '../options.js';
 import { readText } from '../read-file.js';
 import { changesIn, rowsAsked, tried } from '../tried-changes.js';
 import { UsageError } from '../usage-error.js';
@@ -22,11 +22,14 @@ import { questionPlanWords, whatHelpsWords } from '../words/what-helps-words.js'
 
 export const judge: Command = {
   name: 'judge',
-  takes: '--mel FILE --case FILE [--try FILE]',
   summary: 'may this aircraft fly this flight, or each flight of its day, with what is open on it, and why',
-  async run(args) {
-    const given = readGiven(args, ['mel', 'case', 'try']);
-    filesOf(given);
+  options: [
+    { name: 'mel', value: 'FILE', about: 'the MEL, YAML or JSON', must: true },
+    { name: 'case', value: 'FILE', about: 'aircraft, open defects, flights, facts and the instant', must: true },
+    { name: 'try', value: 'FILE', about: 'changes to suppose: what each would do to the answer' },
+  ],
+  examples: ['judge --mel seed/mel.yaml --case seed/examples/may-not-fly.yaml'],
+  async run(given) {
     const [melFile, caseFile] = [needed(given, 'mel'), needed(given, 'case')];
     const mel = await melFrom(melFile);
     const { situation, flights, stations } = await caseFrom(caseFile, mel, given.options.get('try'));

@@ -1,16 +1,15 @@
 import type { Command } from '../command.js';
 import { withDatabase } from '../database.js';
-import { filesOf, needed, readGiven } from '../options.js';
+import { DATABASE, needed } from '../options.js';
 import { UsageError } from '../usage-error.js';
 import { leftWords, type LeftView } from '../words/left.js';
 
 export const left: Command = {
   name: 'left',
-  takes: '--aircraft MARK [--database URL]',
   summary: 'what is left altered on an aircraft, and what it belongs to',
-  async run(args) {
-    const given = readGiven(args, ['aircraft', 'database']);
-    filesOf(given);
+  options: [{ name: 'aircraft', value: 'MARK', about: 'its registration', must: true }, DATABASE],
+  examples: ['left --aircraft Q-KEA'],
+  async run(given) {
     const mark = needed(given, 'aircraft');
     const views = await withDatabase(given.options.get('database'), ({ ownerUrl }) => registersOf(ownerUrl, mark));
     if (views.length === 0) throw new UsageError(`no operator in this database has an aircraft ${mark}`);

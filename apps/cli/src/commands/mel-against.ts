@@ -1,7 +1,6 @@
 import { checkAgainst, type AgainstFinding } from '#mel';
 import type { Command } from '../command.js';
 import { headOf, melFrom } from '../mel-file.js';
-import { filesOf, readGiven } from '../options.js';
 import { placeWords } from '../words/place-words.js';
 
 const SAID: Record<AgainstFinding['kind'], string> = {
@@ -11,10 +10,14 @@ const SAID: Record<AgainstFinding['kind'], string> = {
 
 export const melAgainst: Command = {
   name: 'mel against',
-  takes: 'MMEL MEL',
   summary: "where an operator's MEL is less restrictive than the master list, or cannot be weighed",
-  async run(args) {
-    const [masterFile = '', melFile = ''] = filesOf(readGiven(args, []), 'MMEL', 'MEL');
+  files: [
+    { name: 'MMEL', about: 'file of the master list' },
+    { name: 'MEL', about: "file of the operator's own" },
+  ],
+  options: [],
+  examples: ['mel against mmel.yaml mel.yaml'],
+  async run({ files: [masterFile = '', melFile = ''] }) {
     const [mmel, mel] = [await melFrom(masterFile), await melFrom(melFile)];
     const findings = checkAgainst(mmel, mel);
     const value = { mmel: headOf(mmel), mel: headOf(mel), findings };

@@ -1,15 +1,16 @@
 import { checkMel, findingLine, type MelCheck } from '#mel';
 import type { Command } from '../command.js';
-import { filesOf, readGiven } from '../options.js';
 import { readText } from '../read-file.js';
 import { count } from '../words/say-time.js';
 
 export const melCheck: Command = {
   name: 'mel check',
-  takes: 'FILE',
-  summary: 'every error of a MEL file; exit 1 if there is one',
-  async run(args) {
-    const [file = ''] = filesOf(readGiven(args, []), 'FILE');
+  summary: 'every error of a MEL file',
+  files: [{ name: 'FILE', about: 'the MEL, YAML or JSON' }],
+  options: [],
+  examples: ['mel check seed/mel.yaml'],
+  exitsWithOne: 'the file has an error; a server would load nothing of it',
+  async run({ files: [file = ''] }) {
     const check = checkMel(await readText(file), file);
     return { value: check, words: words(check), exit: check.findings.length === 0 ? 0 : 1 };
   },

@@ -1,7 +1,6 @@
 import { compareMel, type Mel, type MelChange } from '#mel';
 import type { Command } from '../command.js';
 import { headOf, melFrom } from '../mel-file.js';
-import { filesOf, readGiven } from '../options.js';
 import { count } from '../words/say-time.js';
 import { placeWords } from '../words/place-words.js';
 
@@ -14,10 +13,14 @@ const WEIGHED: Record<MelChange['weighing'], string> = {
 
 export const melCompare: Command = {
   name: 'mel compare',
-  takes: 'OLD NEW',
   summary: 'what a later revision of a MEL changes, each change weighed',
-  async run(args) {
-    const [oldFile = '', newFile = ''] = filesOf(readGiven(args, []), 'OLD', 'NEW');
+  files: [
+    { name: 'OLD', about: 'file of the earlier revision' },
+    { name: 'NEW', about: 'file of the later one' },
+  ],
+  options: [],
+  examples: ['mel compare mel-7.yaml mel-8.yaml'],
+  async run({ files: [oldFile = '', newFile = ''] }) {
     const [before, after] = [await melFrom(oldFile), await melFrom(newFile)];
     const changes = compareMel(before, after);
     return {

@@ -1,18 +1,23 @@
 import { createPublicKey, type KeyObject } from 'node:crypto';
 import { checkProof, headFormat, isHeadSignedBy, type ProofCheck, type SignedHead } from '#record';
 import type { Command } from '../command.js';
-import { filesOf, needed, readGiven } from '../options.js';
+import { needed } from '../options.js';
 import { readText } from '../read-file.js';
 import { UsageError } from '../usage-error.js';
 import { count } from '../words/say-time.js';
 
 export const recordCheck: Command = {
   name: 'record check',
-  takes: 'FILE --key PUBLIC-KEY.pem [--held HEAD.json]',
-  summary: 'check a proof or an exported history without any database; exit 1 if something does not fit',
-  async run(args) {
-    const given = readGiven(args, ['key', 'held']);
-    const [path = ''] = filesOf(given, 'FILE');
+  summary: 'check a proof or an exported history without any database',
+  files: [{ name: 'FILE', about: 'a proof, an exported history or a signed head' }],
+  options: [
+    { name: 'key', value: 'PUBLIC-KEY.pem', about: 'the public key that heads are signed with', must: true },
+    { name: 'held', value: 'HEAD.json', about: 'a head you kept: does the record still begin with it?' },
+  ],
+  examples: ['record check proof.json --key head-key.public.pem'],
+  exitsWithOne: 'something does not fit',
+  async run(given) {
+    const [path = ''] = given.files;
     const key = await publicKeyIn(needed(given, 'key'));
     const held = given.options.get('held');
     const value = await jsonIn(path);

@@ -1,16 +1,16 @@
 import type { Compared, Difference } from '../../../server/src/index.js';
 import type { Command } from '../command.js';
+import { DATABASE } from '../options.js';
 import { withDatabase } from '../database.js';
-import { filesOf, readGiven } from '../options.js';
 import { count } from '../words/say-time.js';
 
 export const recordCompare: Command = {
   name: 'record compare',
-  takes: '[--database URL]',
-  summary: 'build the state anew from the record and compare it with the tables; exit 1 where they differ',
-  async run(args) {
-    const given = readGiven(args, ['database']);
-    filesOf(given);
+  summary: 'build the state anew from the record and compare it with the tables',
+  options: [DATABASE],
+  examples: ['record compare'],
+  exitsWithOne: 'the tables say something else than the record',
+  async run(given) {
     const operators = await withDatabase(given.options.get('database'), ({ ownerUrl }) => comparedAll(ownerUrl));
     const { LEFT_OUT } = await import('../../../server/src/index.js');
     const equal = operators.every(({ differences }) => differences.length === 0);

@@ -3,17 +3,24 @@ import type { ProofFile } from '#record';
 import type { Tx } from '#store';
 import type { Command } from '../command.js';
 import { withDatabase } from '../database.js';
-import { filesOf, type Given, needed, readGiven } from '../options.js';
+import { DATABASE, type Given, needed } from '../options.js';
 import { UsageError } from '../usage-error.js';
 import { count } from '../words/say-time.js';
 
 export const recordProve: Command = {
   name: 'record prove',
-  takes: '--operator CODE --to FILE [--entry N | --aircraft MARK | --defect MARK/N] [--since SIZE] [--database URL]',
   summary: 'write a file from which anybody can check entries of the record, and how it grew',
-  async run(args) {
-    const given = readGiven(args, ['database', 'operator', 'to', 'entry', 'aircraft', 'defect', 'since']);
-    filesOf(given);
+  options: [
+    { name: 'operator', value: 'CODE', about: 'whose record', must: true },
+    { name: 'to', value: 'FILE', about: 'the file to write; one that is there is not written over', must: true },
+    { name: 'entry', value: 'N', about: 'the entry of this number' },
+    { name: 'aircraft', value: 'MARK', about: 'every entry about this aircraft, in place of --entry' },
+    { name: 'defect', value: 'MARK/N', about: 'every entry about this defect, in place of both' },
+    { name: 'since', value: 'SIZE', about: 'also how the record grew from this many entries' },
+    DATABASE,
+  ],
+  examples: ['record prove --operator QOF --defect Q-KEA/3 --to proof.json'],
+  async run(given) {
     const code = needed(given, 'operator');
     const to = needed(given, 'to');
     const file = await withDatabase(given.options.get('database'), ({ ownerUrl }) => proven(ownerUrl, code, given));

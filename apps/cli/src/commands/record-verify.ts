@@ -1,16 +1,16 @@
 import type { RecordFinding } from '#store';
 import type { Command } from '../command.js';
+import { DATABASE } from '../options.js';
 import { withDatabase } from '../database.js';
-import { filesOf, readGiven } from '../options.js';
 import { count, sayInstant } from '../words/say-time.js';
 
 export const recordVerify: Command = {
   name: 'record verify',
-  takes: '[--database URL]',
-  summary: 'whether anything in the record was altered, lost or put in; exit 1 if so',
-  async run(args) {
-    const given = readGiven(args, ['database']);
-    filesOf(given);
+  summary: 'whether anything in the record was altered, lost or put in',
+  options: [DATABASE],
+  examples: ['record verify'],
+  exitsWithOne: 'something in a record was altered, lost or put in',
+  async run(given) {
     const operators = await withDatabase(given.options.get('database'), async ({ ownerUrl }) => {
       const { verifyRecord } = await import('#store');
       return verifyRecord(ownerUrl);

@@ -1,17 +1,16 @@
 import { access } from 'node:fs/promises';
 import type { Command } from '../command.js';
 import { withDatabase } from '../database.js';
-import { filesOf, needed, readGiven } from '../options.js';
+import { DATABASE, needed } from '../options.js';
 import { UsageError } from '../usage-error.js';
 import { count, sayInstant } from '../words/say-time.js';
 
 export const restore: Command = {
   name: 'restore',
-  takes: '--from FILE [--database URL]',
   summary: 'put a backup into an empty database, all of it or nothing, with every record checked',
-  async run(args) {
-    const given = readGiven(args, ['database', 'from']);
-    filesOf(given);
+  options: [{ name: 'from', value: 'FILE', about: 'the file that `backup` wrote', must: true }, DATABASE],
+  examples: ['restore --from proviso-2026-11-28.backup --database postgres://owner@db.example.org/empty'],
+  async run(given) {
     const from = needed(given, 'from');
     await access(from).catch(() => {
       throw new UsageError(`--from ${from}: there is no such file`);

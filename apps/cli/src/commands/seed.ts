@@ -1,16 +1,16 @@
 import type { Command } from '../command.js';
+import { DATABASE } from '../options.js';
 import { withDatabase } from '../database.js';
 import { demoOnEmpty } from '../demo.js';
-import { filesOf, readGiven } from '../options.js';
 import { demoWords } from '../words/demo.js';
 
 export const seed: Command = {
   name: 'seed',
-  takes: '[--database URL]',
   summary: 'load the invented demo operators into an empty database',
-  async run(args) {
-    const given = readGiven(args, ['database']);
-    filesOf(given);
+  options: [DATABASE],
+  notes: ['Its sign-ins are printed in the repository: keep it off a server that others can reach.'],
+  examples: ['seed'],
+  async run(given) {
     return withDatabase(given.options.get('database'), async ({ ownerUrl, name }) => {
       const { ensureAppRole, migrate, openStore } = await import('#store');
       const appUrl = await ensureAppRole(ownerUrl);

@@ -7,19 +7,19 @@ import { type Found, withDatabase } from '../database.js';
 import { demoOnEmpty, ROOT } from '../demo.js';
 import { exportHeads, HEAD_OPTIONS, headsAsked, type HeadsAsked } from '../heads.js';
 import type { WatchingFolder } from '../folder/watch-folder.js';
-import { filesOf, readGiven } from '../options.js';
 import { START_OPTIONS, type StartOptions, startOptions } from '../start-options.js';
 import { demoWords } from '../words/demo.js';
 import { zoneDataWords } from '../words/zone-data-words.js';
 
 export const start: Command = {
   name: 'start',
-  takes:
-    '[--database URL] [--host ADDRESS] [--port N] [--heads FOLDER] [--heads-every MINUTES] [--head-key FILE] [--smtp URL --mail-from MAILBOX] [--endpoints open|inside] [--movements-folder FOLDER]',
   summary: 'run the server and the pages; without a database it brings one of its own',
-  async run(args) {
-    const given = readGiven(args, [...START_OPTIONS, ...HEAD_OPTIONS]);
-    filesOf(given);
+  options: [...START_OPTIONS, ...HEAD_OPTIONS],
+  notes: [
+    'What stands in brackets is the variable of the environment that says the same. By the environment alone: PUBLIC_URL, the address that people use; OPENID_ISSUER, OPENID_CLIENT_ID, OPENID_CLIENT_SECRET and OPENID_NAME, a sign-on of your own; SECRET_KEYS, keys for the secrets of webhooks; REQUESTS_PER_MINUTE and LOG_LEVEL.',
+  ],
+  examples: ['start --port 8080 --heads /mnt/elsewhere/heads'],
+  async run(given) {
     const options = startOptions(given, process.env);
     const heads = headsAsked(given);
     await withDatabase(given.options.get('database'), (found) => serve(found, heads, options), { mayMake: true });

@@ -5,12 +5,18 @@ import {
   type RectificationClock,
   type Used,
 } from '#intervals';
-import type { Given } from '../options.js';
+import type { Given, Option } from '../options.js';
 import { UsageError } from '../usage-error.js';
 import { wholeOf } from './pairs.js';
 
 /** What belongs to a flight that asks to leave. */
-export const FLIGHT_OPTIONS = ['depart', 'arrive', 'minutes', 'block-minutes', 'from'] as const;
+export const FLIGHT_OPTIONS: readonly Option[] = [
+  { name: 'depart', value: 'INSTANT', about: 'does the interval let a flight go off blocks then?' },
+  { name: 'arrive', value: 'INSTANT', about: 'when that flight is on blocks' },
+  { name: 'minutes', value: 'N', about: 'its minutes in the air' },
+  { name: 'block-minutes', value: 'N', about: 'its minutes from block to block' },
+  { name: 'from', value: 'STATION', about: 'where it leaves from' },
+];
 
 /** Whether the interval lets a flight leave; other conditions of its row are not looked at. */
 export type Departure = Pick<DepartureAnswer, 'answer' | 'because'>;
@@ -24,7 +30,7 @@ interface Against {
 
 export function departureOf({ options }: Given, against: (depart: string) => Against): Departure | undefined {
   const offBlockAt = options.get('depart');
-  const stray = FLIGHT_OPTIONS.find((name) => options.has(name));
+  const stray = FLIGHT_OPTIONS.find(({ name }) => options.has(name))?.name;
   if (offBlockAt === undefined) {
     if (stray !== undefined)
       throw new UsageError(`--${stray} is of a flight, and --depart does not say when it leaves`);
