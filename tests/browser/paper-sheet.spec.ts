@@ -7,31 +7,10 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type Airline, anAirline } from '../journeys/an-airline.js';
+import { plainList } from '../support/plain-list.js';
 import { aSite, clockFrom, faults, said, missing, sign, type Site } from './site.js';
 
-const MEL = `
-format: proviso-mel/1
-document: Invented list
-operator: Operator QPR
-aircraftType: Ambrel
-revision: '1'
-effectiveOn: 2026-01-01
-notice: Invented. Never for flight.
-entries:
-  - number: 33-11-01
-    title: Cockpit dome light
-    chapter: '33'
-    words: [light, dome]
-    subEntries:
-      - id: all
-        units: ['1']
-        rows:
-          - id: '1'
-            category: B
-            numberInstalled: 1
-            numberRequired: 0
-            remarks: May be inoperative.
-`;
+const MEL = plainList('Operator QPR', [{ number: '33-11-01', title: 'Cockpit dome light', category: 'B' }]);
 
 let site: Site;
 let airline: Airline;

@@ -5,36 +5,17 @@
 import ICAL from 'ical.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ApiClient, Shapes } from '../support/api-client.js';
+import { plainList } from '../support/plain-list.js';
 import { runningServer, type RunningServer } from '../support/running-server.js';
 import { withClient } from '../support/with-client.js';
 import { type Airline, anAirline } from './an-airline.js';
 import { eventsIn } from './calendar-readers.js';
 
-const entry = (number: string, category: string) => `
-  - number: ${number}
-    title: Cockpit dome light; left, right
-    chapter: '33'
-    words: [light]
-    subEntries:
-      - id: all
-        units: ['1']
-        rows:
-          - id: '1'
-            category: ${category}
-            ${category === 'A' ? 'interval: 4 flights' : ''}
-            numberInstalled: 1
-            numberRequired: 0
-            remarks: May be inoperative.`;
-const MEL = `
-format: proviso-mel/1
-document: Invented list
-operator: Operator QPC
-aircraftType: Ambrel
-revision: '1'
-effectiveOn: 2026-01-01
-notice: Invented. Never for flight.
-entries:${entry('33-11-01', 'B')}${entry('33-11-02', 'A')}
-`;
+const title = 'Cockpit dome light; left, right';
+const MEL = plainList('Operator QPC', [
+  { number: '33-11-01', title, category: 'B' },
+  { number: '33-11-02', title, category: 'A', interval: '4 flights' },
+]);
 const HOSTILE = 'Dent; 3 mm, by door 2\nEND:VEVENT\r\nBEGIN:VEVENT\nUID:forged\n' + 'ä'.repeat(80);
 
 const feedKey = 'the-feed-of-one-aircraft';

@@ -1,5 +1,6 @@
 /** Two operators under two presets, each with an aircraft type of three items, and people who ask, grant and tell. */
 import type { ApiClient, Shapes } from '../support/api-client.js';
+import { plainList } from '../support/plain-list.js';
 import { runningServer, type RunningServer } from '../support/running-server.js';
 import { type Airline, anAirline, type FlightAsked } from './an-airline.js';
 
@@ -15,39 +16,12 @@ export const REQUEST = {
 };
 
 const CODES = { easa: 'QPE', faa: 'QPF' };
-/** 33-11-01 is of category C, 33-11-02 of D, 33-11-03 of A with four flights. */
-const ROWS: Record<string, [category: string, interval?: string]> = {
-  '33-11-01': ['C'],
-  '33-11-02': ['D'],
-  '33-11-03': ['A', '4 flights'],
-};
-
-const entry = ([number, [category, interval]]: [string, [string, string?]]) => `
-  - number: ${number}
-    title: Item ${number}
-    chapter: '33'
-    words: [light]
-    subEntries:
-      - id: all
-        units: ['1']
-        rows:
-          - id: '1'
-            category: ${category}
-            ${interval === undefined ? '' : `interval: ${interval}`}
-            numberInstalled: 1
-            numberRequired: 0
-            remarks: May be inoperative.`;
-
-const mel = (code: string) => `
-format: proviso-mel/1
-document: Invented list
-operator: Operator ${code}
-aircraftType: Ambrel
-revision: '1'
-effectiveOn: 2026-01-01
-notice: Invented. Never for flight.
-entries:${Object.entries(ROWS).map(entry).join('')}
-`;
+const mel = (code: string) =>
+  plainList(`Operator ${code}`, [
+    { number: '33-11-01', category: 'C' },
+    { number: '33-11-02', category: 'D' },
+    { number: '33-11-03', category: 'A', interval: '4 flights' },
+  ]);
 
 const people = (preset: string) => [
   {

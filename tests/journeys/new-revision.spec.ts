@@ -3,38 +3,27 @@
  * the category and the conditions it was deferred under until the repair; what fails next is deferred under the new one.
  */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Row } from '#mel';
 import type { ApiClient, Shapes } from '../support/api-client.js';
+import { plainList } from '../support/plain-list.js';
 import { runningServer, type RunningServer } from '../support/running-server.js';
 import { type Airline, anAirline } from './an-airline.js';
 
-const list = (revision: string, category: string, more = '') => `
-format: proviso-mel/1
-document: Invented list
-operator: Operator QPN
-aircraftType: Ambrel
-revision: '${revision}'
-effectiveOn: 2026-01-0${revision}
-notice: Invented. Never for flight.
-entries:
-  - number: 33-11-01
-    title: Reading light
-    chapter: '33'
-    words: [light]
-    subEntries:
-      - id: all
-        units: ['1', '2']
-        rows:
-          - id: '1'
-            category: ${category}
-            numberInstalled: 2
-            numberRequired: 0
-            remarks: May be inoperative.${more}
-`;
-const STRICTER = `
-            provisos:
-              - id: a
-                text: Flight is at or below flight level 310.
-                when: { fact: flight.level, operator: lessThanInclusive, value: 310 }`;
+const list = (revision: string, category: string, more: Pick<Row, 'provisos'> = {}) =>
+  plainList(
+    'Operator QPN',
+    [{ number: '33-11-01', title: 'Reading light', category, units: ['1', '2'], ...more }],
+    revision,
+  );
+const STRICTER: Pick<Row, 'provisos'> = {
+  provisos: [
+    {
+      id: 'a',
+      text: 'Flight is at or below flight level 310.',
+      when: { fact: 'flight.level', operator: 'lessThanInclusive', value: 310 },
+    },
+  ],
+};
 
 let server: RunningServer;
 let airline: Airline;
@@ -67,7 +56,7 @@ beforeAll(async () => {
 
 afterAll(() => server.stop());
 
-async function loaded(revision: string, category: string, more = ''): Promise<void> {
+async function loaded(revision: string, category: string, more: Pick<Row, 'provisos'> = {}): Promise<void> {
   const engineer = await server.signIn('ullo');
   await engineer.post('/api/mel', { file: `ambrel-${revision}.yaml`, text: list(revision, category, more) });
 }

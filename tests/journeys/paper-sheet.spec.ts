@@ -7,33 +7,12 @@
  */
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { ApiClient, Shapes } from '../support/api-client.js';
+import { plainList } from '../support/plain-list.js';
 import { runningServer, type RunningServer } from '../support/running-server.js';
 import { type Airline, anAirline } from './an-airline.js';
 
 const SHEET = '118';
-const MEL = `
-format: proviso-mel/1
-document: Invented list
-operator: Operator QPR
-aircraftType: Ambrel
-revision: '1'
-effectiveOn: 2026-01-01
-notice: Invented. Never for flight.
-entries:
-  - number: 33-11-01
-    title: Cockpit dome light
-    chapter: '33'
-    words: [light]
-    subEntries:
-      - id: all
-        units: ['1']
-        rows:
-          - id: '1'
-            category: B
-            numberInstalled: 1
-            numberRequired: 0
-            remarks: May be inoperative.
-`;
+const MEL = plainList('Operator QPR', [{ number: '33-11-01', title: 'Cockpit dome light', category: 'B' }]);
 
 let clock = '2026-10-25T01:20:00.000Z';
 let server: RunningServer;

@@ -3,34 +3,16 @@ import { vi } from 'vitest';
 import type { ApiClient, Shapes } from '../support/api-client.js';
 import { endpoint, type Endpoint } from '../support/endpoint.js';
 import { mailServer, type MailServer } from '../support/mail-server.js';
+import { plainList } from '../support/plain-list.js';
 import { runningServer, type RunningServer } from '../support/running-server.js';
 import { type Airline, anAirline } from './an-airline.js';
 
-const entry = (number: string, category: string, interval = '') => `
-  - number: ${number}
-    title: Reading light ${number}
-    chapter: '33'
-    words: [light]
-    subEntries:
-      - id: all
-        units: ['1']
-        rows:
-          - id: '1'
-            category: ${category}
-            ${interval}
-            numberInstalled: 1
-            numberRequired: 0
-            remarks: May be inoperative.`;
-export const MEL = (operator: string) => `
-format: proviso-mel/1
-document: Invented list
-operator: ${operator}
-aircraftType: Ambrel
-revision: '1'
-effectiveOn: 2026-01-01
-notice: Invented. Never for flight.
-entries:${entry('33-11-01', 'B')}${entry('33-11-02', 'C')}${entry('33-11-03', 'A', 'interval: 4 flights')}
-`;
+export const MEL = (operator: string) =>
+  plainList(operator, [
+    { number: '33-11-01', title: 'Reading light 33-11-01', category: 'B' },
+    { number: '33-11-02', title: 'Reading light 33-11-02', category: 'C' },
+    { number: '33-11-03', title: 'Reading light 33-11-03', category: 'A', interval: '4 flights' },
+  ]);
 
 export const FROM = 'Proviso <reminders@proviso.example>';
 /** Not in the database: whoever restores it names them again. */

@@ -1,37 +1,15 @@
 /** An operator under easa whose settings are changed: its people, two aircraft, a flight over midnight, three items. */
 import type { ApiClient, Problem, Shapes } from '../support/api-client.js';
+import { plainList } from '../support/plain-list.js';
 import { runningServer, type RunningServer } from '../support/running-server.js';
 import { type Airline, anAirline } from './an-airline.js';
 
-const entry = (number: string, category: string, interval = '') => `
-  - number: ${number}
-    title: Item ${number}
-    chapter: '33'
-    words: [light]
-    subEntries:
-      - id: all
-        units: ['1']
-        rows:
-          - id: '1'
-            category: ${category}
-            ${interval}
-            numberInstalled: 1
-            numberRequired: 0
-            remarks: May be inoperative.`;
-/** Two units, both of which may be inoperative. */
-const pair = (number: string) =>
-  entry(number, 'B').replace(`units: ['1']`, `units: ['1', '2']`).replace('numberInstalled: 1', 'numberInstalled: 2');
-
-const MEL = `
-format: proviso-mel/1
-document: Invented list
-operator: Operator QPS
-aircraftType: Ambrel
-revision: '1'
-effectiveOn: 2026-01-01
-notice: Invented. Never for flight.
-entries:${entry('33-11-01', 'B')}${entry('33-11-02', 'D')}${entry('33-11-03', 'A', 'interval: 6 flight-hours')}${pair('33-11-04')}
-`;
+const MEL = plainList('Operator QPS', [
+  { number: '33-11-01', category: 'B' },
+  { number: '33-11-02', category: 'D' },
+  { number: '33-11-03', category: 'A', interval: '6 flight-hours' },
+  { number: '33-11-04', category: 'B', units: ['1', '2'] },
+]);
 
 /** One change as it is sent. */
 export const change = (key: string, value: unknown, reason = 'MEL preamble, revision 7') => ({ key, value, reason });

@@ -4,32 +4,11 @@
  */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ApiClient, Shapes } from '../support/api-client.js';
+import { plainList } from '../support/plain-list.js';
 import { runningServer, type RunningServer } from '../support/running-server.js';
 import { type Airline, anAirline } from './an-airline.js';
 
-const MEL = `
-format: proviso-mel/1
-document: Invented list
-operator: Operator QTO
-aircraftType: Ambrel
-revision: '1'
-effectiveOn: 2026-01-01
-notice: Invented. Never for flight.
-entries:
-  - number: 33-11-01
-    title: Landing light
-    chapter: '33'
-    words: [light]
-    subEntries:
-      - id: all
-        units: ['1']
-        rows:
-          - id: '1'
-            category: C
-            numberInstalled: 1
-            numberRequired: 0
-            remarks: May be inoperative.
-`;
+const MEL = plainList('Operator QTO', [{ number: '33-11-01', title: 'Landing light', category: 'C' }]);
 const NOW = '2026-01-19T08:00:00.000Z';
 let server: RunningServer;
 
