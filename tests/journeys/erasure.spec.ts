@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { verifyRecord } from '#store';
 import type { ApiClient, Shapes } from '../support/api-client.js';
+import { placesOf } from '../support/places-of.js';
 import { withClient } from '../support/with-client.js';
 import { SignatureScene } from './signatures-scene.js';
 
@@ -33,28 +34,6 @@ async function sign(name: string) {
 }
 
 const asked = (name: string) => quality.refused('GET', `/api/people/${ids[name]}/erasure-statement`);
-
-/** Where any of the words still stands: every table of every schema, every column, bytes as the text they may be. */
-async function placesOf(words: readonly string[]): Promise<string[]> {
-  return withClient(scene.server.database.adminUrl, async (client) => {
-    const { rows } = await client.query<{ place: string; name: string; bytes: boolean }>(
-      `select format('%I.%I', table_schema, table_name) as place, quote_ident(column_name) as name,
-         data_type = 'bytea' as bytes
-       from information_schema.columns join information_schema.tables using (table_schema, table_name)
-       where table_schema not in ('pg_catalog', 'information_schema') and table_type = 'BASE TABLE'`,
-    );
-    const found: string[] = [];
-    for (const { place, name, bytes } of rows) {
-      const text = bytes ? `encode(${name}, 'escape')` : `${name}::text`;
-      const { rowCount } = await client.query(
-        `select from ${place} where exists (select from unnest($1::text[]) word where ${text} ~* ('\\m' || word || '\\M'))`,
-        [words],
-      );
-      if (rowCount) found.push(`${place}.${name}`);
-    }
-    return found;
-  });
-}
 
 async function verified(): Promise<{ misfits: unknown[]; entries: number }> {
   const findings = await verifyRecord(scene.server.ownerUrl);
@@ -140,16 +119,19 @@ describe('what is past its period', () => {
 
 describe('once it is signed', () => {
   it('nothing of the person is left in any table, and the record fits as before', async () => {
-    expect(await placesOf(PERSONAL)).toEqual(expect.arrayContaining(['public.person.name']));
+    expect(await placesOf(scene.server.database.adminUrl, PERSONAL)).toEqual(
+      expect.arrayContaining(['public.person.name']),
+    );
     const before = await verified();
     expect(before.misfits).toEqual([]);
     const body = { reason: REASON, sign: await sign('wick') };
-    const done = await quality.post<Shapes['MemberChanged']>(`/api/people/${ids['wick']}/erasure`, body);
+    const done = await quality.post<Shapes['PersonErased']>(`/api/people/${ids['wick']}/erasure`, body);
+    expect(done.body.list).toMatchObject({ written: false, says: expect.stringContaining('--heads') as string });
     expect(done.body.person).toMatchObject({
       name: expect.stringMatching(/^\(name erased\) [0-9a-f]{16}$/) as string,
       licence: null,
     });
-    expect(await placesOf(PERSONAL)).toEqual([]);
+    expect(await placesOf(scene.server.database.adminUrl, PERSONAL)).toEqual([]);
     expect(await verified()).toEqual({ misfits: [], entries: before.entries + 1 });
   });
 

@@ -202,6 +202,7 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       `insert into signed_head values ($1, 1, repeat('d', 64), now(), repeat('e', 128), repeat('f', 88))`,
       [of.id],
     );
+    await client.query(`insert into erasure values ($1, $2, repeat('a', 64), now(), null)`, [of.id, of.person]);
     await client.query('insert into tree_frontier values ($1, 1, $2)', [of.id, ['d'.repeat(64)]]);
   });
 }

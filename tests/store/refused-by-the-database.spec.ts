@@ -191,6 +191,7 @@ describe('the guards', () => {
       'credential_named',
       'credential_of',
       'entries_waiting',
+      'erase_and_list',
       'erase_person',
       'erased_people',
       'keep_challenge',

@@ -1,6 +1,7 @@
 import type { Command } from './command.js';
 import { backup } from './commands/backup.js';
 import { deadline } from './commands/deadline.js';
+import { eraseAgainCommand } from './commands/erase-again.js';
 import { judge } from './commands/judge.js';
 import { melAgainst } from './commands/mel-against.js';
 import { melCheck } from './commands/mel-check.js';
@@ -30,6 +31,7 @@ export const COMMANDS: readonly Command[] = [
   recordCheck,
   backup,
   restore,
+  eraseAgainCommand,
   left,
   migrate,
   seed,

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import type { HeadExport } from '#store';
+import type { HeadExport, HeadKey } from '#store';
 import { DATA_FOLDER } from './database.js';
 import type { Given, Option } from './options.js';
 import { UsageError } from './usage-error.js';
@@ -44,19 +44,15 @@ export async function exportHeads(
   onError: (error: unknown) => void,
 ): Promise<HeadExport | null> {
   if (folder === null) return null;
-  const { headKeyIn, startHeadExport } = await import('#store');
-  return startHeadExport(ownerUrl, {
-    key: keyIn(headKeyIn, key),
-    folder,
-    everyMs: minutes * MINUTE_MS,
-    now,
-    onError,
-  });
+  const { startHeadExport } = await import('#store');
+  return startHeadExport(ownerUrl, { key: await keyAsked(key), folder, everyMs: minutes * MINUTE_MS, now, onError });
 }
 
-function keyIn<Key>(read: (path: string) => Key, path: string): Key {
+/** The key that signs them, made the first time. */
+export async function keyAsked(path: string): Promise<HeadKey> {
+  const { headKeyIn } = await import('#store');
   try {
-    return read(path);
+    return headKeyIn(path);
   } catch (error) {
     throw new UsageError(`--head-key: ${error instanceof Error ? error.message : String(error)}`);
   }

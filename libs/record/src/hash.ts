@@ -37,3 +37,8 @@ export function hashOfHex(hex: string): Hash {
     Number.parseInt(hex.slice(index * 2, index * 2 + 2), 16),
   );
 }
+
+/** Of a text that was checked to be pairs of hex digits, such as a signature. */
+export function bytesOfHex(hex: string): Uint8Array {
+  return Uint8Array.from(hex.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
+}

@@ -1,5 +1,14 @@
 export { checkProof, type CheckOptions, type ProofCheck, type ProofFinding } from './check-proof.js';
 export { canonicalText, recordBytes } from './canonical.js';
+export {
+  areErasuresSignedBy,
+  erasureListIn,
+  erasuresFormat,
+  signErasures,
+  type Erased,
+  type ErasureList,
+  type ErasureStatement,
+} from './erasure-list.js';
 export { GrowingTree, treeRoot, type Frontier, type Head } from './growing-tree.js';
 export { emptyRoot, hashOfHex, hexOf, leafHash, nodeHash, sameHash, type Hash } from './hash.js';
 export { personReference } from './person-reference.js';

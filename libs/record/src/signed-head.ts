@@ -1,6 +1,7 @@
 import { sign, verify, type KeyObject } from 'node:crypto';
 import { recordBytes } from './canonical.js';
 import type { Head } from './growing-tree.js';
+import { bytesOfHex } from './hash.js';
 
 /** A head as it leaves the house. `log` says whose record it is, so that one operator's head never passes as another's. */
 export interface HeadStatement extends Head {
@@ -29,8 +30,7 @@ export function signHead(statement: HeadStatement, key: KeyObject): SignedHead {
 export function isHeadSignedBy(head: SignedHead, key: KeyObject): boolean {
   assertEd25519(key, 'public');
   if (!isWellFormed(head) || !/^[0-9a-f]{128}$/.test(head.signature)) return false;
-  const signature = Uint8Array.from(head.signature.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
-  return verify(null, signedBytes(head), key, signature);
+  return verify(null, signedBytes(head), key, bytesOfHex(head.signature));
 }
 
 /** The kind keeps these bytes from being taken for anything else signed with the same key. */

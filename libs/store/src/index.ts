@@ -1,10 +1,13 @@
 export { BackupDamaged } from './backup/backup-file.js';
 export { makeBackup, type BackupMade } from './backup/make-backup.js';
-export { CannotRestore, restoreBackup, type Restored } from './backup/restore-backup.js';
+export { CannotRestore, type ErasuresGiven, restoreBackup, type Restored } from './backup/restore-backup.js';
 export { createOperator, listOperators } from './create-operator.js';
 export type { PoolOptions } from './data-source.js';
 export { reachableDataFolder } from './embedded/reachable.js';
 export { startEmbedded, type EmbeddedOptions, type EmbeddedPostgres } from './embedded/start-embedded.js';
+export { type ErasureFile, ErasuresRefused } from './erasures/check-erasures.js';
+export { eraseAgain, type ErasedAgain } from './erasures/erase-again.js';
+export { ERASURES_ENDING } from './erasures/erasure-files.js';
 export { Identity, type MembershipSeen, type SignedIn } from './identity.js';
 export { newId } from './ids.js';
 export { Jobs, type Job, type JobAsked, type JobsOptions } from './jobs/jobs.js';

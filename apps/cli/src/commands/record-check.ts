@@ -1,8 +1,8 @@
-import { createPublicKey, type KeyObject } from 'node:crypto';
+import type { KeyObject } from 'node:crypto';
 import { checkProof, headFormat, isHeadSignedBy, type ProofCheck, type SignedHead } from '#record';
 import type { Command } from '../command.js';
 import { needed } from '../options.js';
-import { readText } from '../read-file.js';
+import { jsonIn, publicKeyIn } from '../signed-file.js';
 import { UsageError } from '../usage-error.js';
 import { count } from '../words/say-time.js';
 
@@ -61,25 +61,4 @@ async function headIn(path: string): Promise<SignedHead> {
   const value = await jsonIn(path);
   if (isHeadFile(value)) return value;
   throw new UsageError(`${path}: is no signed head of a record`);
-}
-
-async function jsonIn(path: string): Promise<unknown> {
-  try {
-    return JSON.parse(await readText(path)) as unknown;
-  } catch (error) {
-    if (error instanceof SyntaxError) throw new UsageError(`${path}: is no JSON: ${error.message}`);
-    throw error;
-  }
-}
-
-async function publicKeyIn(path: string): Promise<KeyObject> {
-  const text = await readText(path);
-  if (text.includes('PRIVATE KEY')) throw new UsageError(`${path}: is a private key, which belongs to nobody else`);
-  try {
-    const key = createPublicKey(text);
-    if (key.asymmetricKeyType === 'ed25519') return key;
-  } catch {
-    // Said below.
-  }
-  throw new UsageError(`${path}: holds no public Ed25519 key in PEM`);
 }

@@ -5,7 +5,8 @@ import type { RunningServer } from '../../../server/src/index.js';
 import type { Command } from '../command.js';
 import { type Found, withDatabase } from '../database.js';
 import { demoOnEmpty, ROOT } from '../demo.js';
-import { exportHeads, HEAD_OPTIONS, headsAsked, type HeadsAsked } from '../heads.js';
+import { erasuresAtStart } from '../erasures-at-start.js';
+import { exportHeads, HEAD_OPTIONS, headsAsked, type HeadsAsked, keyAsked } from '../heads.js';
 import type { WatchingFolder } from '../folder/watch-folder.js';
 import { START_OPTIONS, type StartOptions, startOptions } from '../start-options.js';
 import { demoWords } from '../words/demo.js';
@@ -34,11 +35,13 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   const logger = pino({ level: process.env['LOG_LEVEL'] ?? 'warn' });
   const failed = (what: string) => (err: unknown) => logger.error({ err }, what);
   const tzdb = process.versions.tz ?? 'unknown';
+  const now = () => new Date().toISOString();
   const appUrl = await ensureAppRole(ownerUrl);
   await migrate(ownerUrl);
+  const erased =
+    asked.folder === null ? [] : await erasuresAtStart(ownerUrl, asked.folder, await keyAsked(asked.key), now());
   const store = await openStore(appUrl);
   const demo = await demoOnEmpty(ownerUrl, store, tzdb);
-  const now = () => new Date().toISOString();
   const sealer = await startSealer(ownerUrl, { onError: failed('sealing failed') });
   const heads = await exportHeads(ownerUrl, asked, now, failed('signing heads failed'));
   const { host, port, requestsPerMinute, leaseSeconds, mail, endpointsInside, secretKeys, lookEverySeconds } =
@@ -52,7 +55,7 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   const folder = await movementsFolder(options, store, server, logger);
   print(`Proviso is ready: ${server.url} (database ${name}, time-zone data ${tzdb})`);
   if (heads) print(`Signed heads of the record: ${asked.folder}, every ${asked.minutes} min, key ${asked.key}`);
-  for (const line of zoneDataWords(server.zoneData)) print(line);
+  for (const line of [...erased, ...zoneDataWords(server.zoneData)]) print(line);
   if (demo) print(demoWords(demo));
   await toldToStop();
   await folder?.stop();

@@ -3,11 +3,11 @@
  * the record under a reference that then names nobody; every proof over it holds as before.
  */
 import { Inject, Injectable } from '@nestjs/common';
-import type { Member, Store, Tx } from '#store';
+import type { HeadExport, Member, Store, Tx } from '#store';
 import type { Called } from '../http/called.js';
 import { once } from '../http/once.js';
 import { Problem } from '../http/problem.js';
-import { CLOCK, type Clock, STORE } from '../http/tokens.js';
+import { CLOCK, type Clock, HEADS, STORE } from '../http/tokens.js';
 import type { ErasureBody } from './bodies.js';
 import { keepSignature, signedPart } from './kept-signature.js';
 import { monthsAfter, monthsKept } from './kept-until.js';
@@ -21,6 +21,7 @@ export class ErasuresService {
   constructor(
     @Inject(STORE) private readonly store: Store,
     @Inject(CLOCK) private readonly now: Clock,
+    @Inject(HEADS) private readonly heads: Pick<HeadExport, 'signNow'> | null,
     private readonly signIn: SignInService,
   ) {}
 
@@ -31,7 +32,7 @@ export class ErasuresService {
   async erase({ session, request, reply, id }: Called, { reason, sign }: ErasureBody): Promise<object> {
     if (id === session.personId) throw new Problem('not-for-oneself', 'Nobody erases themselves.');
     const proof = await this.signIn.proveAgain(session, sign, request);
-    return once(this.store, session, request, reply, async (tx) => {
+    const answer = await once(this.store, session, request, reply, async (tx) => {
       const member = await this.erasable(tx, id);
       const statement = statementOf(member);
       if (sign.statement !== statement) {
@@ -42,7 +43,8 @@ export class ErasuresService {
       const role = ERASING_ROLES.find((one) => session.roles.includes(one)) ?? 'administrator';
       const authorisation = { roles: session.roles };
       const given = { person: session.personId, role, statement, ...proof, signedAt: now, authorisation };
-      if (!(await tx.people.erase(id, now))) throw erasedAlready();
+      const by = await tx.people.referenceOf(session.personId);
+      if (!(await tx.people.erase(id, now, by))) throw erasedAlready();
       const entry = await tx.record.append({
         who: session.personId,
         authorisation: null,
@@ -57,6 +59,7 @@ export class ErasuresService {
       if (!erased) throw new Error(`Member ${id} was erased and is not there.`);
       return { status: 200, body: { person: memberView(erased, await tx.people.authorisationsOf(id), now) } };
     });
+    return { ...answer, list: await writtenOutside(this.heads) };
   }
 
   /** @throws Problem while the person works anywhere, and while any operator has to keep what the person signed */
@@ -75,6 +78,23 @@ export class ErasuresService {
     if (until > now) throw new Problem('retention-binds', `It has to be kept until ${until}.`, { until });
     return member;
   }
+}
+
+/** A backup is older than an erasure; the list outside is what brings the erasure back with it. */
+export async function writtenOutside(heads: Pick<HeadExport, 'signNow'> | null): Promise<object> {
+  if (heads === null) {
+    const says =
+      'This server writes no list of erasures outside its database (start it with --heads FOLDER): a backup from before this erasure would bring the person back when it is restored.';
+    return { written: false, says };
+  }
+  const written = await heads.signNow().then(
+    () => true,
+    () => false,
+  );
+  const says = written
+    ? 'The list of erasures outside the database has it; name that folder when an older backup is restored.'
+    : 'The list of erasures could not be written outside the database just now; the server tries again at its next round.';
+  return { written, says };
 }
 
 /** It is kept for ever, so it names the person by the reference that the record has. */

@@ -77,7 +77,7 @@ export class MembersController {
   @HttpCode(200)
   @ApiHeader({ name: 'Idempotency-Key', required: true })
   @ApiOperation({ summary: 'Erase the personal data of somebody who left, signed; the record and its proofs stay.' })
-  @ApiOkResponse({ schema: ref('MemberChanged') })
+  @ApiOkResponse({ schema: ref('PersonErased') })
   erase(@Calling() calling: Called, @Body() body: ErasureBody): Promise<object> {
     return this.erasures.erase(calling, body);
   }

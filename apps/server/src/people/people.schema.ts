@@ -93,6 +93,13 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
     firstUntil: orNull(instant('Until when it serves')),
   }),
   MemberChanged: object({ person: ref('MemberView') }),
+  PersonErased: object({
+    person: ref('MemberView'),
+    list: object({
+      written: yesNo('The list of erasures outside the database has it.'),
+      says: text('What that means for backups.'),
+    }),
+  }),
   SignatureView: signatureView,
   Signatures: object({ at: instant('When this was read'), signatures: list(ref('SignatureView')) }),
   SessionView: object({

@@ -3728,6 +3728,15 @@ export interface components {
     MemberChanged: {
       person: components['schemas']['MemberView'];
     };
+    PersonErased: {
+      person: components['schemas']['MemberView'];
+      list: {
+        /** @description The list of erasures outside the database has it. */
+        written: boolean;
+        /** @description What that means for backups. */
+        says: string;
+      };
+    };
     SignatureView: {
       /** @description id */
       id: string;
@@ -7645,7 +7654,7 @@ export interface operations {
           [name: string]: unknown;
         };
         content: {
-          'application/json': components['schemas']['MemberChanged'];
+          'application/json': components['schemas']['PersonErased'];
         };
       };
       /** @description A problem; see `/api/problems`. */

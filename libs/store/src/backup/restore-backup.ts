@@ -1,5 +1,8 @@
+import type { KeyObject } from 'node:crypto';
 import type { EntityManager } from 'typeorm';
 import { dataSource } from '../data-source.js';
+import { type CheckedErasures, checkErasures, type ErasureFile } from '../erasures/check-erasures.js';
+import { type ErasedAgain, eraseChecked } from '../erasures/erase-again.js';
 import { migrate } from '../migrate.js';
 import { migrations } from '../migrations/index.js';
 import { type RecordFinding, verifyIn } from '../record/verify.js';
@@ -17,25 +20,47 @@ export interface Restored {
   madeAt: string;
   rows: number;
   records: RecordFinding[];
+  /** What the lists of erasures that were given did; one for each operator that had one. */
+  erasures: ErasedAgain[];
+}
+
+/** Who was erased, perhaps after the backup was made. */
+export interface ErasuresGiven {
+  files: readonly ErasureFile[];
+  /** Beside those with which heads in the backup were signed. */
+  keys: readonly KeyObject[];
+  /** ISO 8601. */
+  now: string;
 }
 
 const chunk = 500;
 
 /**
- * Puts a backup into an empty database: all of it, with every record checked before anything counts, or nothing.
+ * Puts a backup into an empty database: all of it, with every record checked before anything counts, or nothing. Whoever
+ * is on a list of erasures is erased again before it returns.
  * @param ownerUrl signs in as the role that owns the tables, or will
  * @throws BackupDamaged before the database is touched
  * @throws CannotRestore when the database holds something, or the backup is of another state of the schema
+ * @throws ErasuresRefused when a list is not of this record; nothing is restored then
  */
-export async function restoreBackup(ownerUrl: string, path: string): Promise<Restored> {
+export async function restoreBackup(
+  ownerUrl: string,
+  path: string,
+  { files, keys, now }: ErasuresGiven = { files: [], keys: [], now: '' },
+): Promise<Restored> {
   const head = await checkedHead(path);
   const level = levelOf(head);
   await ensureAppRole(ownerUrl);
   await refuseUnlessEmpty(ownerUrl, level);
   await migrate(ownerUrl, { upTo: level });
-  const restored = await inOneTransaction(ownerUrl, (manager) => restoreAll(manager, path, head));
+  let checked: CheckedErasures[] = [];
+  const restored = await inOneTransaction(ownerUrl, async (manager) => {
+    const all = await restoreAll(manager, path, head);
+    checked = await checkErasures(manager, files, keys);
+    return all;
+  });
   await migrate(ownerUrl);
-  return restored;
+  return { ...restored, erasures: await eraseChecked(ownerUrl, checked, now) };
 }
 
 /** How many of our migrations the backup stands on. */
@@ -76,7 +101,11 @@ function refuseUnlessEmpty(ownerUrl: string, level: number): Promise<void> {
   });
 }
 
-async function restoreAll(manager: EntityManager, path: string, head: BackupHead): Promise<Restored> {
+async function restoreAll(
+  manager: EntityManager,
+  path: string,
+  head: BackupHead,
+): Promise<Omit<Restored, 'erasures'>> {
   await manager.query(plainText);
   const tables = new Map((await tablesOfBackup(manager)).map((table) => [table.name, table]));
   for (const name of tables.keys()) await manager.query(`alter table ${quoted(name)} disable trigger user`);

@@ -30,6 +30,7 @@ import { ErasedPeople1795605000000 } from './1795605000000-erased-people.js';
 import { FailedAttemptsTold1795605010000 } from './1795605010000-failed-attempts-told.js';
 import { Concurrences1795606000000 } from './1795606000000-concurrences.js';
 import { Accounts1795606100000 } from './1795606100000-accounts.js';
+import { ListOfErasures1795610000000 } from './1795610000000-list-of-erasures.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -65,4 +66,5 @@ export const migrations = [
   FailedAttemptsTold1795605010000,
   Concurrences1795606000000,
   Accounts1795606100000,
+  ListOfErasures1795610000000,
 ];

@@ -1,11 +1,12 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { dataSource } from '../data-source.js';
+import { writeErasureLists } from '../erasures/erasure-files.js';
 import { writeNewestHeads } from './head-files.js';
 import type { HeadKey } from './head-key.js';
 import { signNewHeads } from './sign-heads.js';
 
 export interface HeadExport {
-  /** Signs what is new at once, and writes it out. */
+  /** Signs what is new at once, and writes it out: heads, and lists of erasures. */
   signNow(): Promise<void>;
   /** Signs a last time, and stops. */
   stop(): Promise<void>;
@@ -23,7 +24,7 @@ export interface HeadExportOptions {
 }
 
 /**
- * Signs the heads of all records and writes them out, again and again until stopped. Every server may run it: a head of
+ * Signs the heads of all records and writes them out, with the lists of erasures, again and again until stopped. Every server may run it: a head of
  * one size is signed once, by whichever comes first.
  * @param ownerUrl signs in as the owner of the tables
  */
@@ -37,6 +38,7 @@ export async function startHeadExport(
     const next = last.then(async () => {
       await signNewHeads(source, key, now());
       await writeNewestHeads(source, folder, key);
+      await writeErasureLists(source, { folder, key, now: now() });
     });
     last = next.catch(() => undefined);
     return next;

@@ -27,7 +27,11 @@ export function fingerprint(publicHex: string): string {
 
 /** `QOF-000000000042.json`. A code may hold what a file name may not. */
 function nameOf({ operator, size }: HeadFile): string {
-  return `${operator.replace(/[^A-Za-z0-9]/g, '_')}-${String(size).padStart(12, '0')}.json`;
+  return `${plainCode(operator)}-${String(size).padStart(12, '0')}.json`;
+}
+
+export function plainCode(operator: string): string {
+  return operator.replace(/[^A-Za-z0-9]/g, '_');
 }
 
 function newestSigned(source: DataSource, log: string, operator: string): Promise<HeadFile | null> {
@@ -44,8 +48,8 @@ function newestSigned(source: DataSource, log: string, operator: string): Promis
   });
 }
 
-/** Whole or not at all: a file appears under its name only once it is written. */
-async function writeOnce(path: string, content: string): Promise<void> {
+/** Whole or not at all: a file appears under its name only once it is written, and is never written again. */
+export async function writeOnce(path: string, content: string): Promise<void> {
   const there = await stat(path).catch(() => null);
   if (there) return;
   const making = `${path}.${process.pid}.making`;

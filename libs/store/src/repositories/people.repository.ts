@@ -114,13 +114,18 @@ export class People {
   }
 
   /**
-   * Destroys name, licence number, salt and every means to sign in. What was signed stays.
+   * Destroys name, licence number, salt and every means to sign in, and lists that it was done. What was signed stays.
+   * @param by reference of whoever signs it; null where the program does it by itself
    * @returns false when it was done before, or when the person still works for an operator
    */
-  async erase(id: string, at: string): Promise<boolean> {
+  async erase(id: string, at: string, by: string | null): Promise<boolean> {
     this.tx.forget();
     this.seen.delete(id);
-    const [row] = await this.tx.query<{ erased: boolean }>('select erase_person($1, $2) as erased', [id, at]);
+    const [row] = await this.tx.query<{ erased: boolean }>('select erase_and_list($1, $2, $3) as erased', [
+      id,
+      at,
+      by,
+    ]);
     return row?.erased === true;
   }
 

@@ -8,6 +8,7 @@ import { DefectActTable } from './defect-act.row.js';
 import { DefectTable } from './defect.row.js';
 import { DirectiveTable } from './directive.row.js';
 import { EngineCountTable } from './engine-count.row.js';
+import { ErasureTable } from './erasure.row.js';
 import { ExtensionTable } from './extension.row.js';
 import { FactTable } from './fact.row.js';
 import { FlightTable } from './flight.row.js';
@@ -48,6 +49,7 @@ export const tables = [
   DefectTable,
   DirectiveTable,
   EngineCountTable,
+  ErasureTable,
   ExtensionTable,
   FactTable,
   FlightTable,

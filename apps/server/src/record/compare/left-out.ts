@@ -3,6 +3,7 @@
  * record; a test lists the schema.
  */
 export const LEFT_OUT: Readonly<Record<string, string>> = {
+  erasure: 'keys of those who were erased, for the list outside; each erasure itself is recorded',
   person: 'names and licence numbers can be erased, so the record knows a person by reference alone',
   credential: 'means to sign in are never recorded and go with the person; each signature tells how it was proved',
   passkey: 'as credential',
