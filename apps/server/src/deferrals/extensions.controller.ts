@@ -1,9 +1,10 @@
-import { Body, Controller, Get, HttpCode, Inject, Param, ParseUUIDPipe, Post, Res } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Res } from '@nestjs/common';
 import { ApiCreatedResponse, ApiHeader, ApiOkResponse, ApiOperation, ApiProduces, ApiTags } from '@nestjs/swagger';
 import type { FastifyReply } from 'fastify';
 import type { Store, Tx } from '#store';
 import { type Called, Calling } from '../http/called.js';
 import { etag } from '../http/headers.js';
+import { ID } from '../http/id.pipe.js';
 import { CurrentSession, Roles, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
@@ -34,7 +35,7 @@ export class ExtendingController {
   @Get('extension')
   @ApiOperation({ summary: 'What an extension granted now would give, or why the operator may not extend.' })
   @ApiOkResponse({ schema: ref('ExtensionOffer') })
-  offer(@CurrentSession() session: Session, @Param('id', ParseUUIDPipe) id: string): Promise<object> {
+  offer(@CurrentSession() session: Session, @Param('id', ID) id: string): Promise<object> {
     return this.store.withOperator(session.operatorId, session.personId, (tx) => this.extensions.offer(tx, id));
   }
 
@@ -103,7 +104,7 @@ export class ExtensionsController {
   @ApiOkResponse({ schema: ref('ExtensionDone') })
   async one(
     @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
+    @Param('id', ID) id: string,
     @Res({ passthrough: true }) reply: FastifyReply,
   ): Promise<object> {
     const view = await this.read(session, (tx) => this.notices.one(tx, id));
@@ -117,7 +118,7 @@ export class ExtensionsController {
   @ApiOkResponse({ schema: { type: 'string' } })
   async document(
     @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
+    @Param('id', ID) id: string,
     @Res() reply: FastifyReply,
   ): Promise<void> {
     const { text } = await this.read(session, (tx) => this.notices.document(tx, id));

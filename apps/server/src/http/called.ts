@@ -18,5 +18,5 @@ export const Calling = createParamDecorator((_data: unknown, context: ExecutionC
   const { id } = request.params as { id?: string };
   if (id === undefined || !isUUID(id)) throw new Problem('not-found', `"${id ?? ''}" is no id.`);
   if (!request.session) throw new Problem('no-operator-chosen', 'This address works for one operator at a time.');
-  return { session: request.session, request, reply: http.getResponse<FastifyReply>(), id };
+  return { session: request.session, request, reply: http.getResponse<FastifyReply>(), id: id.toLowerCase() };
 });

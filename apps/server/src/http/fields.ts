@@ -1,7 +1,7 @@
 /** Fields that several bodies share, each with its check and its words for the OpenAPI document. */
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, ApiPropertyOptional } from '@nestjs/swagger';
-import { Type } from 'class-transformer';
+import { Transform, Type } from 'class-transformer';
 import {
   ArrayMaxSize,
   ArrayMinSize,
@@ -45,6 +45,11 @@ interface Words {
   optional?: boolean;
 }
 
+function asWritten(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(asWritten);
+  return typeof value === 'string' ? value.toLowerCase() : value;
+}
+
 /** What is optional may be absent; null is no way to say so, because the document does not offer it. */
 const IfGiven = () => ValidateIf((_, value: unknown) => value !== undefined);
 
@@ -57,6 +62,18 @@ const lazily = (of: () => new () => object): object => ({ type: () => of() });
 /** One line or more of plain text, from 1 to `most` characters. HTML in it is text like any other. */
 export const Text = (most: number, words: Words) =>
   applyDecorators(property(words), IsString(), Length(1, most), Matches(/\S/, { message: '$property is blank' }));
+
+/**
+ * Text of one line in which every sign is seen: a name that is read as another one, turned round or with something
+ * unseen in it, is not the name of that person. What joins letters in some scripts is taken.
+ */
+export const Line = (most: number, words: Words) =>
+  applyDecorators(
+    Text(most, words),
+    Matches(/^[^\p{Cc}\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff]*$/u, {
+      message: '$property holds a sign that is not seen, or that turns the text round',
+    }),
+  );
 
 export const Instant = (words: Words) => applyDecorators(property(words), IsString(), Validate(RealInstant));
 
@@ -73,12 +90,16 @@ export const Count = (words: Words) =>
     Matches(/^[1-9]\d{0,14}$/, { message: '$property must be a whole number from 1' }),
   );
 
-export const Id = (words: Words) => applyDecorators(property(words), IsUUID());
+/** One way to write an id, so that two of the same are equal wherever they are compared. */
+const Written = () => Transform(({ value }: { value: unknown }) => asWritten(value));
+
+export const Id = (words: Words) => applyDecorators(property(words), Written(), IsUUID());
 
 /** Ids, each once; the list may be empty. */
 export const Ids = (most: number, words: Words) =>
   applyDecorators(
     property({ ...words, ...({ type: [String] } as object) }),
+    Written(),
     IsArray(),
     ArrayMaxSize(most),
     ArrayUnique(),

@@ -1,8 +1,9 @@
-import { Body, Controller, Get, HttpCode, Inject, Param, ParseUUIDPipe, Post, Put, Query } from '@nestjs/common';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Put, Query } from '@nestjs/common';
 import { ApiCreatedResponse, ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Store, Tx } from '#store';
 import { type Called, Calling } from '../http/called.js';
 import { seenVersion } from '../http/headers.js';
+import { ID } from '../http/id.pipe.js';
 import { once } from '../http/once.js';
 import { CurrentSession, Roles, type Session } from '../http/session.js';
 import { STORE } from '../http/tokens.js';
@@ -24,11 +25,7 @@ export class LegsController {
   @Get()
   @ApiOperation({ summary: 'What the aircraft flew, with earlier versions, and delays beside its defects.' })
   @ApiOkResponse({ schema: ref('AircraftLegs') })
-  list(
-    @CurrentSession() session: Session,
-    @Param('id', ParseUUIDPipe) id: string,
-    @Query() query: LegsQuery,
-  ): Promise<object> {
+  list(@CurrentSession() session: Session, @Param('id', ID) id: string, @Query() query: LegsQuery): Promise<object> {
     return this.store.withOperator(session.operatorId, session.personId, async (tx) =>
       legsView(tx, await this.legs.ofAircraft(tx, id, query)),
     );
@@ -56,7 +53,7 @@ export class LegsController {
   @ApiOkResponse({ schema: ref('LegWritten') })
   correct(
     @Calling() { session, request, reply, id }: Called,
-    @Param('leg', ParseUUIDPipe) leg: string,
+    @Param('leg', ID) leg: string,
     @Body() body: LegBody,
   ): Promise<object> {
     const seen = seenVersion(request);

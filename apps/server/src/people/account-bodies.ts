@@ -1,6 +1,7 @@
 import type { Privilege } from '#deferrals';
 import type { Role } from '#mel';
-import { Id, Instant, Nested, Several, SignBody, Text } from '../http/fields.js';
+import { Matches } from 'class-validator';
+import { Id, Instant, Line, Nested, Several, SignBody, Text } from '../http/fields.js';
 
 export const ALL_ROLES = [
   'technician',
@@ -28,13 +29,20 @@ export const ALL_PRIVILEGES = [
 export const LICENCE_CATEGORIES = ['A', 'B1', 'B2', 'C'] as const;
 
 export class AccountBody {
-  @Text(120, { description: 'Name, as it stands in the licence.' })
+  @Line(120, { description: 'Name, as it stands in the licence.' })
   name!: string;
 
-  @Text(60, { description: 'Licence or certificate number.', optional: true })
+  @Line(60, { description: 'Licence or certificate number.', optional: true })
   licence?: string;
 
-  @Text(80, { description: 'Sign-in name; nobody else on this server has it.' })
+  /** Of one script and one size of letters: none can be made that is read as the name of somebody else. */
+  @Text(80, {
+    description:
+      'Sign-in name; nobody else on this server has it. Small letters a to z, digits, and . _ @ + - in it.',
+  })
+  @Matches(/^[a-z0-9][a-z0-9._@+-]*$/, {
+    message: '$property is made of small letters a to z, digits, and . _ @ + - in it',
+  })
   signInName!: string;
 
   @Id({ description: 'The organisation that the person comes from.', optional: true })
@@ -59,7 +67,7 @@ export class ReasonBody {
 
 /** The scope of a standing authorisation, as its statement names it. */
 export class AuthorisationQuery {
-  @Text(40, { description: 'Its number.' })
+  @Line(40, { description: 'Its number.' })
   number!: string;
 
   @Id({ description: 'The organisation that grants it.' })

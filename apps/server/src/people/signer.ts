@@ -68,7 +68,7 @@ export async function actorOf(tx: Tx, personId: string, role: Role | 'cabin'): P
   const member = await tx.people.member(personId);
   if (!member) throw new Error(`No person ${personId} works for this operator.`);
   return {
-    person: personId,
+    person: member.personId,
     name: member.name,
     role,
     organisation: { name: member.organisationName ?? 'the operator', approval: member.approvalNumber ?? 'none' },

@@ -6,7 +6,10 @@ export const PUBLIC_URL = Symbol('public url');
 
 /** Where people open the pages: as configured, else as this request was addressed. */
 export function originOf(publicUrl: string | null, request: Pick<FastifyRequest, 'protocol' | 'host'>): URL {
-  return new URL(publicUrl ?? `${request.protocol}://${request.host}`);
+  const opened = publicUrl ?? `${request.protocol}://${request.host}`;
+  if (URL.canParse(opened)) return new URL(opened);
+  const reason = 'is no name of a host';
+  throw new Problem('invalid-input', `Host ${reason}.`, { errors: [{ pointer: '/Host', reason }] });
 }
 
 /** The same for passkeys, which are bound to a name and never to a number. */

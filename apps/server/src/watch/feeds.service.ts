@@ -7,6 +7,7 @@ import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
+import { works } from '../people/members.service.js';
 import type { MakeFeedBody } from './bodies.js';
 import { type Deadline, writeCalendar } from './calendar.js';
 import { Titles } from './titles.js';
@@ -76,7 +77,7 @@ export class FeedsService {
     });
   }
 
-  /** What the address of a feed answers; null for one that is unknown, revoked, or of somebody who has left. */
+  /** What the address of a feed answers; null for one that is unknown, revoked, or of somebody who left or is locked. */
   async read(token: string): Promise<string | null> {
     const operatorId = operatorOfToken(token);
     if (operatorId === null) return null;
@@ -111,8 +112,7 @@ export class FeedsService {
 
   private async stillWorksHere(tx: Tx, { personId }: CalendarFeedRow): Promise<boolean> {
     const member = await tx.people.member(personId);
-    const now = this.now();
-    return member !== null && member.validFrom <= now && (member.validUntil === null || now < member.validUntil);
+    return member !== null && member.lockedAt === null && works(member, this.now());
   }
 
   private async calendar(tx: Tx, aircraftId: string | null): Promise<string> {

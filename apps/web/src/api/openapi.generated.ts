@@ -2602,7 +2602,7 @@ export interface components {
       name: string;
       /** @description Licence or certificate number. */
       licence?: string;
-      /** @description Sign-in name; nobody else on this server has it. */
+      /** @description Sign-in name; nobody else on this server has it. Small letters a to z, digits, and . _ @ + - in it. */
       signInName: string;
       /** @description The organisation that the person comes from. */
       organisation?: string;

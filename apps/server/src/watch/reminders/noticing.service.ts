@@ -6,6 +6,7 @@ import { DispatchService } from '../../dispatch/dispatch.service.js';
 import { legsForAll, usedOf } from '../../dispatch/flown.js';
 import { CLOCK, type Clock, STORE, WATCH } from '../../http/tokens.js';
 import { MelShelf } from '../../mel/mel-shelf.js';
+import { works } from '../../people/members.service.js';
 import { Titles } from '../titles.js';
 import { remindersOf, type Watch } from './reminders-of.js';
 import type { WatchOptions } from './watch-options.js';
@@ -93,21 +94,19 @@ export class NoticingService {
     return { watch: { addresses, settings, operator: { code, name, invented }, now }, deferred, fleet, titles };
   }
 
-  /** The address of a person who has left ends; one of the operator's own stays. */
+  /** The address of a person who has left ends, that of one who is locked waits; one of the operator's own stays. */
   private async addressesInUse(tx: Tx, now: string): Promise<ReminderAddressRow[]> {
     const members = await tx.people.members();
-    const work = new Set(
-      members
-        .filter(({ validFrom, validUntil }) => validFrom <= now && (validUntil === null || now < validUntil))
-        .map(({ personId }) => personId),
-    );
+    const work = new Set(members.filter((one) => works(one, now)).map(({ personId }) => personId));
+    const locked = new Set(members.filter((one) => one.lockedAt !== null).map(({ personId }) => personId));
     const all = await tx.reminderAddresses.inUse();
     const left = all.filter(({ forAll, personId }) => !forAll && !work.has(personId));
     for (const { id, version } of left) {
       const ended = { endedAt: now, endedBecause: 'its owner no longer works for the operator' };
       await tx.reminderAddresses.change(id, version, ended);
     }
-    return all.filter((one) => one.confirmedAt !== null && !left.includes(one));
+    const told = all.filter((one) => one.confirmedAt !== null && !left.includes(one));
+    return told.filter(({ forAll, personId }) => forAll || !locked.has(personId));
   }
 
   private async some(tx: Tx, { watch, fleet, titles }: Begun, ids: readonly string[], jobs: Jobs): Promise<number> {
