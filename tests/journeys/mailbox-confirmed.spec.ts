@@ -85,3 +85,23 @@ it('one that the mail server refuses for good is turned off with what it said', 
     (await scene.view()).addresses.find((one) => one.id === entered.body.address.id)?.endedBecause;
   await expect.poll(because, PATIENT).toMatch(/refuses this mailbox: 550/);
 });
+
+it('nobody has this server write to a mailbox over and over by entering it anew, nor to many of them', async () => {
+  const enter = (address: string, by = scene.engineer) =>
+    by.send<Shapes['ReminderAddressEntered']>('POST', '/api/reminder-addresses', {
+      body: { kind: 'email', address, label: 'x' },
+    });
+  const off = async ({ body }: Awaited<ReturnType<typeof enter>>, by = scene.engineer) =>
+    void (await by.send('DELETE', `/api/reminder-addresses/${body.address.id}`));
+  const victim = 'victim@elsewhere.example';
+  for (const written of [victim, 'Victim@elsewhere.example', victim]) await off(await enter(written));
+  for (const by of [scene.engineer, scene.technician]) expect((await enter(victim, by)).status).toBe(429);
+  let entered = 0;
+  while (entered < 30) {
+    const made = await enter(`victim${entered}@elsewhere.example`, scene.technician);
+    if (made.status === 429) break;
+    entered += 1;
+    await off(made, scene.technician);
+  }
+  expect(entered).toBe(20);
+});

@@ -214,6 +214,11 @@ export const PROBLEMS = {
     title: 'No code is waited for',
     next: 'Ask for another code.',
   },
+  'too-many-mailboxes': {
+    status: 429,
+    title: 'Too many mailboxes were entered within a day',
+    next: 'Try it tomorrow, or confirm one of those that were entered.',
+  },
   'too-many-codes': {
     status: 409,
     title: 'No more codes are sent to this mailbox',

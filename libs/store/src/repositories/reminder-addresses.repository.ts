@@ -25,6 +25,11 @@ export class ReminderAddresses {
     return manager.find(ReminderAddressTable, { where: { operatorId, endedAt: IsNull() }, order: { id: 'ASC' } });
   }
 
+  /** The mailboxes entered since, in use or not. */
+  mailboxesSince(at: string): Promise<ReminderAddressRow[]> {
+    return this.tx.read(ReminderAddressTable, `kind = 'email' and created_at > $2`, [at]);
+  }
+
   /** Those of the operator and of one person, or of everybody; the newest first. */
   list(personId: string | null): Promise<ReminderAddressRow[]> {
     const { operatorId, manager } = this.tx;

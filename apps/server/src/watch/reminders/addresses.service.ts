@@ -16,6 +16,10 @@ import { newWebhookSecret } from './webhook-signature.js';
 
 const MOST_ADDRESSES = 20;
 const DAY = 86_400_000;
+/** Entered by one person within a day, those that were turned off again among them: each was sent a code. */
+const MOST_MAILBOXES = 20;
+/** The same mailbox, whoever entered it. */
+const MOST_OF_ONE = 3;
 
 /** Where reminders go: entered, given another secret, turned off. Each is recorded, without the address itself. */
 @Injectable()
@@ -32,6 +36,7 @@ export class AddressesService {
     const kept = await once(this.store, session, request, reply, async (tx) => {
       this.admit(body, session);
       await this.admitOneMore(tx, session);
+      if (body.kind === 'email') await this.admitMailbox(tx, session, body.address.trim());
       const aircraft = body.aircraft === undefined ? null : await aircraftOr404(tx, body.aircraft);
       secret = body.kind === 'webhook' ? newWebhookSecret() : null;
       const id = newId();
@@ -108,6 +113,20 @@ export class AddressesService {
     const own = (await tx.reminderAddresses.inUse()).filter((one) => one.personId === personId);
     if (own.length < MOST_ADDRESSES) return;
     throw new Problem('too-many-addresses', `You entered ${MOST_ADDRESSES} addresses that are in use.`);
+  }
+
+  /** Whoever entered and turned off a mailbox over and over would have this server write to it as often. */
+  private async admitMailbox(tx: Tx, { personId }: Session, mailbox: string): Promise<void> {
+    const since = new Date(Date.parse(this.now()) - DAY).toISOString();
+    const lately = await tx.reminderAddresses.mailboxesSince(since);
+    const own = lately.filter((one) => one.personId === personId);
+    const same = lately.filter(({ address }) => address.toLowerCase() === mailbox.toLowerCase());
+    if (own.length < MOST_MAILBOXES && same.length < MOST_OF_ONE) return;
+    const reason =
+      same.length >= MOST_OF_ONE
+        ? `This mailbox was entered ${same.length} times within a day.`
+        : `You entered ${own.length} mailboxes within a day.`;
+    throw new Problem('too-many-mailboxes', reason);
   }
 
   /** Asks for a code to be sent there. A server that does nothing by itself leaves it to another one. */
