@@ -43,7 +43,7 @@ export interface RunningOptions {
   /** What it does by itself; absent: nothing. */
   watch?: Omit<WatchOptions, 'jobs'>;
   /** Where people open the pages, and by which sign-on of somebody else they may come in. */
-  outside?: Pick<ServerOptions, 'publicUrl' | 'signOn'> | undefined;
+  outside?: Pick<ServerOptions, 'publicUrl' | 'signOn' | 'arrivesWithinMs'> | undefined;
   /** Other time-zone data than this machine's. */
   zoneData?: Pick<ServerOptions, 'tzdb' | 'startOfDayIn'>;
 }

@@ -8,7 +8,7 @@ import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 import { AppModule, type Outside } from './app.module.js';
-import { checkBody } from './http/body-hygiene.js';
+import { checkAddress, checkBody } from './http/body-hygiene.js';
 import { Problem, type ProblemBody } from './http/problem.js';
 import { sendProblem } from './http/problem.filter.js';
 import { DELIVERY_BYTES } from './movements/bodies.js';
@@ -34,6 +34,8 @@ export interface ServerOptions extends Outside {
   pages?: string;
   /** Requests a minute from one address; sign-in takes a twentieth of it. */
   requestsPerMinute?: number;
+  /** How long a request may take to arrive whole; a minute, if not said otherwise. */
+  arrivesWithinMs?: number;
 }
 
 export interface RunningServer {
@@ -55,12 +57,16 @@ const MEL_BODY_BYTES = 6 * 1024 * 1024;
 
 /** Starts the HTTP server: interface, its documentation and the pages on one port. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
+  const { arrivesWithinMs = MINUTE_MS } = options;
   const adapter = new FastifyAdapter({
     bodyLimit: BODY_BYTES,
     onProtoPoisoning: 'error',
     onConstructorPoisoning: 'error',
     trustProxy: false,
     forceCloseConnections: true,
+    // Somebody who sends one byte now and then would hold a connection for ever.
+    requestTimeout: arrivesWithinMs,
+    http: { headersTimeout: arrivesWithinMs, connectionsCheckingInterval: arrivesWithinMs / 4 },
   });
   const fastify = adapter.getInstance();
   const requestsPerMinute = options.requestsPerMinute ?? 1200;
@@ -81,6 +87,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   });
   // Before anything walks through the body: what is nested too deep must not be walked through at all.
   fastify.addHook('preValidation', (request, _reply, done) => {
+    checkAddress(request.params, request.query);
     checkBody(request.body);
     done();
   });

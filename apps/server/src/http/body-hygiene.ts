@@ -15,6 +15,15 @@ export function checkBody(body: unknown): void {
   if (found.length > 0) throw new Problem('invalid-input', found[0]!.reason, { errors: found });
 }
 
+/** The same in an address: nothing stands under such a name, and no such thing is asked for. */
+export function checkAddress(params: unknown, query: unknown): void {
+  const found: { pointer: string; reason: string }[] = [];
+  walk(params, '', 0, found);
+  if (found.length > 0) throw new Problem('not-found', `In the address ${found[0]!.reason}.`);
+  walk(query, '', 0, found);
+  if (found.length > 0) throw new Problem('invalid-input', found[0]!.reason, { errors: found });
+}
+
 function walk(value: unknown, pointer: string, depth: number, found: { pointer: string; reason: string }[]): void {
   if (found.length >= 20) return;
   if (depth > DEEPEST) {
