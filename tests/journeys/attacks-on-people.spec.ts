@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ApiClient, Sending, Shapes } from '../support/api-client.js';
 import { Attempts } from '../support/attempts.js';
 import { EventReader } from '../support/event-reader.js';
+import { withClient } from '../support/with-client.js';
 import { SignatureScene } from './signatures-scene.js';
 
 const clock = '2026-01-15T12:12:00.000Z';
@@ -127,6 +128,20 @@ describe('access that was taken away', () => {
     expect(await stream.ends()).toBe(true);
     await office.post(`/api/people/${id}/unlock`, { reason: 'Found.' });
     expect(await read()).toEqual([true, true]);
+  });
+});
+
+describe('what stands in the database', () => {
+  it('is no way in: whoever reads the sessions there has no token', async () => {
+    const { rows } = await withClient(scene.server.database.adminUrl, (database) =>
+      database.query<{ token_hash: string }>('select token_hash from session'),
+    );
+    expect(rows.length).toBeGreaterThan(2);
+    const thief = scene.server.visitor();
+    for (const { token_hash: kept } of rows) {
+      thief.cookie = `proviso_session=${kept}`;
+      expect(await thief.refused('GET', '/api/fleet')).toMatchObject({ status: 401 });
+    }
   });
 });
 

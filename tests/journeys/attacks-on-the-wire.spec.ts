@@ -24,7 +24,7 @@ beforeAll(async () => {
 afterAll(() => server.stop());
 
 /** Sends bytes as they are, some and then nothing. @returns everything that came back until the server hung up */
-function bytes(...sent: string[]): Promise<string> {
+function bytes(...sent: (string | Buffer)[]): Promise<string> {
   const { hostname, port } = new URL(server.url);
   return new Promise((resolve, reject) => {
     let text = '';
@@ -71,12 +71,8 @@ describe('a body that was packed', () => {
   it.each(['gzip', 'deflate', 'br', 'identity, gzip'])('is not unpacked: %s', async (encoding) => {
     const bomb = gzipSync(Buffer.from(`{"name":"${'x'.repeat(20_000_000)}","secret":"x"}`));
     expect(bomb.length).toBeLessThan(64 * 1024);
-    const response = await fetch(`${server.url}/api/session`, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json', 'content-encoding': encoding },
-      body: bomb,
-    });
-    expect([400, 415]).toContain(response.status);
+    const head = `POST /api/session HTTP/1.1\r\nHost: x\r\nConnection: close\r\nContent-Type: application/json\r\nContent-Encoding: ${encoding}\r\nContent-Length: ${bomb.length}\r\n\r\n`;
+    expect([400, 415]).toContain(statusOf(await bytes(head, bomb)));
   });
 });
 
