@@ -40,6 +40,7 @@ describe('E-01: a signature identity is one person and no other (basis AC 120-78
     const { person } = await scene.person('wick').get<Shapes['SessionView']>('/api/session');
     const take = 'insert into credential (person_id, sign_in_name, hash) values ($1, $2, $3)';
     expect(await scene.asServer(take, [person.id, 'odrin', 'x'])).toBe('23505');
+    expect(await scene.asServer("update credential set sign_in_name = 'wick'")).toBe('23505');
     expect(await scene.asServer("delete from credential where sign_in_name = 'odrin'")).toBe('42501');
     expect(await scene.asServer('delete from person')).toBe('42501');
   });
@@ -122,9 +123,11 @@ describe('E-05: signing is a deliberate act (basis AC 120-78B, FROM MEMORY)', ()
     for (const path of ['', '/statement?act=rectify', '/statement?act=release']) {
       await client.get(`/api/defects/${other}${path}`);
     }
-    await client.refused('POST', `/api/defects/${other}/rectification`, { ifMatch: '"1"', body: WORK });
-    const sign = { secret: '', statement: 'x' };
-    await client.refused('POST', `/api/defects/${other}/rectification`, { ifMatch: '"1"', body: { ...WORK, sign } });
+    for (const more of [{}, { sign: { statement: 'x' } }, { sign: { secret: '', statement: 'x' } }]) {
+      const saved = { ifMatch: '"1"', body: { ...WORK, ...more } };
+      const refusal = await client.refused('POST', `/api/defects/${other}/rectification`, saved);
+      expect(refusal, JSON.stringify(more)).toMatchObject({ status: 422, code: 'invalid-input' });
+    }
     expect(await scene.count('signature')).toBe(before);
   });
 });
