@@ -9,9 +9,12 @@ export interface Patch {
   find: string;
   replace: string;
   tests: string[];
+  /** Which of these tests, by their titles, as a regular expression; absent: all of them. */
+  only?: string;
 }
 
 const KEYS = ['rule', 'file', 'find', 'replace', 'tests'];
+const MAY_HAVE = [...KEYS, 'only'];
 
 /** Every patch in the YAML files of a folder, each file a list. Throws a sentence naming the file and the patch. */
 export function readPatches(folder: string): Patch[] {
@@ -31,12 +34,12 @@ export function readPatches(folder: string): Patch[] {
 function patchFrom(item: unknown, where: string): Patch {
   const patch = item as Patch;
   const keys = Object.keys(patch ?? {});
-  if (keys.length !== KEYS.length || KEYS.some((key) => !keys.includes(key))) {
+  if (keys.some((key) => !MAY_HAVE.includes(key)) || KEYS.some((key) => !keys.includes(key))) {
     throw new Error(`${where}: needs ${KEYS.join(', ')} and nothing else, has ${keys.join(', ')}`);
   }
-  const texts = [patch.rule, patch.file, patch.find, patch.replace];
+  const texts = [patch.rule, patch.file, patch.find, patch.replace, patch.only ?? ''];
   if (texts.some((text) => typeof text !== 'string'))
-    throw new Error(`${where}: ${KEYS.slice(0, 4).join(', ')} are texts`);
+    throw new Error(`${where}: ${KEYS.slice(0, 4).join(', ')}, only are texts`);
   if (!Array.isArray(patch.tests) || patch.tests.length === 0)
     throw new Error(`${where}: tests is a list of spec files`);
   if (/\n/.test(patch.find + patch.replace)) throw new Error(`${where}: a patch changes one line`);

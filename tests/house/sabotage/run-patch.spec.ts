@@ -33,6 +33,15 @@ describe('the saboteur', () => {
     expect(await runSpecs(scratch.root, [spec])).toEqual({ red: [], trouble: null });
   });
 
+  it('runs the tests that are named alone, and says so where none has that title', async () => {
+    const broken = patch('a > b', 'a < b');
+    expect((await runPatch(scratch, { ...broken, only: 'the bigger$' })).red).toEqual(['takes the bigger']);
+    expect(await runPatch(scratch, { ...broken, only: 'the smaller' })).toMatchObject({
+      red: [],
+      trouble: expect.stringMatching(/^no test ran/),
+    });
+  });
+
   it('finds no red test when a patch breaks no rule', async () => {
     expect(await runPatch(scratch, patch('greater of', 'bigger of'))).toEqual({ red: [], trouble: null });
   });

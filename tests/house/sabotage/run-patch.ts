@@ -10,6 +10,7 @@
  *       replace: return values.reduce(greater, 'T');
  *       tests:                                     # the spec files to run: as few as should notice
  *         - libs/dispatch/src/kleene.spec.ts
+ *       only: of its parts                         # where whole files take long: the titles to run, a regular expression
  *
  * Write text that YAML could read otherwise (`: `, ` #`, a leading quote or bracket) in single quotes or after `|-`.
  * The patch must leave a program that still loads: a file that cannot be read turns everything red and proves nothing.
@@ -31,7 +32,8 @@ interface Report {
   testResults: { name: string; message: string; assertionResults: { status: string; fullName: string }[] }[];
 }
 
-const LONGEST_MS = 180_000;
+const RAN = ['passed', 'failed'];
+const LONGEST_MS = 300_000;
 
 /** Breaks the rule in the scratch copy, runs the tests the patch names until the first turns red, and mends the copy. */
 export async function runPatch(scratch: Scratch, patch: Patch): Promise<Outcome> {
@@ -40,28 +42,31 @@ export async function runPatch(scratch: Scratch, patch: Patch): Promise<Outcome>
   const sound = readFileSync(join(scratch.root, patch.file), 'utf8');
   scratch.write(patch.file, sound.split(patch.find).join(patch.replace));
   try {
-    return await runSpecs(scratch.root, patch.tests);
+    return await runSpecs(scratch.root, patch.tests, patch.only);
   } finally {
     scratch.write(patch.file, sound);
   }
 }
 
 /** Runs spec files of a copy in a process of their own, and stops at the first that turns red. */
-export async function runSpecs(root: string, specs: string[]): Promise<Outcome> {
+export async function runSpecs(root: string, specs: string[], only?: string): Promise<Outcome> {
   const report = join(root, '.test-output/report.json');
   rmSync(report, { force: true });
   const vitest = ['node_modules/vitest/vitest.mjs', 'run', '--config', '.config/vitest.config.ts', '--bail', '1'];
-  const output = await finish(root, [...vitest, '--maxWorkers', '1', ...specs]);
+  const titles = only === undefined ? [] : ['--testNamePattern', only];
+  const output = await finish(root, [...vitest, '--maxWorkers', '1', ...titles, ...specs]);
   if (!existsSync(report)) return { red: [], trouble: `the tests gave no report: ${output.slice(-2000)}` };
   const { testResults } = JSON.parse(readFileSync(report, 'utf8')) as Report;
   const red = testResults.flatMap(({ assertionResults }) =>
     assertionResults.filter(({ status }) => status === 'failed').map(({ fullName }) => fullName),
   );
-  const ran = testResults.flatMap(({ assertionResults }) => assertionResults).length;
+  const ran = testResults.flatMap(({ assertionResults }) =>
+    assertionResults.filter(({ status }) => RAN.includes(status)),
+  );
   const unread = testResults.find(({ message }) => message !== '');
   if (red.length > 0) return { red, trouble: null };
   if (unread) return { red, trouble: `${unread.name} could not be run: ${unread.message}` };
-  return { red, trouble: ran === 0 ? `no test ran: ${output.slice(-2000)}` : null };
+  return { red, trouble: ran.length === 0 ? `no test ran: ${output.slice(-2000)}` : null };
 }
 
 /** The child must not take itself for a worker of the run that started it. */

@@ -4,12 +4,14 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { projectRoot } from '../scratch.js';
 import { Lanes } from './lanes.js';
-import { misfit, readPatches } from './read-patches.js';
+import { misfit, type Patch, readPatches } from './read-patches.js';
 import { runPatch, runSpecs } from './run-patch.js';
 
 const TEN_MINUTES = 600_000;
 /** Which test turned red for which rule, one line each. */
 const LIST = join(projectRoot, '.test-output/sabotage.txt');
+const GREEN = { red: [], trouble: null };
+const specsOf = (some: readonly Patch[]) => [...new Set(some.flatMap(({ tests }) => tests))];
 const patches = readPatches(fileURLToPath(new URL('patches', import.meta.url)));
 
 it('finds the place of every patch', () => {
@@ -26,9 +28,17 @@ describe('a broken rule turns a test red', { timeout: TEN_MINUTES }, () => {
   afterAll(() => lanes.dispose());
 
   it('and no test is red while nothing is broken', async () => {
-    const specs = [...new Set(patches.flatMap(({ tests }) => tests))];
-    const outcome = await lanes.use((copy) => runSpecs(copy.root, specs));
-    expect(outcome).toEqual({ red: [], trouble: null });
+    const whole = patches.filter(({ only }) => only === undefined);
+    const outcome = await lanes.use((copy) => runSpecs(copy.root, specsOf(whole)));
+    expect(outcome).toEqual(GREEN);
+  });
+
+  it('nor any of those that are run alone', async () => {
+    const alone = patches.filter(({ only }) => only !== undefined);
+    for (const spec of specsOf(alone)) {
+      const titles = alone.filter(({ tests }) => tests.includes(spec)).map(({ only }) => only);
+      expect(await lanes.use((copy) => runSpecs(copy.root, [spec], titles.join('|'))), spec).toEqual(GREEN);
+    }
   });
 
   describe.concurrent('of', () => {
