@@ -51,7 +51,7 @@ describe('an account', () => {
       works: true,
       lockedAt: null,
     });
-    expect(made.firstUntil).toBe('2026-01-18T12:00:00.000Z');
+    expect(made.firstUntil).toBe('2026-01-16T12:00:00.000Z');
   });
 
   it('tells its first secret once: the answer that is kept does not hold it', async () => {
@@ -93,7 +93,7 @@ describe('an account', () => {
 
   it('gets another one while there is none, and one that is over opens nothing', async () => {
     const late = (await office.post<Shapes['AccountMade']>('/api/people', body({ signInName: 'perrin2' }))).body;
-    clock = '2026-01-18T12:00:00.000Z';
+    clock = '2026-01-16T12:00:00.000Z';
     office = await scene.server.signIn('ulla');
     const secret = late.firstSecret ?? '';
     const refused = await client(secret).refused('POST', '/api/session', { body: { name: 'perrin2', secret } });

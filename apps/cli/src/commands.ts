@@ -9,6 +9,9 @@ import { melCompare } from './commands/mel-compare.js';
 import { left } from './commands/left.js';
 import { migrate } from './commands/migrate.js';
 import { movementsRead } from './commands/movements-read.js';
+import { operatorAdd } from './commands/operator-add.js';
+import { operatorAdministrator } from './commands/operator-administrator.js';
+import { operatorList } from './commands/operator-list.js';
 import { recordCheck } from './commands/record-check.js';
 import { recordCompare } from './commands/record-compare.js';
 import { recordProve } from './commands/record-prove.js';
@@ -33,6 +36,9 @@ export const COMMANDS: readonly Command[] = [
   restore,
   eraseAgainCommand,
   left,
+  operatorAdd,
+  operatorAdministrator,
+  operatorList,
   migrate,
   seed,
   start,

@@ -15,7 +15,7 @@ const FOLDER = join(ROOT, 'seed');
 export async function demoOnEmpty(ownerUrl: string, store: Store, tzdb: string): Promise<DemoLoaded | null> {
   const { listOperators, oneAtATime } = await import('#store');
   const { demoOf, loadDemo } = await import('../../../seed/load.js');
-  return oneAtATime(ownerUrl, 'demo', async () => {
+  return oneAtATime(ownerUrl, 'operators', async () => {
     const operators = await listOperators(ownerUrl);
     if (operators.some(({ invented }) => invented)) return demoOf(FOLDER);
     if (operators.length > 0) return null;

@@ -5,6 +5,7 @@ import { UsageError } from './usage-error.js';
 
 export const START_OPTIONS: readonly Option[] = [
   DATABASE,
+  { name: 'empty', value: null, about: 'load no demo into an empty database (DEMO=none)' },
   { name: 'host', value: 'ADDRESS', about: 'where it listens; 127.0.0.1 when absent (HOST)' },
   { name: 'port', value: 'N', about: '4170 when absent, 0 for any that is free (PORT)' },
   { name: 'smtp', value: 'URL', about: 'send mail by this server, smtp:// or smtps:// (SMTP_URL)' },
@@ -20,6 +21,8 @@ export const START_OPTIONS: readonly Option[] = [
 export interface StartOptions {
   host: string;
   port: number;
+  /** Whether an empty database gets the invented operators. */
+  demo: boolean;
   /** Null: mail waits until a server is started with one. */
   mail: { url: string; from: string } | null;
   endpointsInside: boolean;
@@ -45,6 +48,7 @@ export function startOptions({ options }: Pick<Given, 'options'>, env: Environme
   return {
     host: either('host', 'HOST') ?? '127.0.0.1',
     port: whole('--port', either('port', 'PORT') ?? '4170', 0, 65_535),
+    demo: !options.has('empty') && demoOf(given(env['DEMO'])),
     mail: mailOf(either('smtp', 'SMTP_URL'), either('mail-from', 'MAIL_FROM')),
     endpointsInside: insideOf(either('endpoints', 'ENDPOINTS') ?? 'open'),
     secretKeys: keysOf(given(env['SECRET_KEYS'])),
@@ -64,6 +68,11 @@ function whole(name: string, text: string, least: number, most: number): number 
   if (Number.isInteger(value) && value >= least && value <= most && text.trim() !== '') return value;
   if (name === '--port') throw new UsageError(`--port ${text} is no port number from 0 to 65535`);
   throw new UsageError(`${name} ${text} is no whole number from ${least} to ${most}`);
+}
+
+function demoOf(text: string | undefined): boolean {
+  if (text === undefined || text === 'none') return text === undefined;
+  throw new UsageError(`DEMO ${text} is not "none"; leave it out for the demo`);
 }
 
 function mailOf(url: string | undefined, from: string | undefined): StartOptions['mail'] {

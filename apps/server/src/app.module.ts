@@ -32,6 +32,10 @@ import { DispatchService } from './dispatch/dispatch.service.js';
 import { FactsService } from './dispatch/facts.service.js';
 import { JudgementsService } from './dispatch/judgements.service.js';
 import { NextFlightsService } from './dispatch/next-flights.service.js';
+import { AircraftEntriesService } from './fleet/entering/aircraft-entries.service.js';
+import { EnteringController } from './fleet/entering/entering.controller.js';
+import { FlightEntriesService } from './fleet/entering/flight-entries.service.js';
+import { PlaceEntriesService } from './fleet/entering/place-entries.service.js';
 import { FleetController } from './fleet/fleet.controller.js';
 import { FleetService } from './fleet/fleet.service.js';
 import { StationsController } from './fleet/stations.controller.js';
@@ -67,6 +71,7 @@ import { MovementsController } from './movements/movements.controller.js';
 import { StandingsService } from './movements/standings.service.js';
 import { TrayService } from './movements/tray.service.js';
 import { ProblemsController } from './openapi/problems.controller.js';
+import { OpeningController } from './opening/opening.controller.js';
 import { Challenges } from './people/challenges.js';
 import { ErasuresService } from './people/erasures.service.js';
 import { AccountsController } from './people/accounts.controller.js';
@@ -165,6 +170,8 @@ export class AppModule {
         PasskeysController,
         SignOnController,
         FleetController,
+        EnteringController,
+        OpeningController,
         StationsController,
         SwapController,
         DefectsController,
@@ -228,6 +235,9 @@ export class AppModule {
         PasskeysService,
         SignOnService,
         FleetService,
+        AircraftEntriesService,
+        PlaceEntriesService,
+        FlightEntriesService,
         ActingService,
         DefectsService,
         RowChangesService,

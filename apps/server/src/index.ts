@@ -12,3 +12,6 @@ export { compareRecord } from './record/compare/compare-record.js';
 export type { Compared } from './record/compare/compared.js';
 export { LEFT_OUT, REBUILT } from './record/compare/left-out.js';
 export type { Difference } from './record/compare/difference.js';
+export { letAdministratorIn } from './opening/first-administrator.js';
+export { openOperator, OpeningRefused, type Opening } from './opening/open-operator.js';
+export { operatorsThere, type OperatorThere } from './opening/operators-there.js';

@@ -72,7 +72,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const requestsPerMinute = options.requestsPerMinute ?? 1200;
   const signInsPerMinute = Math.max(10, Math.floor(requestsPerMinute / 20));
   fastify.addHook('onRoute', (route) => {
-    if (route.url === '/api/mel') route.bodyLimit = MEL_BODY_BYTES;
+    if (route.url === '/api/mel' || route.url === '/api/cards') route.bodyLimit = MEL_BODY_BYTES;
     if (route.url === MOVEMENTS_ADDRESS) route.bodyLimit = DELIVERY_BYTES;
     const signsIn = SIGNING_IN.includes(route.url) && [route.method].flat().includes('POST');
     if (signsIn) route.config = { ...route.config, rateLimit: { max: signInsPerMinute, timeWindow: MINUTE_MS } };

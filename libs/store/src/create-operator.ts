@@ -7,11 +7,13 @@ import { OperatorTable, type OperatorRow } from './rows/operator.row.js';
 
 /**
  * Enters an operator. It is done as the owner, beside the server: the server's own role cannot make one.
+ * @param begin what is entered with it, in the same transaction: all of it or nothing
  * @returns its key
  */
 export async function createOperator(
   ownerUrl: string,
   operator: Omit<OperatorRow, 'id' | 'version' | 'tzdb'> & { id?: string },
+  begin: (tx: Tx) => Promise<void> = () => Promise.resolve(),
 ): Promise<string> {
   const id = operator.id ?? newId();
   const source = await dataSource(ownerUrl, { connections: 1 }).initialize();
@@ -19,7 +21,9 @@ export async function createOperator(
     await source.transaction(async (manager) => {
       await manager.query("select set_config('app.operator', $1, true)", [id]);
       await manager.insert(OperatorTable, { ...operator, id } as object);
-      await tellAllRows(new Tx(manager, await connectionOf(manager), id, null, new Map()));
+      const tx = new Tx(manager, await connectionOf(manager), id, null, new Map());
+      await begin(tx);
+      await tellAllRows(tx);
     });
   } finally {
     await source.destroy();

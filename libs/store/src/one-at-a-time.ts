@@ -1,7 +1,7 @@
 import { Client } from 'pg';
 
 /** What programs that share a database do one after the other; the numbers mean nothing else in it. */
-const LOCKS = { demo: 7_110_003 } as const;
+const LOCKS = { operators: 7_110_003 } as const;
 
 /** Waits until no other program does the same on this database, then does it. A killed one lets go at once. */
 export async function oneAtATime<T>(ownerUrl: string, what: keyof typeof LOCKS, work: () => Promise<T>): Promise<T> {

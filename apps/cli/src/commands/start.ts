@@ -41,7 +41,7 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   const erased =
     asked.folder === null ? [] : await erasuresAtStart(ownerUrl, asked.folder, await keyAsked(asked.key), now());
   const store = await openStore(appUrl);
-  const demo = await demoOnEmpty(ownerUrl, store, tzdb);
+  const demo = options.demo ? await demoOnEmpty(ownerUrl, store, tzdb) : null;
   const sealer = await startSealer(ownerUrl, { onError: failed('sealing failed') });
   const heads = await exportHeads(ownerUrl, asked, now, failed('signing heads failed'));
   const { host, port, requestsPerMinute, leaseSeconds, mail, endpointsInside, secretKeys, lookEverySeconds } =
@@ -57,6 +57,7 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   if (heads) print(`Signed heads of the record: ${asked.folder}, every ${asked.minutes} min, key ${asked.key}`);
   for (const line of [...erased, ...zoneDataWords(server.zoneData)]) print(line);
   if (demo) print(demoWords(demo));
+  if ((await store.operatorsServed()).length === 0) print(NOBODY_YET);
   await toldToStop();
   await folder?.stop();
   await server.close();
@@ -64,6 +65,9 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   await heads?.stop();
   await store.close();
 }
+
+const NOBODY_YET =
+  'Nobody can sign in yet: make an operator and its first administrator beside this server (proviso help operator add).';
 
 /** Only once the server answers, so that a folder that cannot be used stops the start and nothing else. */
 async function movementsFolder(

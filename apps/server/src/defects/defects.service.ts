@@ -20,6 +20,7 @@ import { lockAircraft, newId, type Store } from '#store';
 import { DispatchService, flightOr404 } from '../dispatch/dispatch.service.js';
 import { askAhead } from '../dispatch/situation-loader.js';
 import type { SignBody } from '../http/fields.js';
+import { retired } from '../fleet/entering/retired.js';
 import { once } from '../http/once.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
@@ -52,6 +53,7 @@ export class DefectsService {
     return once(this.store, session, request, reply, async (tx) => {
       const aircraft = await lockAircraft(tx, body.aircraft);
       if (!aircraft) throw new Problem('not-found', `There is no aircraft ${body.aircraft} here.`);
+      if (aircraft.retiredAt !== null) throw retired(aircraft);
       const settings = await this.dispatch.settings(tx);
       const context = { now: this.now(), settings: settings.deferral, elsewhere: [] };
       const operator = await tx.operators.current();

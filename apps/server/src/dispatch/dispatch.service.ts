@@ -12,6 +12,7 @@ import {
 import type { Mel } from '#mel';
 import type { AircraftRow, DefectRow, FlightRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
+import { retired } from '../fleet/entering/retired.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, TZDB } from '../http/tokens.js';
 import { keptEntries, type RowTried } from '../mel/kept-entries.js';
@@ -74,6 +75,7 @@ export class DispatchService {
 
   private async about(tx: Tx, { aircraftId, flightId }: Question, instead = false) {
     const aircraft = await aircraftOr404(tx, aircraftId);
+    if (aircraft.retiredAt !== null) throw retired(aircraft);
     const flight =
       flightId === null ? null : await (instead ? anyFlightOr404(tx, flightId) : flightOr404(tx, aircraft, flightId));
     return { aircraft, flight, settings: await this.settings(tx) };

@@ -26,7 +26,7 @@ export class FleetService {
   async fleet(tx: Tx) {
     const stations = await tx.operators.stations();
     const lines = [];
-    for (const aircraft of await tx.aircraft.list()) lines.push(await this.fleetLine(tx, aircraft, stations));
+    for (const aircraft of await tx.aircraft.inService()) lines.push(await this.fleetLine(tx, aircraft, stations));
     const { deferral } = await this.dispatch.settings(tx);
     return { at: this.now(), base: deferral.base, aircraft: lines };
   }

@@ -3,6 +3,8 @@
  * The type is the contract; title and detail are for people.
  */
 import { REFUSALS, Refusal } from '#deferrals';
+import { ACCOUNT_PROBLEMS } from './account-problems.js';
+import type { ProblemKind } from './problem-kind.js';
 import { refusalStatus } from './refusal-status.js';
 
 export interface ProblemBody {
@@ -17,14 +19,9 @@ export interface ProblemBody {
   [extension: string]: unknown;
 }
 
-interface ProblemKind {
-  status: number;
-  title: string;
-  next: string;
-}
-
 /** Problems of the interface itself; those of the trade are the refusals of libs/deferrals. */
 export const PROBLEMS = {
+  ...ACCOUNT_PROBLEMS,
   'not-signed-in': { status: 401, title: 'Nobody is signed in', next: 'Sign in and send the request again.' },
   'sign-in-failed': {
     status: 401,
@@ -144,36 +141,6 @@ export const PROBLEMS = {
     title: 'The statement sent back is not the one to be signed',
     next: 'Read the statement again and sign what it says now.',
   },
-  'first-secret-over': {
-    status: 403,
-    title: 'The first secret was not used in time',
-    next: 'Ask an administrator for another.',
-  },
-  'own-secret-needed': {
-    status: 403,
-    title: 'Choose a secret of your own first',
-    next: 'Change the first secret to one that only you know; then choose the operator.',
-  },
-  'has-own-secret': {
-    status: 409,
-    title: 'This person has a secret of their own',
-    next: 'Nobody gives out another. The person changes it on their own page, or signs in another way.',
-  },
-  'sign-in-name-taken': {
-    status: 409,
-    title: 'Somebody on this server has this sign-in name',
-    next: 'Choose another.',
-  },
-  'number-taken': {
-    status: 409,
-    title: 'This organisation gave this number before',
-    next: 'Give it another number; numbers are never used again.',
-  },
-  'still-works': {
-    status: 409,
-    title: 'The membership has not ended',
-    next: 'Enter that the person leaves; an administrator of every operator concerned does it.',
-  },
   'retention-binds': {
     status: 409,
     title: 'It has to be kept for a while yet',
@@ -188,6 +155,16 @@ export const PROBLEMS = {
     status: 409,
     title: 'This row cannot be used now',
     next: 'Look at the reasons; choose another row or rectify.',
+  },
+  'aircraft-retired': {
+    status: 409,
+    title: 'This aircraft has left the fleet',
+    next: 'Look at its history; an engineer or administrator brings it back where it flies again.',
+  },
+  'aircraft-in-use': {
+    status: 409,
+    title: 'Something is still open on this aircraft, left on it or planned for it',
+    next: 'Close, undo or cancel what is named first; then it may leave the fleet.',
   },
   'revision-known': {
     status: 409,

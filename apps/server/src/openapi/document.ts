@@ -7,6 +7,8 @@ import { NEXT_FLIGHTS_SHAPES } from '../dispatch/next-flights.schema.js';
 import { QUESTION_PLAN_SHAPES } from '../dispatch/question-plan.schema.js';
 import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
 import { WHAT_HELPS_SHAPES } from '../dispatch/what-helps.schema.js';
+import { ENTERING_SHAPES } from '../fleet/entering/entering.schema.js';
+import { OPENING_SHAPES } from '../opening/opening.controller.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
 import { STATION_SHAPES } from '../fleet/stations.schema.js';
 import { ACCEPTANCE_SHAPES } from '../accepting/acceptances.schema.js';
@@ -70,6 +72,8 @@ export const SHAPES: Record<string, Shape> = {
   ...ABOUT_SHAPES,
   ...PEOPLE_SHAPES,
   ...FLEET_SHAPES,
+  ...ENTERING_SHAPES,
+  ...OPENING_SHAPES,
   ...REGISTER_SHAPES,
   ...ACCEPTANCE_SHAPES,
   ...RECURRENCE_SHAPES,

@@ -3,7 +3,6 @@
  * From then on nobody gives out another, so that an administrator can sign for nobody (published requirements E-01, E-02
  * on electronic signatures). Nothing here touches what was signed.
  */
-import { randomInt } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import type { Member, Store, Tx } from '#store';
 import type { Called } from '../http/called.js';
@@ -12,13 +11,7 @@ import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import type { AccountBody, ReasonBody, RolesBody } from './account-bodies.js';
 import { memberView, works } from './members.service.js';
-import { hashSecret } from './secrets.js';
-
-const FIRST_SECRET_HOURS = 72;
-/** Without what looks alike on paper. */
-const LETTERS = 'abcdefghijkmnpqrstuvwxyz23456789';
-const GROUPS = 4;
-const GROUP_LENGTH = 5;
+import { firstSecret, isNameTaken } from './first-secret.js';
 
 @Injectable()
 export class AccountsService {
@@ -28,10 +21,8 @@ export class AccountsService {
   ) {}
 
   async create({ session, request, reply }: Omit<Called, 'id'>, body: AccountBody): Promise<object> {
-    const secret = firstSecret();
-    const hash = await hashSecret(secret);
     const now = this.now();
-    const until = hoursAfter(now, FIRST_SECRET_HOURS);
+    const { secret, hash, until } = await firstSecret(now);
     let made = false;
     const answer = await once(this.store, session, request, reply, async (tx) => {
       const organisation = body.organisation ?? null;
@@ -43,16 +34,14 @@ export class AccountsService {
       made = true;
       return this.done(tx, id, session.personId, 'person.joined', { roles: body.roles, organisation });
     }).catch((error: unknown) => {
-      throw isTaken(error) ? nameTaken() : error;
+      throw isNameTaken(error) ? nameTaken() : error;
     });
     return { ...answer, firstSecret: made ? secret : null, firstUntil: made ? until : null };
   }
 
   /** Another first secret, where the first was never used. */
   async anotherFirst({ session, request, reply, id }: Called): Promise<object> {
-    const secret = firstSecret();
-    const hash = await hashSecret(secret);
-    const until = hoursAfter(this.now(), FIRST_SECRET_HOURS);
+    const { secret, hash, until } = await firstSecret(this.now());
     let made = false;
     const answer = await once(this.store, session, request, reply, async (tx) => {
       await this.another(tx, id, session.personId);
@@ -127,19 +116,6 @@ async function needOrganisation(tx: Tx, id: string | null): Promise<void> {
   if (id === null || (await tx.people.organisations()).some((one) => one.id === id)) return;
   const reason = 'is no organisation here';
   throw new Problem('invalid-input', `${id} ${reason}.`, { errors: [{ pointer: '/organisation', reason }] });
-}
-
-function firstSecret(): string {
-  const letter = (): string => LETTERS[randomInt(LETTERS.length)] ?? '';
-  const group = (): string => Array.from({ length: GROUP_LENGTH }, letter).join('');
-  return Array.from({ length: GROUPS }, group).join('-');
-}
-
-const hoursAfter = (at: string, hours: number): string => new Date(Date.parse(at) + hours * 3_600_000).toISOString();
-
-/** Two administrators may take one name at the same moment; the database lets one have it. */
-function isTaken(error: unknown): boolean {
-  return error instanceof Error && 'constraint' in error && error.constraint === 'credential_sign_in_name';
 }
 
 function nameTaken(): Problem {

@@ -583,6 +583,75 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/aircraft': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Every aircraft as it was entered, and what the MEL of each type asks of one. */
+    get: operations['EnteringController_list'];
+    put?: never;
+    /** Enter an aircraft of the fleet. */
+    post: operations['EnteringController_enter'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/fit': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    /** Change serial, configuration and base of an aircraft, such as after a modification. */
+    put: operations['EnteringController_change'];
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/retirement': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** An aircraft leaves the fleet; its history stays. */
+    post: operations['EnteringController_retire'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/return': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** An aircraft that left the fleet comes back. */
+    post: operations['EnteringController_bringBack'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/stations': {
     parameters: {
       query?: never;
@@ -592,6 +661,92 @@ export interface paths {
     };
     /** Every station, and who is known to be authorised and equipped there. */
     get: operations['StationsController_list'];
+    put?: never;
+    /** Enter a station. */
+    post: operations['EnteringController_station'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/organisations': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Enter an organisation and the number of its approval. */
+    post: operations['EnteringController_organisation'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/flights': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Plan a flight for an aircraft. */
+    post: operations['EnteringController_plan'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/aircraft/{id}/flights/{flight}/cancellation': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Cancel a planned flight. */
+    post: operations['EnteringController_cancel'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/opening': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** What a new operator needs before its first aircraft can be judged, step by step. */
+    get: operations['OpeningController_steps'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/opening/anybody': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Whether anybody can sign in here at all, for the page of a fresh server. */
+    get: operations['OpeningController_anybody'];
     put?: never;
     post?: never;
     delete?: never;
@@ -2665,6 +2820,72 @@ export interface components {
       /** @description The statement that was shown, word for word. */
       statement: string;
     };
+    AircraftBody: {
+      /** @description Serial number; absent: not known, and entries by serial are then not settled. */
+      serial?: number;
+      /** @description Configuration codes fitted, as the MEL names them; absent: not known. Empty: none of them. */
+      configuration?: string[];
+      /** @description Code of the station where it is based. */
+      base?: string;
+      /**
+       * @description Registration, as it is painted.
+       * @example Q-ABC
+       */
+      registration: string;
+      /** @description Aircraft type, as the MEL for it says. */
+      type: string;
+    };
+    FitChangeBody: {
+      /** @description Serial number; absent: not known, and entries by serial are then not settled. */
+      serial?: number;
+      /** @description Configuration codes fitted, as the MEL names them; absent: not known. Empty: none of them. */
+      configuration?: string[];
+      /** @description Code of the station where it is based. */
+      base?: string;
+      /** @description Why, such as the modification. */
+      reason: string;
+    };
+    ServiceBody: {
+      /** @description Why it leaves the fleet, or comes back. */
+      reason: string;
+    };
+    StationBody: {
+      /**
+       * @description Its code, as plans and movement messages name it.
+       * @example QXA
+       */
+      code: string;
+      /** @description Its name. */
+      name: string;
+      /**
+       * @description IANA zone of its clocks.
+       * @example Europe/Paris
+       */
+      zone: string;
+    };
+    OrganisationBody: {
+      /** @description Its name, as in its approval. */
+      name: string;
+      /** @description Number of its approval. */
+      approval: string;
+    };
+    FlightBody: {
+      /**
+       * @description Flight number.
+       * @example QX 107
+       */
+      number: string;
+      /** @description Code of the station it leaves from. */
+      from: string;
+      /** @description Code of the station it goes to. */
+      to: string;
+      /** @description Planned off-block. */
+      offBlockAt: string;
+      /** @description Planned on-block. */
+      onBlockAt: string;
+      /** @description Airborne minutes planned. */
+      flightMinutes?: number;
+    };
     StationCoverBody: {
       /** @description Who is there; absent: nobody authorised and equipped is. */
       person?: string;
@@ -4030,6 +4251,82 @@ export interface components {
       items: components['schemas']['DefectLine'][];
       left: components['schemas']['LeftLine'][];
       flights: components['schemas']['FlightLine'][];
+    };
+    AircraftEntry: {
+      /** @description id */
+      id: string;
+      /** @description Mark. */
+      registration: string;
+      /** @description Type. */
+      type: string;
+      serial: number | null;
+      configuration: string[] | null;
+      base: string | null;
+      retiredAt: string | null;
+      /** @description Version, for If-Match. */
+      version: number;
+    };
+    AircraftEntries: {
+      /**
+       * Format: date-time
+       * @description When this was read (ISO 8601)
+       */
+      at: string;
+      /** @description Those that left the fleet included. */
+      aircraft: components['schemas']['AircraftEntry'][];
+      types: {
+        /** @description Type. */
+        type: string;
+        mel: string | null;
+        /** @description Codes that its entries are told apart by. */
+        configurations: string[];
+      }[];
+      stations: {
+        /** @description code */
+        code: string;
+        /** @description name */
+        name: string;
+      }[];
+    };
+    AircraftEntered: {
+      aircraft: components['schemas']['AircraftEntry'];
+    };
+    StationEntered: {
+      /** @description code */
+      code: string;
+    };
+    OrganisationEntered: {
+      /** @description id */
+      id: string;
+    };
+    FlightEntered: {
+      flight: components['schemas']['FlightLine'];
+    };
+    Opening: {
+      steps: {
+        /** @description Which. */
+        step: string;
+        /** @description Whether it was taken. */
+        done: boolean;
+        /** @description What is to be done. */
+        what: string;
+        by: (
+          | 'technician'
+          | 'maintenance-control'
+          | 'engineer'
+          | 'commander'
+          | 'dispatcher'
+          | 'quality'
+          | 'mel-engineer'
+          | 'administrator'
+        )[];
+        /** @description Address of the page for it. */
+        page: string;
+      }[];
+    };
+    Anybody: {
+      /** @description False while no operator was made on this server. */
+      anybody: boolean;
     };
     /** @description A line of the register. */
     RegisterLine: {
@@ -8426,6 +8723,173 @@ export interface operations {
       };
     };
   };
+  EnteringController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AircraftEntries'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnteringController_enter: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AircraftBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AircraftEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnteringController_change: {
+    parameters: {
+      query?: never;
+      header: {
+        'If-Match': string;
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['FitChangeBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AircraftEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnteringController_retire: {
+    parameters: {
+      query?: never;
+      header: {
+        'If-Match': string;
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ServiceBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AircraftEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnteringController_bringBack: {
+    parameters: {
+      query?: never;
+      header: {
+        'If-Match': string;
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ServiceBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['AircraftEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   StationsController_list: {
     parameters: {
       query?: never;
@@ -8441,6 +8905,200 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['Stations'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnteringController_station: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['StationBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['StationEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnteringController_organisation: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['OrganisationBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['OrganisationEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnteringController_plan: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['FlightBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['FlightEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnteringController_cancel: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path: {
+        flight: string;
+      };
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ServiceBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['FlightEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  OpeningController_steps: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Opening'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  OpeningController_anybody: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Anybody'];
         };
       };
       /** @description A problem; see `/api/problems`. */

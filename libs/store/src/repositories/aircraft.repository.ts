@@ -18,9 +18,15 @@ export class Fleet {
     return this.tx.manager.findOneBy(AircraftTable, { operatorId: this.tx.operatorId, registration });
   }
 
+  /** Every aircraft there ever was. */
   list(): Promise<AircraftRow[]> {
     const { operatorId, manager } = this.tx;
     return manager.find(AircraftTable, { where: { operatorId }, order: { registration: 'ASC' } });
+  }
+
+  /** The fleet as it is today. */
+  async inService(): Promise<AircraftRow[]> {
+    return (await this.list()).filter(({ retiredAt }) => retiredAt === null);
   }
 
   /** The aircraft with one of these marks, by letters and digits alone: messages carry no hyphen. */

@@ -1,0 +1,84 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { type AircraftRow, lockAircraft, type Tx } from '#store';
+import { Problem } from '../../http/problem.js';
+import type { Session } from '../../http/session.js';
+import { CLOCK, type Clock } from '../../http/tokens.js';
+import { flightLine } from '../flight-line.js';
+import type { FlightBody, ServiceBody } from './bodies.js';
+import { refusedField } from './refused-field.js';
+import { retired } from './retired.js';
+
+const LONGEST_MINUTES = 24 * 60;
+const MOST_AHEAD = 200;
+
+/** Flights planned for an aircraft, as somebody enters them one by one, and those that are cancelled. */
+@Injectable()
+export class FlightEntriesService {
+  constructor(@Inject(CLOCK) private readonly now: Clock) {}
+
+  async plan(tx: Tx, session: Session, aircraftId: string, body: FlightBody) {
+    const aircraft = await held(tx, aircraftId);
+    if (aircraft.retiredAt !== null) throw retired(aircraft);
+    const stations = await tx.operators.stations();
+    for (const end of ['from', 'to'] as const) {
+      if (!stations.some(({ code }) => code === body[end])) {
+        throw refusedField(`/${end}`, `there is no station ${body[end]}; enter it first`);
+      }
+    }
+    const [offBlockAt, onBlockAt] = [body.offBlockAt, body.onBlockAt].map((at) => new Date(at).toISOString());
+    if (offBlockAt === undefined || onBlockAt === undefined) throw new Error('A flight has two ends.');
+    const minutes = (Date.parse(onBlockAt) - Date.parse(offBlockAt)) / 60_000;
+    if (minutes <= 0) throw refusedField('/onBlockAt', 'it would arrive before it leaves');
+    if (minutes > LONGEST_MINUTES) throw refusedField('/onBlockAt', 'a flight of more than 24 hours is none');
+    if ((body.flightMinutes ?? 0) > minutes) throw refusedField('/flightMinutes', 'is longer than block to block');
+    if (offBlockAt <= this.now())
+      throw refusedField('/offBlockAt', 'lies in the past; what was flown is entered as a leg');
+    await this.refuseOverlap(tx, aircraft, offBlockAt, onBlockAt);
+    const { number, from, to, flightMinutes = null } = body;
+    const ends = { fromStation: from, toStation: to, offBlockAt, onBlockAt };
+    const id = await tx.flights.add({ aircraftId, number, ...ends, flightMinutes });
+    await this.done(tx, session, aircraft, 'flight.planned', { id, number, ...ends, flightMinutes });
+    const flight = await tx.flights.get(id);
+    if (!flight) throw new Error(`Flight ${id} was planned and is not there.`);
+    return { flight: flightLine(flight, stations) };
+  }
+
+  async cancel(tx: Tx, session: Session, aircraftId: string, id: string, { reason }: ServiceBody) {
+    const aircraft = await held(tx, aircraftId);
+    const flight = (await tx.flights.planned(aircraftId, this.now(), MOST_AHEAD)).find((one) => one.id === id);
+    if (!flight)
+      throw new Problem('not-found', `No flight ${id} is planned for ${aircraft.registration} from now on.`);
+    await tx.flights.change(id, flight.version, { state: 'cancelled' });
+    await this.done(tx, session, aircraft, 'flight.cancelled', { id, number: flight.number, reason });
+    return { flight: flightLine(flight, await tx.operators.stations()) };
+  }
+
+  /** An aircraft is in one place at a time. */
+  private async refuseOverlap(tx: Tx, { id, registration }: AircraftRow, off: string, on: string): Promise<void> {
+    const planned = await tx.flights.planned(id, this.now(), MOST_AHEAD);
+    const other = planned.find((one) => one.offBlockAt < on && off < (one.onBlockAt ?? one.offBlockAt));
+    if (!other) return;
+    throw refusedField('/offBlockAt', `${registration} is on flight ${other.number} then, from ${other.offBlockAt}`);
+  }
+
+  private async done(tx: Tx, { personId }: Session, aircraft: AircraftRow, what: string, payload: object) {
+    await tx.aircraft.touch(aircraft);
+    const now = this.now();
+    const { id, registration } = aircraft;
+    await tx.record.append({
+      who: personId,
+      authorisation: null,
+      organisation: null,
+      what,
+      aircraft: { id, registration },
+      times: { recordedAt: now, enteredAt: now },
+      payload,
+    });
+  }
+}
+
+async function held(tx: Tx, id: string): Promise<AircraftRow> {
+  const aircraft = await lockAircraft(tx, id);
+  if (!aircraft) throw new Problem('not-found', `There is no aircraft ${id} here.`);
+  return aircraft;
+}

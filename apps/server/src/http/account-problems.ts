@@ -1,0 +1,35 @@
+import type { ProblemKind } from './problem-kind.js';
+
+/** About accounts, and who works here. */
+export const ACCOUNT_PROBLEMS = {
+  'first-secret-over': {
+    status: 403,
+    title: 'The first secret was not used in time',
+    next: 'Ask an administrator for another.',
+  },
+  'own-secret-needed': {
+    status: 403,
+    title: 'Choose a secret of your own first',
+    next: 'Change the first secret to one that only you know; then choose the operator.',
+  },
+  'has-own-secret': {
+    status: 409,
+    title: 'This person has a secret of their own',
+    next: 'Nobody gives out another. The person changes it on their own page, or signs in another way.',
+  },
+  'sign-in-name-taken': {
+    status: 409,
+    title: 'Somebody on this server has this sign-in name',
+    next: 'Choose another.',
+  },
+  'number-taken': {
+    status: 409,
+    title: 'This organisation gave this number before',
+    next: 'Give it another number; numbers are never used again.',
+  },
+  'still-works': {
+    status: 409,
+    title: 'The membership has not ended',
+    next: 'Enter that the person leaves; an administrator of every operator concerned does it.',
+  },
+} as const satisfies Record<string, ProblemKind>;
