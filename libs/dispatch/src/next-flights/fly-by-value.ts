@@ -26,6 +26,11 @@ export interface PlanByValue extends Ranked {
   q: number;
 }
 
+/** A flight that left, with what was to be done before it. */
+interface Left extends FlownByValue {
+  acts: ReadonlyMap<string, Act>;
+}
+
 export class FlyByValue {
   readonly #rows: ChosenRows;
   readonly #stops: { said: SaidUnderChoice; board: Board }[] = [];
@@ -43,11 +48,16 @@ export class FlyByValue {
     return this.#rows.isWhole ? listOf(this.#rows) : null;
   }
 
-  /** Through so many flights. */
-  fly(list: RowList, count: number): PlanByValue {
+  /** Through so many flights, or up to the first that is not possible: none behind it tells plans apart. */
+  fly(list: RowList, count: number, how: 'all' | 'while possible' = 'all'): PlanByValue {
     this.#take(list);
     const way = new OnTheWay(this.plan, this.#rows);
-    const legs = Array.from({ length: count }, (_, index) => this.#leave(index, way));
+    const legs: Left[] = [];
+    while (legs.length < count) {
+      const leg = this.#leave(legs.length, way);
+      legs.push(leg);
+      if (how === 'while possible' && highRank(leg.value) === 0) break;
+    }
     const p = leading(legs, ({ value }) => lowRank(value) > 0);
     const kept = legs.slice(0, p);
     const active = [...this.#rows.active];
@@ -72,7 +82,7 @@ export class FlyByValue {
     this.#rows.spread();
   }
 
-  #leave(index: number, way: OnTheWay) {
+  #leave(index: number, way: OnTheWay): Left {
     const { said, board } = (this.#stops[index] ??= this.#stop(index));
     said.look(way);
     const gates = said.gates();

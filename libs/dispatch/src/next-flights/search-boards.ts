@@ -31,10 +31,17 @@ export class SearchBoards {
   ) {}
 
   run(): void {
-    for (const list of this.#wholeChoices()) this.#try(list);
-    const { flights } = this.flying.plan;
-    if (this.best !== null && this.boards.length < flights.length)
-      this.best = this.#fly(this.best.list, flights.length);
+    // Beside a plan that keeps a flight, one that is sure to keep none is never the better: these are left out at first.
+    for (const list of this.#wholeChoices(1)) this.#try(list);
+    if (this.best === null || this.best.p === 0) for (const list of this.#wholeChoices(0)) this.#try(list);
+    if (this.best !== null) this.best = this.#flyOn(this.best);
+  }
+
+  /** Through the flights that did not count beside other plans. */
+  #flyOn(plan: PlanByValue): PlanByValue {
+    const { length } = this.flying.plan.flights;
+    if (this.boards.length < length) this.budget.left -= length;
+    return plan.values.length < length ? this.flying.fly(plan.list, length) : plan;
   }
 
   get #first() {
@@ -43,22 +50,18 @@ export class SearchBoards {
 
   /** No plan gets past the flight of the last board, so plans are told apart by then. */
   #try(list: RowList): void {
-    const plan = this.#fly(list, this.boards.length);
+    this.budget.left -= this.boards.length;
+    const plan = this.flying.fly(list, this.boards.length, 'while possible');
     this.possible = Math.max(this.possible, plan.q);
     if (this.best === null || isBetterPlan(plan, this.best)) this.best = plan;
   }
 
-  #fly(list: RowList, count: number): PlanByValue {
-    this.budget.left -= count;
-    return this.flying.fly(list, count);
-  }
-
-  /** Those that may still be of use when their turn comes. */
-  *#wholeChoices(): Generator<RowList> {
-    if (this.best !== null && this.budget.left <= 0) return;
+  /** Those that may still be of use when their turn comes. @param least flights that must be possible, for all that is known */
+  *#wholeChoices(least: 0 | 1): Generator<RowList> {
+    if ((this.best !== null || least > 0) && this.budget.left <= 0) return;
     this.budget.left -= 1;
     const bound = this.#bound();
-    if (!this.#mayHelp(bound)) return;
+    if (bound.q < least || !this.#mayHelp(bound)) return;
     const next = this.#nextVariable(bound.q);
     if (next === null) {
       yield listOf(this.#first);
@@ -66,7 +69,7 @@ export class SearchBoards {
     }
     for (const row of next.rows) {
       this.chosen.chosen[next.variable] = row;
-      yield* this.#wholeChoices();
+      yield* this.#wholeChoices(least);
       this.chosen.chosen[next.variable] = NONE;
     }
   }
