@@ -7,7 +7,7 @@ import staticFiles from '@fastify/static';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import { type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
-import { AppModule, type Outside } from './app.module.js';
+import { AppModule } from './app.module.js';
 import { checkAddress, checkBody } from './http/body-hygiene.js';
 import { Problem, type ProblemBody } from './http/problem.js';
 import { sendProblem } from './http/problem.filter.js';
@@ -20,6 +20,7 @@ import {
   type MovementFile,
 } from './movements/files/file-intake.service.js';
 import { openApiDocument } from './openapi/document.js';
+import type { Outside } from './outside.module.js';
 import { ConfirmationsService } from './watch/reminders/confirmations.service.js';
 import { DeliveryService } from './watch/reminders/delivery.service.js';
 import { type LookedAt, NoticingService } from './watch/reminders/noticing.service.js';
