@@ -131,6 +131,20 @@ describe('access that was taken away', () => {
   });
 });
 
+describe('an administrator of another operator', () => {
+  it('who locks a person of both ends what is done there, and nothing that is done here', async () => {
+    const [here, there] = [await scene.server.signIn('ilva', 'QOF'), await scene.server.signIn('ilva', 'QSB')];
+    const { id } = (await here.get<Shapes['SessionView']>('/api/session')).person;
+    await scene.person('kesh').post(`/api/people/${id}/lock`, { reason: 'x' });
+    expect(await there.refused('GET', '/api/fleet')).toMatchObject({ status: 401 });
+    expect((await here.get<Shapes['Fleet']>('/api/fleet')).aircraft.length).toBeGreaterThan(0);
+    const again = await scene.server.visitor().signIn('ilva');
+    const { operators } = await again.get<Shapes['SessionView']>('/api/session');
+    expect(operators.map(({ code }) => code)).toEqual(['QOF']);
+    await scene.person('kesh').post(`/api/people/${id}/unlock`, { reason: 'x' });
+  });
+});
+
 describe('what stands in the database', () => {
   it('is no way in: whoever reads the sessions there has no token', async () => {
     const { rows } = await withClient(scene.server.database.adminUrl, (database) =>

@@ -217,6 +217,7 @@ describe('E-18: a picture or a typed name alone is no signature (traceable to th
     ['a typed name', { name: 'Odrin Vask' }],
     ['a picture', { image: 'data:image/png;base64,iVBORw0KGgo=' }],
     ['a typed name with the statement', { name: 'Odrin Vask', statement: true }],
+    ['the statement with nothing beside it', { statement: true }],
     ['a form that says paper', { method: 'paper', statement: true }],
   ])('E-18: %s is refused, and nothing is signed', async (_, { statement, ...given }: Record<string, unknown>) => {
     const before = await scene.count('signature');

@@ -9,6 +9,7 @@ import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fa
 import { type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 import { AppModule } from './app.module.js';
 import { checkAddress, checkBody } from './http/body-hygiene.js';
+import { fromWhere } from './http/from-where.js';
 import { Problem, type ProblemBody } from './http/problem.js';
 import { sendProblem } from './http/problem.filter.js';
 import { DELIVERY_BYTES } from './movements/bodies.js';
@@ -101,6 +102,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   await app.register(rateLimit, {
     max: requestsPerMinute,
     timeWindow: MINUTE_MS,
+    keyGenerator: ({ ip }) => fromWhere(ip),
     errorResponseBuilder: () => new Problem('too-many-requests', 'Too many requests from this address.'),
   });
   if (options.pages && existsSync(options.pages)) await servePages(app, options.pages);

@@ -173,9 +173,15 @@ export class Identity {
     await this.asPerson(session.person.id, 'delete from session where token_hash = $1', [session.tokenHash]);
   }
 
-  /** Ends every session of a person: after a changed secret, or when the person leaves. */
+  /** Ends every session of a person: after a changed secret. */
   async endAll(personId: string): Promise<void> {
     await this.asPerson(personId, 'delete from session where person_id = $1', [personId]);
+  }
+
+  /** Ends those for one operator: it locks the person or is left, and has no say in what is done for another. */
+  async endAllFor(operatorId: string, personId: string): Promise<void> {
+    const sql = 'delete from session where person_id = $1 and operator_id = $2';
+    await this.asPerson(personId, sql, [personId, operatorId]);
   }
 
   async membershipsOf(personId: string): Promise<MembershipSeen[]> {

@@ -69,7 +69,7 @@ export class AccountsService {
       await tx.people.changeMembership(id, member.version, { lockedAt: member.lockedAt ?? this.now() });
       return this.done(tx, id, session.personId, 'person.locked', { reason });
     });
-    await this.store.identity.endAll(id);
+    await this.store.identity.endAllFor(session.operatorId, id);
     return answer;
   }
 

@@ -56,7 +56,7 @@ export class MembersService {
       if (!gone) throw new Error(`Member ${id} was changed and is not there.`);
       return { status: 200, body: { person: memberView(gone, await tx.people.authorisationsOf(id), now) } };
     });
-    await this.store.identity.endAll(id);
+    await this.store.identity.endAllFor(session.operatorId, id);
     return answer;
   }
 }
