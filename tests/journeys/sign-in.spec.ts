@@ -216,6 +216,10 @@ it('an address that asks too often waits, and is told so', async () => {
   expect(statuses).toEqual([...Array<number>(10).fill(401), 429, 429]);
   const { headers } = await ask(12);
   expect(Number(headers.get('retry-after'))).toBeGreaterThan(0);
-  expect((await visitor.send('GET', '/api/problems')).status).toBe(200);
+  const elsewhere = async () => (await visitor.send('GET', '/api/problems')).status;
+  expect(await elsewhere()).toBe(200);
+  let status = 200;
+  for (let n = 0; n < 220 && status === 200; n += 1) status = await elsewhere();
+  expect(status).toBe(429);
   await slow.stop();
 });
