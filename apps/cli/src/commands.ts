@@ -17,6 +17,7 @@ import { recordCompare } from './commands/record-compare.js';
 import { recordProve } from './commands/record-prove.js';
 import { recordVerify } from './commands/record-verify.js';
 import { restore } from './commands/restore.js';
+import { secretsRenew } from './commands/secrets-renew.js';
 import { seed } from './commands/seed.js';
 import { start } from './commands/start.js';
 
@@ -39,6 +40,7 @@ export const COMMANDS: readonly Command[] = [
   operatorAdd,
   operatorAdministrator,
   operatorList,
+  secretsRenew,
   migrate,
   seed,
   start,

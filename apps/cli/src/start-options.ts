@@ -51,7 +51,7 @@ export function startOptions({ options }: Pick<Given, 'options'>, env: Environme
     demo: !options.has('empty') && demoOf(given(env['DEMO'])),
     mail: mailOf(either('smtp', 'SMTP_URL'), either('mail-from', 'MAIL_FROM')),
     endpointsInside: insideOf(either('endpoints', 'ENDPOINTS') ?? 'open'),
-    secretKeys: keysOf(given(env['SECRET_KEYS'])),
+    secretKeys: secretKeysIn(env),
     movementsFolder: either('movements-folder', 'MOVEMENTS_FOLDER') ?? null,
     requestsPerMinute: whole('REQUESTS_PER_MINUTE', given(env['REQUESTS_PER_MINUTE']) ?? '1200', 1, 1_000_000_000),
     lookEverySeconds: whole('LOOK_EVERY_SECONDS', given(env['LOOK_EVERY_SECONDS']) ?? '600', 1, 43_200),
@@ -89,8 +89,8 @@ function mailOf(url: string | undefined, from: string | undefined): StartOptions
 }
 
 /** By the environment alone: what stands in a command line can be read by everybody on the machine. */
-function keysOf(text: string | undefined): Buffer[] {
-  return (text ?? '').split(/[\s,]+/).flatMap((one) => {
+export function secretKeysIn({ SECRET_KEYS: text = '' }: Environment): Buffer[] {
+  return text.split(/[\s,]+/).flatMap((one) => {
     if (one === '') return [];
     const key = Buffer.from(one, 'base64');
     if (key.length === KEY_BYTES && key.toString('base64') === one) return [key];

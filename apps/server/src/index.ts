@@ -15,3 +15,4 @@ export type { Difference } from './record/compare/difference.js';
 export { letAdministratorIn } from './opening/first-administrator.js';
 export { openOperator, OpeningRefused, type Opening } from './opening/open-operator.js';
 export { operatorsThere, type OperatorThere } from './opening/operators-there.js';
+export { resealAll, type Resealed } from './watch/reminders/reseal.js';

@@ -19,6 +19,8 @@ import { ProcedurePage } from './acts/procedure-page.js';
 import { DocumentPage } from './entry/document-page.js';
 import { EntryPage } from './entry/entry-page.js';
 import { FindEntryPage } from './entry/find-entry-page.js';
+import { FleetEntriesPage } from './entering/fleet-entries-page.js';
+import { PlanPage } from './entering/plan-page.js';
 import { EnginesPage } from './flown/engines-page.js';
 import { FlownPage } from './flown/flown-page.js';
 import { LegPage } from './flown/leg-page.js';
@@ -28,6 +30,7 @@ import { GatePage } from './gate/gate-page.js';
 import { StatusSheetPage } from './gate/status-sheet-page.js';
 import { WriteUpPage } from './gate/write-up-page.js';
 import { ItemPage } from './item/item-page.js';
+import { MelPage } from './mel/mel-page.js';
 import { OpenItemsPage } from './open-items/open-items-page.js';
 import { RepeatsPage } from './repeats/repeats-page.js';
 import { RemindersPage } from './reminders/reminders-page.js';
@@ -133,6 +136,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/aircraft/:id/left', RegisterPage],
   ['/aircraft/:id/left/:act', RegisterActPage],
   ['/aircraft/:id/day', DayPage],
+  ['/aircraft/:id/plan', PlanPage],
   ['/aircraft/:id/flown', FlownPage],
   ['/aircraft/:id/flown/:leg', LegPage],
   ['/aircraft/:id/engines', EnginesPage],
@@ -142,6 +146,8 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/control', ControlPage],
   ['/control/swap', SwapPage],
   ['/control/stations', StationsPage],
+  ['/control/aircraft', FleetEntriesPage],
+  ['/mel', MelPage],
   ['/defects', OpenItemsPage],
   ['/extensions', ExtensionsPage],
   ['/defects/:id', ItemPage],

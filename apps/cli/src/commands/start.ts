@@ -10,6 +10,7 @@ import { exportHeads, HEAD_OPTIONS, headsAsked, type HeadsAsked, keyAsked } from
 import type { WatchingFolder } from '../folder/watch-folder.js';
 import { START_OPTIONS, type StartOptions, startOptions } from '../start-options.js';
 import { demoWords } from '../words/demo.js';
+import { readableSecretWords } from '../words/readable-secrets.js';
 import { zoneDataWords } from '../words/zone-data-words.js';
 
 export const start: Command = {
@@ -58,6 +59,7 @@ async function serve({ ownerUrl, name }: Found, asked: HeadsAsked, options: Star
   for (const line of [...erased, ...zoneDataWords(server.zoneData)]) print(line);
   if (demo) print(demoWords(demo));
   if ((await store.operatorsServed()).length === 0) print(NOBODY_YET);
+  for (const line of await readableSecretWords(store, secretKeys.length > 0)) print(line);
   await toldToStop();
   await folder?.stop();
   await server.close();

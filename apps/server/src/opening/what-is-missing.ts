@@ -49,7 +49,7 @@ export async function stepsOf(tx: Tx, at: string): Promise<Step[]> {
     {
       step: 'people',
       done: missingRoles.length === 0,
-      what: `Make accounts${missingRoles.length === 0 ? '' : `; nobody yet as ${missingRoles.join(', ')}`}`,
+      what: `Make accounts${missingRoles.length === 0 ? '' : `; nobody yet as ${missingRoles.map(inWords).join(', ')}`}`,
       by: ['administrator'],
       page: '/people',
     },
@@ -94,3 +94,5 @@ async function certifyingOf(tx: Tx, members: readonly Member[], at: string) {
   }
   return { defer: granted.has('defer'), release: granted.has('release') };
 }
+
+const inWords = (role: Role): string => role.replace('mel-', 'MEL ').replaceAll('-', ' ');

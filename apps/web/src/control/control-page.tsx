@@ -5,6 +5,7 @@ import { Accepted } from '../accepting/accepted.js';
 import { AnswerWords } from '../answer/answer-words.js';
 import { DeadlineWords } from '../item/deadline-words.js';
 import { StateWords } from '../item/state-words.js';
+import { StillToDo } from '../opening/still-to-do.js';
 import { useSession } from '../session/session.js';
 import { Cell } from '../shell/cell.js';
 import { Page } from '../shell/page.js';
@@ -34,8 +35,9 @@ export function ControlPage() {
       <Read of={fleet}>
         {(value) => (
           <>
+            <StillToDo />
             <InShort lines={value.aircraft} />
-            <FleetTable fleet={value} />
+            {value.aircraft.length > 0 && <FleetTable fleet={value} />}
           </>
         )}
       </Read>
@@ -43,7 +45,10 @@ export function ControlPage() {
         <a href="/control/swap">Exchange rotations between aircraft</a>
       </p>
       <p>
-        <a href="/control/stations">People at stations</a>
+        <a href="/control/stations">Stations and their people</a>
+      </p>
+      <p>
+        <a href="/control/aircraft">Aircraft as they were entered</a>: new ones, what is fitted, and those that left
       </p>
       <p>
         <a href="/movements">Movement messages</a>: taken in by hand, and the tray of those that wait for a person

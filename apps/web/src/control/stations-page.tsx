@@ -5,11 +5,13 @@ import { useSession } from '../session/session.js';
 import { Page } from '../shell/page.js';
 import { ProblemBox } from '../shell/problem-box.js';
 import { Read } from '../shell/reading.js';
+import { StationForm } from '../entering/station-form.js';
 import { StationPeopleForm } from './station-people-form.js';
 
 type Stations = Schemas['Stations'];
 type Line = Stations['stations'][number]['people'][number];
 
+const MAY_ENTER = ['administrator', 'maintenance-control'];
 const MAY_SAY = ['maintenance-control', 'engineer', 'administrator'];
 
 /** Who is authorised and equipped at which station: what is not entered here is not known, and is asked. */
@@ -19,7 +21,7 @@ export function StationsPage() {
   const maySay = roles.some((role) => MAY_SAY.includes(role));
   const again = () => void stations.readAgain();
   return (
-    <Page title="People at stations" back={{ href: '/control', text: 'Fleet' }}>
+    <Page title="Stations and their people" back={{ href: '/control', text: 'Fleet' }}>
       <p>
         Who is authorised and equipped to do and sign maintenance. Where nobody has said, it is not known, and the
         answer to a flight asks for it.
@@ -43,7 +45,10 @@ export function StationsPage() {
                 )}
               </section>
             ))}
-            {maySay && <StationPeopleForm stations={all} people={maintain} entered={again} />}
+            {roles.some((role) => MAY_ENTER.includes(role)) && (
+              <StationForm first={all.length === 0} entered={again} />
+            )}
+            {maySay && all.length > 0 && <StationPeopleForm stations={all} people={maintain} entered={again} />}
           </>
         )}
       </Read>

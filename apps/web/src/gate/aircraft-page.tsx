@@ -34,6 +34,9 @@ export function AircraftPage() {
         <a class="button" href={`/aircraft/${id}/flown`}>
           Flown
         </a>
+        <a class="button" href={`/aircraft/${id}/plan`}>
+          Flights planned
+        </a>
       </div>
       <Read of={aircraft}>{(view) => <Content view={view} />}</Read>
     </Page>

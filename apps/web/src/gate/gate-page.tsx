@@ -2,6 +2,7 @@ import type { Schemas } from '../api/client.js';
 import { useLive } from '../api/use-live.js';
 import { useRead } from '../api/use-read.js';
 import { AnswerWords } from '../answer/answer-words.js';
+import { StillToDo } from '../opening/still-to-do.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { offBlocks } from '../words/flight.js';
@@ -17,13 +18,16 @@ export function GatePage() {
     <Page title="Which aircraft?">
       <Read of={fleet}>
         {({ aircraft }) => (
-          <ul class="plain-list cards">
-            {aircraft.map((line) => (
-              <li key={line.id}>
-                <AircraftCard line={line} />
-              </li>
-            ))}
-          </ul>
+          <>
+            {aircraft.length === 0 && <StillToDo />}
+            <ul class="plain-list cards">
+              {aircraft.map((line) => (
+                <li key={line.id}>
+                  <AircraftCard line={line} />
+                </li>
+              ))}
+            </ul>
+          </>
         )}
       </Read>
     </Page>

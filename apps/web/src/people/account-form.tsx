@@ -50,7 +50,9 @@ export function AccountForm({ organisations, made }: AccountFormProps) {
               required
               short
             />
-            <OrganisationChoice organisations={organisations} value={organisation} onValue={setOrganisation} />
+            {organisations.length > 0 && (
+              <OrganisationChoice organisations={organisations} value={organisation} onValue={setOrganisation} />
+            )}
             <RoleTicks roles={roles} onRoles={setRoles} />
           </FieldErrors.Provider>
           <ProblemBox problem={problem} />

@@ -1,5 +1,7 @@
 import type { Schemas } from '../api/client.js';
 import { useRead } from '../api/use-read.js';
+import { OrganisationForm } from '../entering/organisation-form.js';
+import { StillToDo } from '../opening/still-to-do.js';
 import { RecordAlarm } from '../record/record-alarm.js';
 import { useSession } from '../session/session.js';
 import { Page } from '../shell/page.js';
@@ -14,6 +16,7 @@ import { Scope } from './scope.js';
 type Members = Schemas['Members'];
 
 const MAY_SEE = ['administrator', 'quality', 'maintenance-control'];
+const MAY_ENTER = ['administrator', 'quality'];
 const MAY_ERASE = ['administrator', 'quality'];
 
 /** How the server names somebody whose personal data were erased. */
@@ -29,10 +32,12 @@ export function PeoplePage() {
   return (
     <Page title="People">
       {administrator && <RecordAlarm />}
+      <StillToDo />
       <Read of={members}>
         {(view) => (
           <>
             {administrator && <AccountForm organisations={view.organisations} made={members.readAgain} />}
+            {roles.some((role) => MAY_ENTER.includes(role)) && <OrganisationForm entered={members.readAgain} />}
             <ul class="plain-list cards">
               {view.people.map((member) => (
                 <One key={member.id} member={member} view={view} changed={members.readAgain} />

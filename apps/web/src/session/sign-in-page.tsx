@@ -5,6 +5,7 @@ import { useRead } from '../api/use-read.js';
 import { Field, FieldErrors } from '../shell/fields.js';
 import { Page } from '../shell/page.js';
 import { ProblemBox } from '../shell/problem-box.js';
+import { NobodyYet } from './nobody-yet.js';
 import { passkeyFor, passkeysHere } from './passkey.js';
 import { SignOnProblem } from './sign-on-problem.js';
 
@@ -57,6 +58,7 @@ export function SignInPage({ signedIn }: { signedIn(): Promise<void> }) {
 
   return (
     <Page title="Sign in">
+      <NobodyYet />
       <form onSubmit={submit}>
         <FieldErrors.Provider value={problem?.errors ?? []}>
           <Field

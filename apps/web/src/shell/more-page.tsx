@@ -36,7 +36,7 @@ const GROUPS: readonly { title: string; places: readonly Place[] }[] = [
       },
       {
         href: '/control/stations',
-        text: 'People at stations',
+        text: 'Stations and their people',
         about: 'Who is authorised and equipped, where and when.',
       },
     ],
@@ -50,6 +50,13 @@ const GROUPS: readonly { title: string; places: readonly Place[] }[] = [
         about: 'Accounts, roles, and what each may sign.',
         roles: [...MAKERS, 'maintenance-control'],
       },
+      {
+        href: '/control/aircraft',
+        text: 'Aircraft',
+        about: 'What is fitted to each; new ones, and those that left.',
+      },
+      { href: '/mel', text: 'MEL', about: 'The revisions that were loaded, and the next one.' },
+      { href: '/cards', text: 'Work cards', about: 'Procedures step by step, and their manuals.' },
       { href: '/settings', text: 'Settings', about: 'What the operator settles, each with its source.' },
       { href: '/zone-data', text: 'Time-zone data', about: 'Deadlines that newer data would move.' },
     ],

@@ -25,6 +25,17 @@ export class ReminderAddresses {
     return manager.find(ReminderAddressTable, { where: { operatorId, endedAt: IsNull() }, order: { id: 'ASC' } });
   }
 
+  /** How many secrets of endpoints lie as they are, under no key. */
+  async readableSecrets(): Promise<number> {
+    const rows = await this.tx.query<{ n: number }>(
+      `select (count(*) filter (where secret not like 'sealed:%')
+         + count(*) filter (where former_secret not like 'sealed:%'))::int as n
+       from reminder_address where operator_id = $1`,
+      [this.tx.operatorId],
+    );
+    return rows[0]?.n ?? 0;
+  }
+
   /** The mailboxes entered since, in use or not. */
   mailboxesSince(at: string): Promise<ReminderAddressRow[]> {
     return this.tx.read(ReminderAddressTable, `kind = 'email' and created_at > $2`, [at]);
