@@ -1,6 +1,6 @@
 /** Questions that go out together: in the order in which they were asked, prepared once, and none after the end. */
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { lockAircraft, type Store, type Tx } from '#store';
+import { lockAircraft, StaleVersion, type Store, type Tx } from '#store';
 import { freshDatabase, type FreshDatabase } from '../support/postgres.js';
 import { anOperator, openedStore, writeUp, type AnOperator } from './an-operator.js';
 
@@ -78,6 +78,35 @@ it('whoever runs on after the end of a transaction asks nothing more on its conn
   });
   await expect(broken).rejects.toThrow('given up');
   await expect(late?.aircraft.change(operator.aircraft, 2, { serial: 1 })).rejects.toThrow('has ended');
+});
+
+it('what is sent without waiting stands with the transaction, and fails it as what failed first', async () => {
+  const serial = () => withTx(async (tx) => (await tx.aircraft.get(operator.aircraft))?.serial);
+  await withTx((tx) => {
+    tx.send(tx.aircraft.change(operator.aircraft, 2, { serial: 78 }));
+    return Promise.resolve();
+  });
+  expect(await serial()).toBe(78);
+  const stale = withTx((tx) => {
+    tx.send(tx.aircraft.change(operator.aircraft, 3, { serial: 79 }));
+    tx.send(tx.aircraft.change(operator.aircraft, 3, { serial: 80 }));
+    return Promise.reject(new Error('because of it'));
+  });
+  await expect(stale).rejects.toThrow(StaleVersion);
+  expect(await serial()).toBe(78);
+});
+
+it('whoever passes over a failed question is not told that anything was kept', async () => {
+  const passedOver = withTx((tx) => tx.query('select 1 / $1::int', [0]).catch(() => undefined));
+  await expect(passedOver).rejects.toThrow('nothing of the transaction was kept');
+});
+
+it('the acts beside a defect are found by their defects, however many there are', async () => {
+  const { id } = await withTx((tx) => writeUp(tx, operator, { id: operator.aircraft, registration: 'Q-TAA' }));
+  const found = await withTx((tx) => tx.acts.ofOpenBeside(id));
+  const all = await withTx(async (tx) => tx.acts.ofAll((await tx.defects.openBeside(id)).map((row) => row.id)));
+  expect(found).toEqual(all);
+  expect(found.length).toBeGreaterThan(1);
 });
 
 it('a question is prepared once on a connection, and asked again by its name', async () => {

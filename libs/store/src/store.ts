@@ -106,24 +106,45 @@ export class Store {
     for (const id of [operatorId, personId]) {
       if (id !== null && !uuid.test(id)) return Promise.reject(new TypeError(`${JSON.stringify(id)} is not a key.`));
     }
-    const all = async (manager: EntityManager): Promise<T> => {
-      const connection = await connectionOf(manager);
-      // The first question of the work goes out behind this one without waiting. Were it asked before it all the same,
-      // the database would show it nothing.
-      const told = connection.query(
-        "select set_config('app.operator', $1, true), set_config('app.person', $2, true)",
-        [operatorId, personId ?? ''],
+    return this.inTransaction(operatorId, personId, work, isolation);
+  }
+
+  /** Every question is sent without waiting for the beginning of the transaction: none is answered outside of it. */
+  private async inTransaction<T>(
+    operatorId: string,
+    personId: string | null,
+    work: (tx: Tx) => Promise<T>,
+    isolation?: 'REPEATABLE READ',
+  ): Promise<T> {
+    const runner = this.source.createQueryRunner();
+    const connection = await connectionOf(runner.manager);
+    const tx = new Tx(runner.manager, connection, operatorId, personId, this.references);
+    try {
+      const begun = [
+        connection.query(`START TRANSACTION${isolation ? ` ISOLATION LEVEL ${isolation}` : ''}`),
+        connection.query("select set_config('app.operator', $1, true), set_config('app.person', $2, true)", [
+          operatorId,
+          personId ?? '',
+        ]),
+      ];
+      const [result] = await Promise.all([work(tx), ...begun]);
+      if (tx.written.size > 0) await tellRows(tx, tx.written);
+      await tx.settled();
+      tx.end();
+      await commit(connection);
+      return result;
+    } catch (error) {
+      tx.end();
+      const first = await tx.settled().then(
+        () => error,
+        (earlier: unknown) => earlier,
       );
-      const tx = new Tx(manager, connection, operatorId, personId, this.references);
-      try {
-        const [result] = await Promise.all([work(tx), told]);
-        if (tx.written.size > 0) await tellRows(tx, tx.written);
-        return result;
-      } finally {
-        tx.end();
-      }
-    };
-    return isolation === undefined ? this.source.transaction(all) : this.source.transaction(isolation, all);
+      // The connection may be what failed; why the work did says more.
+      await connection.query('ROLLBACK').catch(() => undefined);
+      throw first;
+    } finally {
+      await runner.release();
+    }
   }
 
   /** Reads the whole record of one operator and compares all of it, seeing one moment of the database throughout. */
@@ -147,6 +168,12 @@ export class Store {
   close(): Promise<void> {
     return this.source.destroy();
   }
+}
+
+/** The database rolls back what it is asked to commit after a failed question, and does not call that an error. */
+async function commit(connection: ClientBase): Promise<void> {
+  const { command } = await connection.query('COMMIT');
+  if (command !== 'COMMIT') throw new Error('A question had failed, so nothing of the transaction was kept.');
 }
 
 /** @param appUrl signs in as `proviso_app` */

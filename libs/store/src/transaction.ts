@@ -106,6 +106,22 @@ export class Transaction {
     if (Object.keys(changes).length > 0) this.wrote(table, id);
   }
 
+  private readonly sent: Promise<unknown>[] = [];
+
+  /**
+   * Goes on without waiting for a write, which is carried out before whatever is asked next. The transaction waits for it
+   * before it ends, and fails with it.
+   */
+  send(write: Promise<unknown>): void {
+    write.catch(() => undefined);
+    this.sent.push(write);
+  }
+
+  /** Once all that was sent is done. Fails as the first of them that failed. */
+  async settled(): Promise<void> {
+    await Promise.all(this.sent);
+  }
+
   /** Nothing more is asked: the connection goes to somebody else. What runs on after a failure comes too late. */
   end(): void {
     this.isOver = true;

@@ -22,6 +22,8 @@ export interface Calling {
   reply: FastifyReply;
   /** How the signer was proved to be the person of the session; absent where nothing is signed. */
   proof?: Proof | null;
+  /** Asks what the decision will ask, together with what the scene is read from: an answer that waits costs no turn. */
+  ahead?: (tx: Tx, aircraft: AircraftRow, row: DefectRow) => Promise<unknown>;
 }
 
 /** Everything a decision reads. */
@@ -43,7 +45,7 @@ export interface Scene {
 /** Locks the aircraft first, then reads: what is decided is decided on what stands at that moment. */
 export async function sceneOf(
   tx: Tx,
-  { session, request, proof = null }: Pick<Calling, 'session' | 'request' | 'proof'>,
+  { session, request, proof = null, ahead }: Omit<Calling, 'reply'>,
   defectId: string,
   settingsOf: () => Promise<OperatorSettings>,
   clock: Clock,
@@ -73,6 +75,8 @@ export async function sceneOf(
   const [opened] = await Promise.all([
     livesIn(tx, rows.some(({ id }) => id === row.id) ? rows : [...rows, row], stored),
     tx.register.ofAircraft(aircraft.id),
+    tx.mel.inForce(aircraft.type),
+    ahead?.(tx, aircraft, row),
   ]);
   const own = opened.find(({ row: one }) => one.id === row.id);
   if (!own) throw new Error(`Defect ${row.id} has no life.`);

@@ -74,16 +74,17 @@ export interface Written {
   melRevisionId?: string | null;
 }
 
-/** Writes acts in the order decided, each with its record entry in the same transaction. Lock the aircraft first. */
+/**
+ * Writes acts in the order decided, each with its record entry in the same transaction, which waits for all of it before it
+ * ends. Lock the aircraft first.
+ */
 export async function writeActs(tx: Tx, written: Written): Promise<DefectRow> {
   const { aircraft, life, now } = written;
   const row = written.row ?? (await addRow(tx, written));
   const changes = columnsOf(life, now, written);
-  await Promise.all([
-    tx.defects.change(row.id, row.version, changes),
-    tx.aircraft.touch(aircraft),
-    writeInOrder(tx, written, row),
-  ]);
+  tx.send(tx.defects.change(row.id, row.version, changes));
+  tx.send(tx.aircraft.touch(aircraft));
+  await writeInOrder(tx, written, row);
   return { ...row, ...changes, version: row.version + 1 };
 }
 
@@ -106,8 +107,8 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
     times: { ...(act.occurredAt ? { occurredAt: act.occurredAt } : {}), recordedAt: act.recordedAt, enteredAt: now },
     payload,
   });
-  await Promise.all([
-    entry.write(),
+  tx.send(entry.write());
+  tx.send(
     tx.acts.add({
       id: act.id,
       defectId: row.id,
@@ -118,8 +119,8 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
       payload: storedAct(act),
       entryId: entry.id,
     }),
-    isSignature(by) ? keepSignature(tx, entry, by) : null,
-  ]);
+  );
+  if (isSignature(by)) tx.send(keepSignature(tx, entry, by));
   await keepRegister(tx, aircraft, row, act, now);
 }
 

@@ -107,14 +107,13 @@ export class DefectsService {
   }
 
   defer(calling: Calling, id: string, body: Bodies.DeferBody): Promise<object> {
-    return this.act(calling, id, body.sign, async (scene) => {
+    const ahead: Calling['ahead'] = (tx, aircraft, row) =>
+      Promise.all([askAhead(tx, aircraft), tx.concurrences.ofDefect(row.id, row.version)]);
+    return this.act({ ...calling, ahead }, id, body.sign, async (scene) => {
       const { life, context } = scene;
       if (body.row !== undefined && body.document !== undefined) throw twoBases();
-      const [by, mel] = await Promise.all([
-        signed(scene, 'defer', 'defer', body.sign, { basis: basisWords(body, life) }),
-        this.melOf(scene),
-        askAhead(scene.tx, scene.aircraft),
-      ]);
+      const by = await signed(scene, 'defer', 'defer', body.sign, { basis: basisWords(body, life) });
+      const mel = await this.melOf(scene);
       const found = body.item ? this.check.itemOf(mel, scene.aircraft, body.item) : null;
       const identified = found ? identify(life, { id: newId(), by, ...found }, context) : [];
       const known = proceed(life, identified);

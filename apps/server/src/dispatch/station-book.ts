@@ -1,18 +1,22 @@
 /** What is stored of the people at stations, as the reasoner takes it for one type of aircraft. */
 import type { StationFacts } from '#dispatch';
 import type { Authorised, StationCoverRow, Tx } from '#store';
+import { grouped } from '../defects/grouped.js';
 
 /**
  * Somebody counts while an authorisation to sign procedures on the type is valid. Who is there without one is not said to
  * be absent: about this type nothing is known then.
  */
 export async function stationFacts(tx: Tx, aircraftType: string): Promise<StationFacts[]> {
-  const covers = await tx.stationCovers.inForce();
-  const present = [...new Set(covers.flatMap(({ personId }) => personId ?? []))];
-  const [people] = await Promise.all([
-    tx.people.known(present),
-    ...present.map((personId) => tx.people.authorisationsOf(personId)),
+  const [covers, authorised, people] = await Promise.all([
+    tx.stationCovers.inForce(),
+    tx.people.authorisationsAtStations(),
+    tx.people.atStations(),
   ]);
+  const given = grouped(
+    authorised.filter((one) => maySign(one, aircraftType)),
+    ({ personId }) => personId,
+  );
   const facts: StationFacts[] = [];
   for (const cover of covers) {
     const { station, personId, source, fromAt, untilAt } = cover;
@@ -21,9 +25,8 @@ export async function stationFacts(tx: Tx, aircraftType: string): Promise<Statio
       continue;
     }
     const said = `${people.get(personId)?.name ?? 'somebody'} at ${station}, ${source}${withEquipment(cover)}`;
-    const given = (await tx.people.authorisationsOf(personId)).filter((one) => maySign(one, aircraftType));
     facts.push(
-      ...given.map(({ validFrom, validUntil, revokedAt }) => ({
+      ...(given.get(personId) ?? []).map(({ validFrom, validUntil, revokedAt }) => ({
         station,
         maintenance: true,
         ...windowOf([fromAt, validFrom], [untilAt, validUntil, revokedAt]),

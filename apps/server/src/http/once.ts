@@ -40,7 +40,7 @@ export async function once(
       const done = await work(tx);
       const headers: Record<string, string> = done.version === undefined ? {} : { etag: etag(done.version) };
       const response = { status: done.status, headers, body: JSON.stringify(done.body) };
-      await tx.idempotency.keep(key, fingerprint, response);
+      tx.send(tx.idempotency.keep(key, fingerprint, response));
       return response;
     });
     void reply.status(kept.status).headers(kept.headers);

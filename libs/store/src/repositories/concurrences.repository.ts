@@ -6,15 +6,17 @@ export class Concurrences {
   constructor(private readonly tx: Transaction) {}
 
   add(concurrence: Fresh<ConcurrenceRow>): Promise<string> {
+    this.tx.forget();
     return this.tx.insert(ConcurrenceTable, concurrence);
   }
 
   /** Those given for a defect as it stands at this version, the newest first. */
   ofDefect(defectId: string, defectVersion: number): Promise<ConcurrenceRow[]> {
-    const { operatorId, manager } = this.tx;
-    return manager.find(ConcurrenceTable, {
-      where: { operatorId, defectId, defectVersion },
-      order: { givenAt: 'DESC', id: 'DESC' },
-    });
+    return this.tx.remembered(`concurrences to ${defectId} at ${defectVersion}`, () =>
+      this.tx.read(ConcurrenceTable, 'defect_id = $2 and defect_version = $3 order by given_at desc, id desc', [
+        defectId,
+        defectVersion,
+      ]),
+    );
   }
 }

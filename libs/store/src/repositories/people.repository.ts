@@ -18,6 +18,8 @@ export type Member = MembershipRow &
   };
 export type Authorised = AuthorisationRow & { organisationName: string; approvalNumber: string };
 
+const AT_STATIONS = 'select person_id from station_cover where operator_id = $1 and ended_at is null';
+
 /** People as this operator sees them: its members, the organisations they come from, and what they may do. */
 export class People {
   private readonly seen = new Map<string, PersonRow>();
@@ -104,6 +106,17 @@ export class People {
     return new Map(ids.flatMap((id) => [this.seen.get(id) ?? []].flat().map((person) => [id, person] as const)));
   }
 
+  /** The people who are said to be at a station. */
+  atStations(): Promise<Map<string, PersonRow>> {
+    return this.tx.remembered('people at stations', async () => {
+      const rows = await this.tx.query<PersonRow>(
+        `select id, name, licence_number as "licenceNumber", reference from person where id in (${AT_STATIONS})`,
+        [this.tx.operatorId],
+      );
+      return new Map(rows.map((person) => [person.id, person]));
+    });
+  }
+
   /** For which operators a person worked, until when, and what each settled; the database shows it of own people alone. */
   async keepingOf(id: string): Promise<(Pick<OperatorRow, 'settings' | 'base'> & { validUntil: string | null })[]> {
     const rows = await this.tx.query<Pick<OperatorRow, 'settings' | 'base'> & { validUntil: Date | null }>(
@@ -136,7 +149,13 @@ export class People {
   }
 
   member(personId: string): Promise<Member | null> {
-    return this.tx.remembered(`member ${personId}`, async () => (await this.select(personId))[0] ?? null);
+    return this.tx.remembered(`member ${personId}`, async () => {
+      const [member] = await this.select(personId);
+      if (member === undefined) return null;
+      const { name, licenceNumber, reference } = member;
+      this.seen.set(personId, { id: personId, name, licenceNumber, reference });
+      return member;
+    });
   }
 
   members(): Promise<Member[]> {
@@ -168,31 +187,38 @@ export class People {
 
   /** All that were ever given, valid or not: whether one covers an act is for the domain to say. */
   authorisationsOf(personId: string): Promise<Authorised[]> {
-    return this.tx.remembered(`authorisations of ${personId}`, async () => {
-      const rows = await this.tx.query<
-        Omit<Authorised, 'validFrom' | 'validUntil' | 'revokedAt'> & {
-          validFrom: Date;
-          validUntil: Date | null;
-          revokedAt: Date | null;
-        }
-      >(
-        `select a.operator_id as "operatorId", a.id, a.person_id as "personId", a.organisation_id as "organisationId",
-           a.number, a.aircraft_types as "aircraftTypes", a.licence_categories as "licenceCategories", a.privileges,
-           a.valid_from as "validFrom", a.valid_until as "validUntil", a.revoked_at as "revokedAt", a.version,
-           a.defect_id as "defectId", a.issued_by as "issuedBy", a.issued_as as "issuedAs", a.because,
-           o.name as "organisationName", o.approval_number as "approvalNumber"
-         from authorisation a
-         join organisation o on o.operator_id = a.operator_id and o.id = a.organisation_id
-         where a.operator_id = $1 and a.person_id = $2 order by a.number`,
-        [this.tx.operatorId, personId],
-      );
-      return rows.map((row) => ({
-        ...row,
-        validFrom: isoText(row.validFrom) as string,
-        validUntil: isoText(row.validUntil),
-        revokedAt: isoText(row.revokedAt),
-      }));
-    });
+    return this.tx.remembered(`authorisations of ${personId}`, () => this.authorised('a.person_id = $2', [personId]));
+  }
+
+  /** The same of everybody who is said to be at a station. */
+  authorisationsAtStations(): Promise<Authorised[]> {
+    return this.tx.remembered('authorisations at stations', () => this.authorised(`a.person_id in (${AT_STATIONS})`));
+  }
+
+  private async authorised(where: string, values: readonly unknown[] = []): Promise<Authorised[]> {
+    const rows = await this.tx.query<
+      Omit<Authorised, 'validFrom' | 'validUntil' | 'revokedAt'> & {
+        validFrom: Date;
+        validUntil: Date | null;
+        revokedAt: Date | null;
+      }
+    >(
+      `select a.operator_id as "operatorId", a.id, a.person_id as "personId", a.organisation_id as "organisationId",
+         a.number, a.aircraft_types as "aircraftTypes", a.licence_categories as "licenceCategories", a.privileges,
+         a.valid_from as "validFrom", a.valid_until as "validUntil", a.revoked_at as "revokedAt", a.version,
+         a.defect_id as "defectId", a.issued_by as "issuedBy", a.issued_as as "issuedAs", a.because,
+         o.name as "organisationName", o.approval_number as "approvalNumber"
+       from authorisation a
+       join organisation o on o.operator_id = a.operator_id and o.id = a.organisation_id
+       where a.operator_id = $1 and ${where} order by a.number`,
+      [this.tx.operatorId, ...values],
+    );
+    return rows.map((row) => ({
+      ...row,
+      validFrom: isoText(row.validFrom) as string,
+      validUntil: isoText(row.validUntil),
+      revokedAt: isoText(row.revokedAt),
+    }));
   }
 
   /** How many one-off authorisations were issued for a defect. */
