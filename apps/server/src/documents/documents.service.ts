@@ -5,7 +5,7 @@ import type { Session } from '../http/session.js';
 import { CLOCK, type Clock, HEADS, STORE, TZDB } from '../http/tokens.js';
 import { settingsOf } from '../people/operator-settings.js';
 import { aircraftSubject, defectSubject, type Subject } from '../record/exports.service.js';
-import { historyPaper, type OtherEntry, type ViewOfDefect } from './history-paper.js';
+import type { OtherEntry, ViewOfDefect } from './history-paper.js';
 
 export interface Printed {
   name: string;
@@ -25,6 +25,8 @@ export class DocumentsService {
 
   async history(session: Session, of: { aircraft: string } | { defect: string }): Promise<Printed> {
     await this.heads?.signNow();
+    // What prints is loaded with the first print: it takes more memory than all of the server's own code.
+    const { historyPaper } = await import('./history-paper.js');
     return this.store.withOperator(session.operatorId, session.personId, async (tx) => {
       const subject = 'aircraft' in of ? await aircraftSubject(tx, of.aircraft) : await defectSubject(tx, of.defect);
       const { operator, name } = subject;

@@ -7,7 +7,7 @@ import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import type { Printed } from './documents.service.js';
-import { placardRoll, placardSheet, type PlacardLabel } from './placard-labels.js';
+import type { PlacardLabel } from './placard-labels.js';
 
 export type LabelSize = 'a4' | 'roll';
 
@@ -32,6 +32,8 @@ export class PlacardsService {
       const operator = await tx.operators.current();
       const title = `Placards of ${defect.number}`;
       const of = { title, operator, labels, madeAt: this.now() };
+      // What prints is loaded with the first print: it takes more memory than all of the server's own code.
+      const { placardRoll, placardSheet } = await import('./placard-labels.js');
       const bytes = await (size === 'roll' ? placardRoll(of) : placardSheet(of));
       return { name: `placards ${defect.number}`, bytes };
     });

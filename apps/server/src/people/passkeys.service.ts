@@ -1,12 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import {
-  type AuthenticationResponseJSON,
-  generateAuthenticationOptions,
-  generateRegistrationOptions,
-  type RegistrationResponseJSON,
-  verifyAuthenticationResponse,
-  verifyRegistrationResponse,
-} from '@simplewebauthn/server';
+import type { AuthenticationResponseJSON, RegistrationResponseJSON } from '@simplewebauthn/server';
 import type { Challenge, PasskeyRow, Store } from '#store';
 import { Problem } from '../http/problem.js';
 import type { SignedIn } from '../http/session.js';
@@ -15,6 +8,9 @@ import { bytesOfChallenge, Challenges } from './challenges.js';
 
 const MOST_PASSKEYS = 10;
 const NAME = 'Proviso';
+
+/** Loaded with the first passkey: it reads certificates, and takes more memory than all of the server's own code. */
+const webAuthn = () => import('@simplewebauthn/server');
 
 /** The answer of an authenticator, as the browser gives it in JSON. */
 export interface PasskeyAnswer {
@@ -44,6 +40,7 @@ export class PasskeysService {
     const held = await this.list(personId);
     if (held.length >= MOST_PASSKEYS) throw new Problem('too-many-passkeys', `You hold ${MOST_PASSKEYS} passkeys.`);
     const challenge = await this.challenges.make('passkey registration', { personId, sessionId });
+    const { generateRegistrationOptions } = await webAuthn();
     const options = await generateRegistrationOptions({
       rpName: NAME,
       rpID: origin.hostname,
@@ -59,6 +56,7 @@ export class PasskeysService {
 
   async register({ personId, sessionId }: Whose, answer: PasskeyAnswer, label: string, origin: URL): Promise<void> {
     const challenge = await this.challenges.take(answer.challenge, 'passkey registration', { personId, sessionId });
+    const { verifyRegistrationResponse } = await webAuthn();
     const { registrationInfo } = await checked(() =>
       verifyRegistrationResponse({
         ...expected(challenge, origin),
@@ -125,6 +123,7 @@ export class PasskeysService {
     const passkey = typeof response['id'] === 'string' ? await this.store.means.passkey(response['id']) : null;
     if (!passkey || (personId !== null && passkey.personId !== personId)) throw wrong();
     const { id, counter } = passkey;
+    const { verifyAuthenticationResponse } = await webAuthn();
     const { verified, authenticationInfo } = await checked(() =>
       verifyAuthenticationResponse({
         ...expected(challenge, origin),
@@ -138,7 +137,8 @@ export class PasskeysService {
   }
 }
 
-function asked(challenge: Challenge, origin: URL, held: readonly PasskeyRow[]): Promise<object> {
+async function asked(challenge: Challenge, origin: URL, held: readonly PasskeyRow[]): Promise<object> {
+  const { generateAuthenticationOptions } = await webAuthn();
   return generateAuthenticationOptions({
     rpID: origin.hostname,
     challenge: bytesOfChallenge(challenge),

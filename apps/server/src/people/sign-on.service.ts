@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import * as oidc from 'openid-client';
+import type { Configuration, CustomFetch } from 'openid-client';
 import type { Challenge, Store } from '#store';
 import { Problem } from '../http/problem.js';
 import type { SignedIn } from '../http/session.js';
@@ -30,6 +30,9 @@ export type Arrived =
 const ALGORITHMS = ['RS256', 'PS256', 'ES256', 'ES384', 'EdDSA', 'Ed25519'];
 const SKEW_MS = 5000;
 
+/** Loaded with the first sign-on: most houses have none. */
+const openId = () => import('openid-client');
+
 /**
  * Signing on elsewhere: authorization code with PKCE, state and nonce, each made for one attempt. An account counts for a
  * person only where its issuer and subject were linked before by that person; no name and no e-mail address ever does, and
@@ -37,7 +40,7 @@ const SKEW_MS = 5000;
  */
 @Injectable()
 export class SignOnService {
-  private configured: Promise<oidc.Configuration> | null = null;
+  private configured: Promise<Configuration> | null = null;
 
   constructor(
     @Inject(STORE) private readonly store: Store,
@@ -64,6 +67,7 @@ export class SignOnService {
     made: { personId?: string; sessionId?: string; statement?: string } = {},
   ): Promise<{ address: string; challenge: string }> {
     const configuration = await this.configuration();
+    const oidc = await openId();
     const [verifier, nonce, state] = [oidc.randomPKCECodeVerifier(), oidc.randomNonce(), oidc.randomState()];
     const { id } = await this.challenges.make(`sign-on ${purpose}`, { ...made, secrets: { verifier, nonce, state } });
     const address = oidc.buildAuthorizationUrl(configuration, {
@@ -95,7 +99,8 @@ export class SignOnService {
     return this.forSignature(challenge, personId, iss, claims.auth_time ?? 0);
   }
 
-  private async claims(configuration: oidc.Configuration, { kind, secrets }: Challenge, answered: URL) {
+  private async claims(configuration: Configuration, { kind, secrets }: Challenge, answered: URL) {
+    const oidc = await openId();
     try {
       const tokens = await oidc.authorizationCodeGrant(configuration, answered, {
         pkceCodeVerifier: secrets['verifier'] ?? '',
@@ -148,7 +153,7 @@ export class SignOnService {
     return `sign-on ${secrets['issuer']} at ${secrets['at']}`;
   }
 
-  private configuration(): Promise<oidc.Configuration> {
+  private configuration(): Promise<Configuration> {
     if (this.settings === null) throw new Problem('not-found', 'No sign-on of somebody else is set up here.');
     this.configured ??= discovered(this.settings).catch((error: unknown) => {
       this.configured = null;
@@ -158,19 +163,15 @@ export class SignOnService {
   }
 }
 
-async function discovered({
-  issuer,
-  clientId,
-  clientSecret,
-  fetch: own,
-}: SignOnSettings): Promise<oidc.Configuration> {
+async function discovered({ issuer, clientId, clientSecret, fetch: own }: SignOnSettings): Promise<Configuration> {
+  const oidc = await openId();
   const server = new URL(issuer);
   // Only towards this machine itself may a provider be asked without TLS.
   const onThisMachine = server.protocol === 'http:' && ['localhost', '127.0.0.1', '[::1]'].includes(server.hostname);
   const execute = [oidc.enableNonRepudiationChecks, ...(onThisMachine ? [oidc.allowInsecureRequests] : [])];
   return oidc.discovery(server, clientId, clientSecret, undefined, {
     execute,
-    ...(own ? { [oidc.customFetch]: own as oidc.CustomFetch } : {}),
+    ...(own ? { [oidc.customFetch]: own as CustomFetch } : {}),
   });
 }
 

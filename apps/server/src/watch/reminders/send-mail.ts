@@ -1,4 +1,4 @@
-import { createTransport, type Transporter } from 'nodemailer';
+import type { Transporter } from 'nodemailer';
 import { failed, type Outcome } from './outcome.js';
 
 /** The way mail goes out. */
@@ -23,6 +23,8 @@ const MAILBOX = /<([^<>]+)>\s*$/;
 /** Hands one mail to the mail server. */
 export async function sendMail({ url, from }: MailRoute, mail: Mail, longestMs: number): Promise<Outcome> {
   const wait = Math.min(STEP_MS, longestMs);
+  // Loaded with the first mail: many houses send none.
+  const { createTransport } = await import('nodemailer');
   const transport = createTransport(
     { url, connectionTimeout: wait, greetingTimeout: wait, socketTimeout: wait, dnsTimeout: wait } as object,
     { disableFileAccess: true, disableUrlAccess: true } as object,
