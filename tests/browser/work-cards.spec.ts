@@ -1,57 +1,31 @@
 /**
- * Two work cards as a technician works them on a telephone: the filter of a hydraulic pump, and the start valve opened by
- * hand. One of each with everything right; and each thing that can be forgotten is stopped by a sentence that names it.
+ * A work card as a technician works it on a telephone: the filter of a hydraulic pump. With everything right; and each
+ * thing that can be forgotten is stopped by a sentence that names it.
  */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { ApiClient, Shapes } from '../support/api-client.js';
-import { doCard } from '../support/do-card.js';
-import { aSite, faults, missing, PATIENT, said, sign, type Site } from './site.js';
+import { CardsAtWork } from './cards-at-work.js';
+import { faults, missing, said, sign } from './site.js';
 
-let site: Site;
-let odrin: ApiClient;
+let work: CardsAtWork;
 let page: Page;
 let defect: string;
 
-/** A clock that the test moves on: minutes pass when it says so. */
-let now = Date.parse('2026-11-25T09:00:00Z');
-const pass = (minutes: number): void => void (now += minutes * 60_000);
+const atStep = (text: string) => work.atStep(text);
+const press = (button: string, fields?: Record<string, string>) => work.press(button, fields);
+const stopped = (...words: (string | RegExp)[]) => work.stopped(...words);
+const signsBeside = (named: string, own?: string) => work.signsBeside(named, own);
+const pass = (minutes: number) => work.pass(minutes);
 
 beforeAll(async () => {
-  site = await aSite({ now: () => new Date((now += 50)).toISOString() });
-  odrin = await site.server.signIn('odrin');
-  page = await site.as('odrin');
+  work = await CardsAtWork.begin('2026-11-25T09:00:00Z');
+  ({ page } = work);
 });
 
-afterAll(() => site.stop());
-
-async function writtenUp(entry: string, unit: string): Promise<string> {
-  const fleet = await odrin.get<{ aircraft: { id: string; registration: string }[] }>('/api/fleet');
-  const aircraft = fleet.aircraft.find(({ registration }) => registration === 'Q-KEA')?.id;
-  const item = { entry, units: [unit] };
-  const said = {
-    origin: 'technician',
-    description: 'Found on the walk-round.',
-    recordedAt: new Date(now).toISOString(),
-  };
-  const written = await odrin.post<Shapes['ActDone']>('/api/defects', { aircraft, ...said, item });
-  return written.body.defect.id;
-}
-
-/** Opens the card's page and waits until the step is the one worked on. */
-async function atStep(text: string): Promise<void> {
-  await page.locator('.card-steps > li.now').getByText(text).first().waitFor();
-}
-
-async function press(button: string, fields: Record<string, string> = {}): Promise<void> {
-  for (const [label, value] of Object.entries(fields)) await page.getByLabel(label).fill(value);
-  await page.getByRole('button', { name: button, exact: true }).click();
-}
-
-const stopped = (...words: (string | RegExp)[]) => missing(page.getByRole('alert'), ...words);
+afterAll(() => work.stop());
 
 it('the technician finds the filter card at the item, and starts it', async () => {
-  defect = await writtenUp('29-13-11', '1');
+  defect = await work.writtenUp('29-13-11', '1');
   await page.goto(`/defects/${defect}`);
   const card = page.getByRole('listitem').filter({ hasText: 'Case-drain filter' });
   await card.getByText('K-AMM 29-13-11 task 8, revision 12').waitFor();
@@ -96,7 +70,8 @@ it('the seals are not left out: what comes after names them', async () => {
   await atStep('Fit a new filter element');
   await press('Renewed', {
     'Part number of the new case-drain filter element': 'KF-1',
-    'Batch, serial or certificate number': 'B-1',
+    'Batch or serial number': 'B-1',
+    'Number of its release certificate': 'RC-71',
   });
   await atStep('Renew both bowl seals');
   await page.getByText(/steps come later$/).click();
@@ -116,6 +91,14 @@ it('the seals are not left out: what comes after names them', async () => {
   await atStep('Take the torque wrench');
   await press('It is issued', { 'Number read on the torque wrench': 'TW-3' });
   await atStep('Tighten the bowl');
+});
+
+it('a wrench whose calibration is past is not used; the one that was issued is', async () => {
+  const until = 'torque wrench, 10 to 50 Nm calibrated until';
+  await page.getByText('TW-3, issued by this card').waitFor();
+  await press('Read', { 'torque of the bowl, Nm': '26', [until]: '2026-11-24' });
+  expect(await stopped('TW-3 ended on 2026-11-24; it is used on 2026-11-25')).toEqual([]);
+  await page.getByLabel(until).fill('2027-02-01');
 });
 
 it('a value outside the limits of the card does not go on', async () => {
@@ -146,7 +129,15 @@ it('the collar that comes off is the one that went on', async () => {
 
 it('a leak check cut short is refused, and its readings and the look afterwards are asked for', async () => {
   await atStep('Run the pump');
-  await page.getByLabel('Second person, there with you').selectOption({ label: 'Tamsel Quorry, technician' });
+  const gauge = { 'Number read on the hydraulic pressure gauge': 'HG-4' };
+  const until = { 'hydraulic pressure gauge calibrated until': '2027-01-31' };
+  await signsBeside('Tamsel Quorry, technician', 'not what Tamsel chose');
+  await press('Begin: the time counts from now', { ...gauge, ...until });
+  expect(await stopped('is not the secret of Tamsel Quorry', 'Tamsel Quorry enters their own secret again.')).toEqual(
+    [],
+  );
+  expect(await faults(page)).toEqual([]);
+  await signsBeside('Tamsel Quorry, technician');
   await press('Begin: the time counts from now');
   await page.getByText(/left$/).waitFor();
   pass(3);
@@ -167,7 +158,7 @@ it('who did the work does not inspect it; a second person signs on a telephone o
   await own.getByLabel('What you looked at and found').fill('Tight and dry.');
   await sign(own as unknown as Page, 'Sign the inspection');
   expect(await missing(own.getByRole('alert'), /Odrin Vask had a hand in step element/)).toEqual([]);
-  const wick = await site.as('wick');
+  const wick = await work.site.as('wick');
   await wick.goto(page.url());
   const second = wick.locator('.card-steps > li.now');
   await second.getByLabel('What you looked at and found').fill('Tight and dry.');
@@ -205,86 +196,4 @@ it('with everything done and counted in, the card is signed and becomes work on 
   await sign(page, 'Sign the card');
   await said(page).waitFor();
   expect(await missing(page, /Work card: Case-drain filter/)).toEqual([]);
-});
-
-it('once the manual is revised, the card of the start valve waits for somebody who may confirm it', async () => {
-  const engineer = await site.server.signIn('sennet');
-  defect = await writtenUp('80-12-11', '2');
-  await odrin.sign(
-    defect,
-    'deferral',
-    { act: 'defer', entry: '80-12-11', row: '1' },
-    { row: '1', item: { entry: '80-12-11', units: ['2'] } },
-  );
-  const revised = { manual: 'K-AMM', task: '80-12-11 task 3', revision: '13', issuedOn: '2026-11-01' };
-  await engineer.post('/api/manual-revisions', revised);
-  const of = { defect, card: 'start-valve-by-hand', procedure: '80-12-11/1/M2', pass };
-  const work = await doCard(odrin, of);
-  await page.goto(`/defects/${defect}/cards/${work}`);
-  await page.getByText('Revision 13 of 2026-11-01 is recorded since.').waitFor();
-  await sign(page, 'Sign the card');
-  expect(await stopped('was written from K-AMM 80-12-11 task 3, revision 12; revision 13')).toEqual([]);
-  const held = { aircraftType: 'Kellwing', card: 'start-valve-by-hand', against: '13' };
-  const asked = new URLSearchParams(held).toString();
-  const { statement } = await engineer.get<Shapes['Statement']>(`/api/card-confirmations/statement?${asked}`);
-  const refused = await odrin.refused('POST', '/api/card-confirmations', {
-    body: { ...held, sign: { secret: odrin.secret, statement } },
-  });
-  expect(refused.code).toBe('authorisation-does-not-cover');
-  await engineer.post('/api/card-confirmations', { ...held, sign: { secret: engineer.secret, statement } });
-  await page.reload();
-  await page.getByText('confirmed against it by Sennet Aurlo').waitFor();
-  await sign(page, 'Sign the card');
-  await said(page).waitFor();
-});
-
-it('the start valve card is started at its procedure for one departure, and waits as long as the aircraft shows', async () => {
-  await page.goto(`/defects/${defect}/work/80-12-11/1/M2`);
-  await page.getByRole('button', { name: 'Start this card' }).click();
-  await atStep('Agree the calls');
-  await page.getByLabel('Second person, there with you').selectOption({ label: 'Hebba Strinn, commander' });
-  await press('Done');
-  await page.getByText('1 step is done').click();
-  await page.getByText(/^done: Odrin Vask with Hebba Strinn/).waitFor();
-  await atStep('Hang the START BY HAND tag');
-  await press('It is fitted', { 'Number read on the START BY HAND tag': 'T-4' });
-  await atStep('Read the starter cooling time');
-  await press('Begin: the time counts from now', { Minutes: '7' });
-  await page.getByText(/^(7:00|6:5\d) left$/).waitFor();
-  pass(7);
-  await press('The time is over');
-  await atStep('Release the latches');
-  await press('It is unlatched', { 'How many unlatched, of 3': '3' });
-  await atStep('Open the access door');
-  await press('It is open');
-  await atStep('Have the flight deck read');
-  await press('Read', { 'duct pressure, psi': '38' });
-  await atStep('On the call "open"');
-  expect(await faults(page)).toEqual([]);
-  await press('Done');
-  await atStep('On the call "close"');
-  await press('Done');
-  await atStep('Close the access door');
-});
-
-it('the door and the tag that are forgotten are named; with both counted in the card is signed', async () => {
-  await sign(page, 'Sign the card');
-  expect(
-    await stopped(
-      'still open: start valve access door',
-      'still unlatched: 3 access door latches',
-      'still fitted: START BY HAND tag',
-    ),
-  ).toEqual([]);
-  await press('It is closed');
-  await atStep('Latch the access door');
-  await press('It is latched', { 'How many latched, of 3': '3' });
-  await atStep('Leave by the cleared path');
-  await press('Done');
-  await atStep('Have the tag taken off');
-  await page.getByLabel('Second person, there with you').selectOption({ label: 'Hebba Strinn, commander' });
-  await press('It is removed', { 'Number read on the START BY HAND tag': 'T-4' });
-  await expect.poll(() => page.getByText('Counted out: 0').count(), PATIENT).toBe(1);
-  await sign(page, 'Sign the card');
-  await said(page).waitFor();
 });

@@ -1,5 +1,5 @@
 /**
- * Work cards through the interface: libraries that are loaded or refused, steps for two people, tools that are missed, a
+ * Work cards through the interface: libraries that are loaded or refused, tools that are missed, a
  * card that is stopped half-worked and stated in the release, a one-off authorisation for one job. The browser journey
  * beside it does two cards as a technician would.
  */
@@ -7,52 +7,24 @@ import { readFileSync } from 'node:fs';
 import { parse, stringify } from 'yaml';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { CardLibraryContent } from '#mel';
-import type { ApiClient, Shapes } from '../support/api-client.js';
+import type { Shapes } from '../support/api-client.js';
 import { doSteps } from '../support/do-card.js';
-import { SignatureScene, WORK } from './signatures-scene.js';
+import { act, CardsScene, refused } from './cards-scene.js';
+import { WORK } from './signatures-scene.js';
 
-let now = Date.parse('2026-01-15T12:12:00.000Z');
-const clock = (): string => new Date((now += 50)).toISOString();
-const pass = (minutes: number): void => void (now += minutes * 60_000);
-let scene: SignatureScene;
+let scene: CardsScene;
 const ids: Record<string, string> = {};
 
 beforeAll(async () => {
   const names = ['odrin', 'tamsel', 'wick', 'ressa', 'mabbet', 'sennet', 'wenna', 'kesh'];
-  scene = await SignatureScene.begin(clock, names);
-  for (const name of names) {
-    ids[name] = (await scene.person(name).get<Shapes['SessionView']>('/api/session')).person.id;
-  }
+  scene = await CardsScene.begin('2026-01-15T12:12:00.000Z', names);
+  Object.assign(ids, scene.ids);
 });
 
-afterAll(() => scene.server.stop());
+afterAll(() => scene.stop());
 
 const library = (): CardLibraryContent =>
   parse(readFileSync(new URL('../../seed/cards.yaml', import.meta.url), 'utf8')) as CardLibraryContent;
-
-const act = async (by: ApiClient, defect: string, address: string, body: object): Promise<void> => {
-  await by.post(`/api/defects/${defect}/${address}`, body, { ifMatch: await by.seen(defect) });
-};
-
-const refused = async (by: ApiClient, defect: string, address: string, body: object) =>
-  by.refused('POST', `/api/defects/${defect}/${address}`, { body, ifMatch: await by.seen(defect) });
-
-/** A leak at the pump on its own aircraft, and the filter card started for it. */
-async function started(registration: string, name = 'odrin'): Promise<{ defect: string; work: string }> {
-  const { aircraft } = await scene.person('odrin').get<Shapes['Fleet']>('/api/fleet');
-  const written = await scene.person('odrin').post<Shapes['ActDone']>('/api/defects', {
-    aircraft: aircraft.find((one) => one.registration === registration)?.id,
-    origin: 'technician',
-    description: 'Case-drain filter indicator is out.',
-    recordedAt: clock(),
-    item: { entry: '29-13-11', units: ['1'] },
-  });
-  const defect = written.body.defect.id;
-  const by = scene.person(name);
-  await act(by, defect, 'cards', { card: 'case-drain-filter' });
-  const { works } = await by.get<Shapes['CardsOfDefect']>(`/api/defects/${defect}/cards`);
-  return { defect, work: works[0]?.id ?? '' };
-}
 
 describe('a library of cards', () => {
   const load = (by: string, content: CardLibraryContent) =>
@@ -104,61 +76,12 @@ describe('a library of cards', () => {
   });
 });
 
-describe('a step that needs two people', () => {
-  let defect: string;
-  let work: string;
-  const leak = (second?: string) => ({ work, step: 'leak-check', result: 'begun', ...(second && { second }) });
-
-  it('asks who is there: somebody else who works for this operator', async () => {
-    ({ defect, work } = await started('Q-KEA'));
-    const view = await scene.person('odrin').get<Shapes['CardWorkView']>(`/api/defects/${defect}/cards/${work}`);
-    expect(view.people.map(({ id }) => id)).toContain(ids['tamsel']);
-    expect(view.people.map(({ id }) => id)).not.toContain(ids['kesh']);
-    const upTo = view.work.steps.findIndex(({ id }) => id === 'leak-check');
-    await doSteps(scene.person('odrin'), work, { defect, pass, until: view.work.steps[upTo]?.id ?? '' });
-    const alone = await refused(scene.person('odrin'), defect, 'card-steps', leak());
-    expect([alone.code, alone.detail]).toEqual([
-      'second-person-missing',
-      'Step leak-check needs a second person (somebody at the pump switch on the headset), and Odrin Vask names nobody.',
-    ]);
-    const codes = [];
-    for (const second of [ids['odrin'], ids['kesh'], '00000000-0000-4000-8000-000000000000']) {
-      codes.push((await refused(scene.person('odrin'), defect, 'card-steps', leak(second))).code);
-    }
-    expect(codes).toEqual(['second-person-same', 'invalid-input', 'invalid-input']);
-  });
-
-  it('keeps who it was in the history, and that one does not inspect it', async () => {
-    await act(scene.person('odrin'), defect, 'card-steps', leak(ids['wick']));
-    const { history } = await scene.person('odrin').get<Shapes['DefectView']>(`/api/defects/${defect}`);
-    expect(history.at(-1)?.words).toBe('Step leak-check begun, to last 5 min, with Wick Straddock');
-    pass(5);
-    const readings = [
-      { id: 'pressure', value: 3000, unit: 'psi' },
-      { id: 'case', value: 80, unit: 'C' },
-    ];
-    await act(scene.person('odrin'), defect, 'card-steps', { work, step: 'leak-check', result: 'ran', readings });
-    await act(scene.person('odrin'), defect, 'card-steps', {
-      work,
-      step: 'leak-check',
-      result: 'looked',
-      findings: 'dry',
-    });
-    await act(scene.person('odrin'), defect, 'card-steps', { work, step: 'shut-down', result: 'done' });
-    const looked = { work, step: 'second-look', findings: 'tight' };
-    const query = { act: 'card-inspection', work };
-    const own = await scene.person('wick').signRefused(defect, 'card-inspections', query, looked);
-    expect(own.code).toBe('inspector-did-it');
-    expect(own.detail).toContain('Wick Straddock had a hand in step leak-check');
-  });
-});
-
 describe('a tool that is issued', () => {
   it('is missed by the general verification and by the aircraft until it is returned', async () => {
-    const { defect, work } = await started('Q-KEC');
+    const { defect, work } = await scene.started('Q-KEC');
     const odrin = scene.person('odrin');
-    await scene.rectify('odrin', defect, { complete: false });
-    await doSteps(odrin, work, { defect, pass, until: 'torque' });
+    await scene.scene.rectify('odrin', defect, { complete: false });
+    await doSteps(odrin, work, { defect, pass: scene.pass, until: 'torque' });
     const seen = { toolsAccounted: true, panelsClosed: true, registerChecked: true };
     const refusal = await odrin.signRefused(defect, 'verification', { act: 'verify' }, seen);
     expect(refusal.code).toBe('tools-not-returned');
@@ -176,7 +99,7 @@ describe('a card that is stopped half-worked', () => {
   const reason = 'No seals in the store.';
 
   it('stands in what a shift hands over, with its next step', async () => {
-    ({ defect, work } = await started('Q-KED', 'tamsel'));
+    ({ defect, work } = await scene.started('Q-KED', 'tamsel'));
     await act(scene.person('tamsel'), defect, 'card-steps', { work, step: 'zero', result: 'done' });
     const { aircraft } = (await scene.person('odrin').get<Shapes['DefectView']>(`/api/defects/${defect}`)).defect;
     const register = await scene.person('odrin').get<Shapes['RegisterView']>(`/api/aircraft/${aircraft}/left`);
@@ -194,7 +117,7 @@ describe('a card that is stopped half-worked', () => {
   });
 
   it('is stated in the release as what is not complete, and does not close the item', async () => {
-    const other = await started('Q-KEB', 'tamsel');
+    const other = await scene.started('Q-KEB', 'tamsel');
     await act(scene.person('tamsel'), other.defect, 'card-steps', { work: other.work, step: 'zero', result: 'done' });
     const odrin = scene.person('odrin');
     await odrin.sign(
@@ -233,11 +156,11 @@ describe('a card that is stopped half-worked', () => {
 
 describe('a one-off authorisation on a card', () => {
   it('stands for the steps and the signature of its job, and then no more', async () => {
-    const { defect } = await started('Q-KEP');
+    const { defect } = await scene.started('Q-KEP');
     const ressa = scene.person('ressa');
     const start = { card: 'static-covers' };
     expect((await refused(ressa, defect, 'cards', start)).code).toBe('authorisation-does-not-cover');
-    const until = new Date(now + 6 * 3_600_000).toISOString();
+    const until = new Date(Date.parse(scene.now()) + 6 * 3_600_000).toISOString();
     const scope = { defect, privilege: 'sign-procedure', validUntil: until, because: 'nobody else is here' };
     const asked = `/api/people/${ids['ressa']}/one-off-statement?${new URLSearchParams(scope).toString()}`;
     const wenna = scene.person('wenna');
@@ -246,9 +169,9 @@ describe('a one-off authorisation on a card', () => {
     await act(ressa, defect, 'cards', start);
     const { works } = await ressa.get<Shapes['CardsOfDefect']>(`/api/defects/${defect}/cards`);
     const work = works.find(({ card }) => card === 'static-covers')?.id ?? '';
-    await doSteps(ressa, work, { defect, pass, second: scene.person('wick') });
+    await doSteps(ressa, work, { defect, pass: scene.pass, second: scene.person('wick') });
     await ressa.sign(defect, 'card-signatures', { act: 'card', work }, { work });
-    expect(await scene.newest('ressa')).toMatchObject({ authorisation: expect.stringContaining('one-off') });
+    expect(await scene.scene.newest('ressa')).toMatchObject({ authorisation: expect.stringContaining('one-off') });
     expect((await refused(ressa, defect, 'cards', start)).code).toBe('authorisation-does-not-cover');
     expect((await ressa.signRefused(defect, 'rectification', { act: 'rectify' }, WORK)).code).toBe(
       'authorisation-does-not-cover',

@@ -38,8 +38,8 @@ export async function doSteps(
   const view = await by.get<Shapes['CardWorkView']>(`/api/defects/${defect}/cards/${work}`);
   const { steps } = view.work;
   const { person } = await by.get<Shapes['SessionView']>('/api/session');
-  const mate = view.people.find(({ id, roles }) => id !== person.id && !roles.includes('technician'))?.id;
   const send = (step: Step, result: object) => act(by, defect, 'card-steps', { work, step: step.id, ...result });
+  const mates = view.people.filter(({ id }) => id !== person.id);
   for (const step of steps) {
     if (step.id === until) return;
     if (step.state === 'done') continue;
@@ -50,10 +50,43 @@ export async function doSteps(
     }
     for (const result of resultsOf(step)) {
       if (result.result === 'waited' || result.result === 'ran') pass(step.minutes ?? SHOWN);
-      const two = step.needs.some(({ kind }) => kind === 'second-person');
-      await send(step, two ? { ...result, second: mate } : result);
+      const ends = ['waited', 'ran', 'looked'].includes(result.result);
+      await send(step, ends ? result : { ...result, ...(await withIt(by, { defect, work, step, mates })) });
     }
   }
+}
+
+interface Aside {
+  defect: string;
+  work: string;
+  step: Step;
+  mates: Shapes['CardWorkView']['people'];
+}
+
+/** The second person, who signs on the same device, and the equipment with its number. */
+async function withIt(by: ApiClient, { defect, work, step, mates }: Aside): Promise<object> {
+  const { work: now } = await by.get<Shapes['CardWorkView']>(`/api/defects/${defect}/cards/${work}`);
+  const stated = now.steps.find(({ id }) => id === step.id)?.needs.filter((need) => need.stated) ?? [];
+  const used = stated.map(({ what, issued, calibrated }) => ({
+    what,
+    number: issued ?? `N-${what}`,
+    ...(calibrated && { calibratedUntil: '2099-12-31' }),
+  }));
+  const two = step.needs.some(({ kind }) => kind === 'second-person');
+  const mate = mates.find(({ roles }) => roles.includes('commander'));
+  return {
+    ...(used.length > 0 && { used }),
+    ...(two && { second: await secondSigns(by, { defect, work, step: step.id, person: mate?.id }) }),
+  };
+}
+
+/** A second person signs in the form of whoever does the step; everybody of the demo has one secret. */
+export async function secondSigns(
+  by: ApiClient,
+  of: { defect: string; work: string; step: string; person: string | undefined },
+): Promise<{ person: string | undefined; secret: string; statement: string }> {
+  const { defect, person, work, step } = of;
+  return { person, ...(await by.signature(defect, { act: 'card-second', work, step })) };
 }
 
 const SHOWN = 3;
@@ -64,7 +97,7 @@ function resultsOf(step: Step): { result: string; [key: string]: unknown }[] {
     case 'measure':
       return [{ result: 'measured', value: readingOf(step.measure).value, unit: step.measure?.unit }];
     case 'renew':
-      return [{ result: 'renewed', partNumber: 'P-1', batch: 'B-1', count: step.renew?.count }];
+      return [{ result: 'renewed', partNumber: 'P-1', batch: 'B-1', certificate: 'C-1', count: step.renew?.count }];
     case 'wait':
       return [begun, { result: 'waited' }];
     case 'run':

@@ -4,6 +4,7 @@ export * from './cards/card.js';
 export { CARDS_SCHEMA } from './cards/cards-schema.js';
 export { cardsAgainstMel } from './cards/check-entries.js';
 export { loadCards, readCards, type LoadedCards } from './cards/load-cards.js';
+export { isDay } from './checks/numbers.js';
 export { stepsLeadingTo } from './cards/steps-leading-to.js';
 export * from './facts.js';
 export * from './fact-key.js';

@@ -30,6 +30,31 @@ export class ReadingBody {
 
 const RESULTS = ['done', 'measured', 'renewed', 'begun', 'waited', 'ran', 'looked', 'out', 'in'] as const;
 
+export class SecondPersonBody {
+  @Id({ description: 'Who is there as the second person.' })
+  person!: string;
+
+  @Text(2000, { description: 'The statement that was shown to the second person, word for word.', optional: true })
+  statement?: string;
+
+  @Text(200, { description: "The second person's own secret.", optional: true })
+  secret?: string;
+}
+
+export class EquipmentBody {
+  @Text(200, { description: 'Which need of the step, as the card calls it.', example: 'pressure gauge' })
+  what!: string;
+
+  @Text(60, { description: 'The number that stands on it.' })
+  number!: string;
+
+  @ApiPropertyOptional({ description: 'Its last day of calibration, YYYY-MM-DD.', example: '2027-03-01' })
+  @IfGiven()
+  @Matches(/^\d{4}-\d\d-\d\d$/, { message: '$property must be a day such as 2027-03-01' })
+  @IsISO8601({ strict: true })
+  calibratedUntil?: string;
+}
+
 export class StepBody {
   @Id({ description: 'The work on the card, by the id it was started under.' })
   work!: string;
@@ -39,7 +64,7 @@ export class StepBody {
 
   @OneOf(RESULTS, {
     description:
-      'done: do, verify. measured: value, unit. renewed: partNumber, batch, count. begun: a wait or a run begins (minutes, where the aircraft shows them). waited: it is over. ran: readings. looked: findings. out, in: count and number.',
+      'done: do, verify. measured: value, unit. renewed: partNumber, batch, count, certificate. begun: a wait or a run begins (minutes, where the aircraft shows them). waited: it is over. ran: readings. looked: findings. out, in: count and number.',
   })
   result!: (typeof RESULTS)[number];
 
@@ -80,8 +105,17 @@ export class StepBody {
   @Text(2000, { description: 'What the look afterwards found.', optional: true })
   findings?: string;
 
-  @Id({ description: 'Who is there with you, where the step needs two people.', optional: true })
-  second?: string;
+  @Text(60, { description: 'Reference of its release certificate, where the card asks.', optional: true })
+  certificate?: string;
+
+  @Nested(() => SecondPersonBody, {
+    description: 'The second person, who signs here without being signed in.',
+    optional: true,
+  })
+  second?: SecondPersonBody;
+
+  @NestedList(() => EquipmentBody, 20, { description: 'Which equipment was used.', optional: true })
+  used?: EquipmentBody[];
 }
 
 export class InspectionBody {

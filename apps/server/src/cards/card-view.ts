@@ -11,11 +11,12 @@ import {
   missingOf,
   stepsMissingBefore,
 } from '#deferrals';
-import { type Card, type CardStep, type Measure, PAIRS, referenceInWords } from '#mel';
-import { wordsOfResult } from '../defects/words-of-card-act.js';
+import { type Card, type CardStep, type Measure, type Need, PAIRS, referenceInWords, statedNeeds } from '#mel';
+import { wordsOfResult, wordsOfUsed } from '../defects/words-of-card-act.js';
+import type { LastUsed } from './equipment-used.js';
 import type { AgainstManual } from './revisions.js';
 
-export function cardWorkView(life: DefectLife, work: CardWork, against: AgainstManual) {
+export function cardWorkView(life: DefectLife, work: CardWork, against: AgainstManual, used: LastUsed) {
   const { started, ended } = work;
   const { card } = started;
   const accounts = accountsOf(life, work);
@@ -31,7 +32,7 @@ export function cardWorkView(life: DefectLife, work: CardWork, against: AgainstM
     startedAt: started.enteredAt,
     ended: ended === null ? null : { how: HOW[ended.kind], by: ended.by.name, at: ended.enteredAt },
     cautions: [...(card.cautions ?? [])],
-    steps: card.steps.map((step) => stepView(work, step, accounts)),
+    steps: card.steps.map((step) => stepView(work, step, accounts, used)),
     accounts: accounts.map(accountView),
     missing: ended === null ? missingOf(life, work) : [],
     newerRevision: against.newerRevision,
@@ -45,7 +46,7 @@ export function confirmedView({ confirmation }: AgainstManual) {
   return confirmation === null ? null : { by: confirmation.by.name, at: confirmation.by.signedAt };
 }
 
-function stepView(work: CardWork, step: CardStep, accounts: readonly AccountStands[]) {
+function stepView(work: CardWork, step: CardStep, accounts: readonly AccountStands[], used: LastUsed) {
   const done = doneBy(work, step);
   const waitsFor = stepsMissingBefore(work, step).map(({ id }) => id);
   const lasting = step.kind === 'wait' || step.kind === 'run' ? lastingOf(work, step) : null;
@@ -57,7 +58,7 @@ function stepView(work: CardWork, step: CardStep, accounts: readonly AccountStan
     kind: step.kind,
     text: step.text,
     cautions: [...(step.cautions ?? [])],
-    needs: (step.needs ?? []).map(({ kind, what }) => ({ kind, what })),
+    needs: (step.needs ?? []).map((need) => needView(need, accounts, used)),
     licence: step.licence ? [...step.licence] : [],
     takes: step.takes ?? null,
     state: done ? 'done' : open,
@@ -66,6 +67,7 @@ function stepView(work: CardWork, step: CardStep, accounts: readonly AccountStan
       ? {
           by: done.by.name,
           second: secondOf(work, step),
+          used: usedIn(work, step),
           at: done.enteredAt,
           words: done.kind === 'card-inspected' ? done.findings : wordsOfResult(done.result),
         }
@@ -81,6 +83,25 @@ function secondOf(work: CardWork, step: CardStep): string | null {
   return named?.kind === 'card-stepped' ? (named.second?.name ?? null) : null;
 }
 
+/** Which equipment, by its number: stated with the step, or as a wait or a run began. */
+function usedIn(work: CardWork, step: CardStep): string[] {
+  const told = actsOn(work, step.id).findLast((act) => act.kind === 'card-stepped' && act.used !== undefined);
+  return told?.kind === 'card-stepped' ? (told.used ?? []).map(wordsOfUsed) : [];
+}
+
+function needView(need: Need, accounts: readonly AccountStands[], used: LastUsed) {
+  const { kind, what, calibrated = false, licence = [], account } = need;
+  return {
+    kind,
+    what,
+    calibrated,
+    stated: statedNeeds({ needs: [need] }).length > 0,
+    issued: accounts.find((one) => one.account.id === account)?.number ?? null,
+    last: used.get(what) ?? null,
+    licence: [...licence],
+  };
+}
+
 /** What the step asks for; every key is there, null where its kind has no such thing. */
 function asksOf(step: CardStep, accounts: readonly AccountStands[]) {
   const lasts = step.kind === 'wait' || step.kind === 'run' ? step.lasts : null;
@@ -90,7 +111,8 @@ function asksOf(step: CardStep, accounts: readonly AccountStands[]) {
       : undefined;
   return {
     measure: step.kind === 'measure' ? measureView(step.measure) : null,
-    renew: step.kind === 'renew' ? { part: step.part, count: step.count ?? 1 } : null,
+    renew:
+      step.kind === 'renew' ? { part: step.part, count: step.count ?? 1, certified: step.certified ?? false } : null,
     minutes: lasts !== null && 'minutes' in lasts ? lasts.minutes : null,
     shownBy: lasts !== null && 'shownBy' in lasts ? lasts.shownBy : null,
     readings: step.kind === 'run' ? step.readings.map(measureView) : [],

@@ -7,11 +7,12 @@ import { CardsController } from './cards.controller.js';
 import { CardsService } from './cards.service.js';
 import { CardLibraryController } from './library.controller.js';
 import { CardLibraryService } from './library.service.js';
+import { SecondPersons } from './second-persons.service.js';
 
 /** Work cards, and the library that they come from. */
 @Module({
   imports: [DefectsModule, MelModule, PeopleModule],
   controllers: [CardsController, CardLibraryController],
-  providers: [CardShelf, CardsService, CardLibraryService],
+  providers: [CardShelf, CardsService, SecondPersons, CardLibraryService],
 })
 export class CardsModule {}

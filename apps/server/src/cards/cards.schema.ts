@@ -1,4 +1,4 @@
-import { instant, list, object, oneOf, orNull, ref, type Shape, text, whole, yesNo } from '../openapi/shape.js';
+import { day, instant, list, object, oneOf, orNull, ref, type Shape, text, whole, yesNo } from '../openapi/shape.js';
 
 const measure = object({
   id: text('Which reading.'),
@@ -22,12 +22,27 @@ const account = object(
   'Something that the card alters: counted out and in.',
 );
 
+const need = object({
+  kind: oneOf(['tool', 'part', 'equipment', 'supplies', 'second-person'], 'What kind of thing.'),
+  what: text('Which.'),
+  stated: yesNo('Which one it is, is stated with the step.'),
+  calibrated: yesNo('Until when it is calibrated, too.'),
+  issued: orNull(text('Of a tool: the number of the one that the card issued.')),
+  last: orNull(
+    object(
+      { number: text('Its number.'), calibratedUntil: orNull(day('Its last day of calibration.')) },
+      'The one that the operator used last, while it is in calibration.',
+    ),
+  ),
+  licence: list(text('Of a second person: one of these licence categories.')),
+});
+
 const step = object({
   id: text('Which step.'),
   kind: oneOf(['do', 'verify', 'measure', 'renew', 'wait', 'out', 'in', 'inspect', 'run'], 'What is asked.'),
   text: text('What is to be done.'),
   cautions: list(text('A caution.')),
-  needs: list(object({ kind: text('tool, part, equipment or second-person'), what: text('Which.') })),
+  needs: list(need),
   licence: list(text('One of these licence categories is needed; none named: whoever may sign procedures.')),
   takes: orNull(whole('How long it takes, in minutes.')),
   state: oneOf(['waits', 'next', 'begun', 'ran', 'done'], 'Where it stands; waits: for other steps.'),
@@ -35,7 +50,8 @@ const step = object({
   done: orNull(
     object({
       by: text('Who.'),
-      second: orNull(text('Who was there as the second person.')),
+      second: orNull(text('Who was there as the second person, and signed.')),
+      used: list(text('Which equipment was used, by its number and calibration.')),
       at: instant('When'),
       words: text('What was read, counted or found.'),
     }),
@@ -48,7 +64,13 @@ const step = object({
     }),
   ),
   measure: orNull(measure),
-  renew: orNull(object({ part: text('Which part.'), count: whole('How many.') })),
+  renew: orNull(
+    object({
+      part: text('Which part.'),
+      count: whole('How many.'),
+      certified: yesNo('The reference of its release certificate is asked for.'),
+    }),
+  ),
   minutes: orNull(whole('How long it lasts, from the card.')),
   shownBy: orNull(text('What on the aircraft shows how long it lasts: somebody reads it there.')),
   readings: list(measure),

@@ -1,16 +1,8 @@
 import { Inject, Injectable } from '@nestjs/common';
-import {
-  type Actor,
-  type CardWork,
-  doneBy,
-  proceduresBrought,
-  proceduresOwed,
-  rowsBroughtBy,
-  type DefectLife,
-} from '#deferrals';
-import { doStep, inspectStep, signCard, startCard, stopCard, type StepAsked } from '#deferrals';
+import { type CardWork, doneBy, proceduresBrought, proceduresOwed, rowsBroughtBy, type DefectLife } from '#deferrals';
+import { doStep, inspectStep, signCard, startCard, stopCard } from '#deferrals';
 import type { Card } from '#mel';
-import { newId, type AircraftRow, type DefectRow, type Member, type Tx } from '#store';
+import { newId, type AircraftRow, type DefectRow, type Tx } from '#store';
 import { type Calling, numbersUsed, type Scene, signed } from '../defects/acting.js';
 import { ActingService } from '../defects/acting.service.js';
 import { livesOf } from '../defects/defect-book.js';
@@ -18,11 +10,14 @@ import { DefectViews } from '../defects/defect-views.service.js';
 import { flightOr404 } from '../dispatch/dispatch.service.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
-import { actorOf, authorisedActor } from '../people/signer.js';
+import { authorisedActor } from '../people/signer.js';
 import type * as Bodies from './bodies.js';
 import { CardShelf } from './card-shelf.js';
 import { cardWorkView, offeredView } from './card-view.js';
+import { lastUsed } from './equipment-used.js';
+import { askedOf } from './step-asked.js';
 import { againstManual } from './revisions.js';
+import { colleagues, needsTwo, SecondPersons } from './second-persons.service.js';
 
 /** Work on cards under a defect. Each act is a rule of libs/deferrals; here they are only carried out. */
 @Injectable()
@@ -32,6 +27,7 @@ export class CardsService {
     private readonly acting: ActingService,
     private readonly views: DefectViews,
     private readonly shelf: CardShelf,
+    private readonly seconds: SecondPersons,
   ) {}
 
   /** The cards that were started for a defect, and those that may be. */
@@ -49,7 +45,9 @@ export class CardsService {
     const { defect } = (await this.views.view(tx, id)).body;
     const at = this.now();
     const people = needsTwo(work) ? await colleagues(tx, at) : [];
-    return { version: row.version, body: { at, defect, work: cardWorkView(life, work, against), people } };
+    const { base } = await tx.operators.current();
+    const used = await lastUsed(tx, work, at, base);
+    return { version: row.version, body: { at, defect, work: cardWorkView(life, work, against, used), people } };
   }
 
   start(calling: Calling, id: string, body: Bodies.StartCardBody): Promise<object> {
@@ -68,11 +66,12 @@ export class CardsService {
     });
   }
 
-  step(calling: Calling, id: string, body: Bodies.StepBody): Promise<object> {
+  async step(calling: Calling, id: string, body: Bodies.StepBody): Promise<object> {
+    const proof = await this.seconds.prove(calling.session, body.second);
     return this.acting.act(calling, id, null, async (scene) => {
-      const { work, step } = body;
-      const second = body.second === undefined ? {} : { second: await secondPerson(scene, body.second) };
-      const command = { id: newId(), ...(await actor(scene)), work, step, result: askedOf(body), ...second };
+      const { work, step, used = [] } = body;
+      const second = await this.seconds.of(scene, body, proof);
+      const command = { id: newId(), ...(await actor(scene)), work, step, result: askedOf(body), used, ...second };
       return doStep(scene.life, command, scene.context);
     });
   }
@@ -132,16 +131,6 @@ async function found(tx: Tx, id: string): Promise<{ row: DefectRow; aircraft: Ai
   return { row, aircraft, life: opened.life };
 }
 
-/** Somebody who works for this operator now. */
-async function secondPerson({ tx, context }: Scene, id: string): Promise<Actor> {
-  const member = await tx.people.member(id);
-  if (!member || !worksAt(member, context.now)) {
-    const reason = 'is nobody who works for this operator now';
-    throw new Problem('invalid-input', `The second person ${reason}.`, { errors: [{ pointer: '/second', reason }] });
-  }
-  return actorOf(tx, id, member.roles[0] ?? 'technician');
-}
-
 async function actor({ tx, session, aircraft, context, life }: Scene) {
   const operator = await tx.operators.current();
   return authorisedActor(tx, {
@@ -154,18 +143,6 @@ async function actor({ tx, session, aircraft, context, life }: Scene) {
     now: context.now,
   });
 }
-
-const needsTwo = ({ started }: CardWork): boolean =>
-  started.card.steps.some(({ needs = [] }) => needs.some(({ kind }) => kind === 'second-person'));
-
-/** Who may be named as a second person. */
-async function colleagues(tx: Tx, at: string): Promise<{ id: string; name: string; roles: string[] }[]> {
-  const members = (await tx.people.members()).filter((member) => worksAt(member, at));
-  return members.map(({ personId, name, roles }) => ({ id: personId, name, roles }));
-}
-
-const worksAt = ({ validFrom, validUntil }: Member, at: string): boolean =>
-  validFrom <= at && (validUntil === null || at < validUntil);
 
 /** The title that the statement names. Where there is no such work, the rule says so after the signature was looked at. */
 function titled({ cards }: DefectLife, id: string): { work: string } {
@@ -186,28 +163,4 @@ function workLine(work: CardWork) {
     stepsDone: card.steps.filter((step) => doneBy(work, step) !== undefined).length,
     steps: card.steps.length,
   };
-}
-
-/** What is not given is empty, and the rule that misses it says what it asks for. */
-function askedOf(body: Bodies.StepBody): StepAsked {
-  const { result, count = 1 } = body;
-  const number = body.number === undefined ? {} : { number: body.number };
-  switch (result) {
-    case 'done':
-    case 'waited':
-      return { kind: result };
-    case 'measured':
-      return { kind: result, value: body.value ?? Number.NaN, unit: body.unit ?? '' };
-    case 'renewed':
-      return { kind: result, partNumber: body.partNumber ?? '', batch: body.batch ?? '', count };
-    case 'begun':
-      return { kind: result, ...(body.minutes === undefined ? {} : { minutes: body.minutes }) };
-    case 'ran':
-      return { kind: result, readings: (body.readings ?? []).map(({ id, value, unit }) => ({ id, value, unit })) };
-    case 'looked':
-      return { kind: result, findings: body.findings ?? '' };
-    case 'out':
-    case 'in':
-      return { kind: result, count, ...number };
-  }
 }

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
-import { admitSignature, confirms, newerRevision } from '#deferrals';
+import { admitSignature, confirms, dayIn, newerRevision } from '#deferrals';
 import { cardsAgainstMel, readCards, referenceInWords } from '#mel';
 import { newId, type Tx } from '#store';
 import { storedPeople } from '../defects/people-in-acts.js';
@@ -73,6 +73,7 @@ export class CardLibraryService {
   async recordRevision(tx: Tx, session: Session, body: Bodies.ManualRevisionBody) {
     const { manual, task, revision, issuedOn } = body;
     const recordedAt = this.now();
+    await notInFuture(tx, issuedOn, recordedAt);
     const known = (await manualRevisions(tx)).some(
       (one) => one.manual === manual && one.task === (task ?? null) && one.revision === revision,
     );
@@ -95,6 +96,7 @@ export class CardLibraryService {
   async confirm(tx: Tx, { session, proof }: Confirming, body: Bodies.ConfirmationBody) {
     const { aircraftType, against, sign } = body;
     const { card, wrote } = await this.confirmable(tx, body);
+    await notConfirmedBefore(tx, body, wrote);
     const statement = confirmationOf(card.title, referenceInWords(card.reference), against);
     if (sign.statement !== statement) {
       throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });
@@ -133,6 +135,27 @@ export class CardLibraryService {
     }
     return { card, wrote };
   }
+}
+
+/** A year that was mistyped would stand above every revision to come. */
+async function notInFuture(tx: Tx, issuedOn: string, at: string): Promise<void> {
+  const today = dayIn(at, (await tx.operators.current()).base);
+  if (issuedOn <= today) return;
+  const reason = `lies in the future: today is ${today}`;
+  throw new Problem('invalid-input', `The day it was issued ${reason}.`, {
+    errors: [{ pointer: '/issuedOn', reason }],
+  });
+}
+
+/** One confirmation stands for all: a second signature would say nothing more. */
+async function notConfirmedBefore(
+  tx: Tx,
+  { aircraftType, card, against }: Bodies.ConfirmationBody,
+  wrote: string,
+): Promise<void> {
+  const all = await tx.cards.confirmations(aircraftType);
+  const before = all.some((one) => one.card === card && one.wrote === wrote && one.against === against);
+  if (before) throw new Problem('confirmed-already', `Card ${card} is confirmed against revision ${against}.`);
 }
 
 function libraryLine({ aircraftType, document, revision, effectiveOn, inForce, loadedAt }: LibraryRow) {

@@ -1,6 +1,15 @@
 /** One act on one defect: locked, read, decided by the rules, written with its record, answered. */
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { type Act, type Context, type DefectLife, isSignature, type Privilege, type Signature } from '#deferrals';
+import {
+  type Act,
+  type Context,
+  type DefectLife,
+  isSignature,
+  type Privilege,
+  type Signature,
+  signaturesOf,
+} from '#deferrals';
+import type { Role } from '#mel';
 import type { AircraftRow, DefectRow, Tx } from '#store';
 import type { SignBody } from '../http/fields.js';
 import { seenVersion } from '../http/headers.js';
@@ -109,16 +118,36 @@ function nowAfter({ acts }: DefectLife, now: string): string {
   return Date.parse(last) > Date.parse(now) ? last : now;
 }
 
+/** Who signs, if not the person of the session alone. */
+interface SigningPerson {
+  personId: string;
+  role: Role | 'cabin';
+  proof: Proof;
+}
+
 /** The signature under the statement that was shown; refused when another one was shown. */
 export async function signed(
   scene: Scene,
   act: SignedAct,
   privilege: Privilege,
-  sign: SignBody,
+  sign: Pick<SignBody, 'statement'>,
   more: Partial<StatementFacts> = {},
 ): Promise<Signature> {
-  const { tx, session, proof, aircraft, row, settings, context } = scene;
+  const { session, proof } = scene;
   if (proof === null) throw new Error('Nobody was proved to be the signer.');
+  const signer = { personId: session.personId, role: session.roles[0] ?? 'technician', proof };
+  return signedBy(scene, signer, act, privilege, sign, more);
+}
+
+/** The same, by a person who was proved beside the one of the session. */
+export async function signedBy(
+  { tx, aircraft, row, settings, context, life }: Scene,
+  signer: SigningPerson,
+  act: SignedAct,
+  privilege: Privilege,
+  sign: Pick<SignBody, 'statement'>,
+  more: Partial<StatementFacts>,
+): Promise<Signature> {
   const facts = {
     registration: aircraft.registration,
     number: defectNumber(aircraft, row),
@@ -131,21 +160,19 @@ export async function signed(
   }
   const operator = await tx.operators.current();
   return signatureOf(tx, {
+    ...signer,
     operatorCode: operator.code,
-    personId: session.personId,
-    role: session.roles[0] ?? 'technician',
     aircraftType: aircraft.type,
     privilege,
-    job: { defect: scene.life.defect, usedNumbers: numbersUsed(scene.life) },
+    job: { defect: life.defect, usedNumbers: numbersUsed(life) },
     statement,
     now: context.now,
-    proof,
   });
 }
 
 /** Authorisations that a signature was given on: a one-off among them is used up. */
 export function numbersUsed({ acts }: DefectLife): string[] {
-  return acts.flatMap(({ by }) => (isSignature(by) ? [by.authorisation.number] : []));
+  return acts.flatMap((act) => signaturesOf(act).map(({ authorisation }) => authorisation.number));
 }
 
 /** The confirmation that a signer gets. */

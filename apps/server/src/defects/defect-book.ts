@@ -6,6 +6,7 @@ import {
   isSignature,
   replay,
   type Signature,
+  signaturesOf,
   standing,
   underZoneData,
   type ZoneDifference,
@@ -120,7 +121,7 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
       entryId: entry.id,
     }),
   );
-  if (isSignature(by)) tx.send(keepSignature(tx, entry, by));
+  for (const given of signaturesOf(act)) tx.send(keepSignature(tx, entry, given));
   await keepRegister(tx, aircraft, row, act, now);
 }
 

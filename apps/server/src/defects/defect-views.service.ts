@@ -17,6 +17,7 @@ import { basisWords } from './deferral-check.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
 import { FLIGHTS_AHEAD, legsFrom, projectionOf } from './projection.js';
 import { readably } from './readable-refusal.js';
+import { secondInWords } from './second-in-words.js';
 import { repeatLines, repeatsOfFleet } from './repeats.js';
 import { type StatementQuery, statementOf } from './statements.js';
 import {
@@ -96,7 +97,7 @@ export class DefectViews {
     const [opened] = await livesOf(tx, [row]);
     if (!opened) throw new Error(`Defect ${id} has no life.`);
     const settings = await this.dispatch.settings(tx);
-    const { act, entry, row: melRow, document, work, staysOpen, unforeseen } = query;
+    const { act, entry, row: melRow, document, work, step, staysOpen, unforeseen } = query;
     // Said before anybody proves who they are, and not after.
     if (SETS_A_DEADLINE.includes(act)) await readably(aircraft, [opened], () => needZoneData(settings.deferral));
     const item = entry === undefined ? undefined : { entry, units: [] };
@@ -110,6 +111,7 @@ export class DefectViews {
     };
     const more = {
       ...(work ? { work: titleOfCard(opened.life, work) ?? work } : {}),
+      ...(work && step ? { step: secondInWords(opened.life, work, step) } : {}),
       ...(staysOpen ? { staysOpen } : {}),
       ...(unforeseen ? { unforeseen } : {}),
       ...(act === 'extend'

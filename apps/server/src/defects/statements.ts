@@ -27,6 +27,7 @@ export const SIGNED_ACTS = [
   'join',
   'verify',
   'card',
+  'card-second',
   'card-inspection',
   'card-stop',
   'correct',
@@ -42,6 +43,8 @@ export interface StatementFacts {
   basis?: string;
   /** Which procedure, for `procedure`; the title of the card, for acts on a card. */
   work?: string;
+  /** Which step and what of the second person it asks, in words; only for `card-second`. */
+  step?: string;
   /** What is granted, in words; only for `extend`. */
   extension?: string;
   /** What reads otherwise and what that moves, in words; only for `correct`. */
@@ -72,6 +75,9 @@ export class StatementQuery {
     optional: true,
   })
   work?: string;
+
+  @Text(40, { description: 'Which step of the card, for `card-second`.', optional: true })
+  step?: string;
 
   @OneOf(CORRECTABLE, { description: 'What is to read otherwise, for `correct`.', optional: true })
   field?: CorrectableWord;
@@ -130,6 +136,8 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
       return `I went over ${facts.registration} after the work on defect ${facts.number}: all tools are accounted for, all panels and cowls opened are closed, and what is left on the aircraft is what its register says.`;
     case 'card':
       return `Every step of work card "${facts.work ?? ''}" was done for ${what} as the approved manual says. Everything it opened, pulled, inhibited or fitted is undone, or stands in the register of what is left on the aircraft.`;
+    case 'card-second':
+      return `I am the second person at step ${facts.step ?? ''} of work card "${facts.work ?? ''}" for ${what}. I am there myself and do my part of it; somebody else does the step.`;
     case 'card-inspection':
       return `I inspected what work card "${facts.work ?? ''}" names for ${what}, independently of whoever did it.`;
     case 'card-stop':

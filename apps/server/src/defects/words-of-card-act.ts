@@ -1,4 +1,4 @@
-import type { ActOf, StepResult } from '#deferrals';
+import type { ActOf, EquipmentUsed, StepResult } from '#deferrals';
 import { referenceInWords } from '#mel';
 
 export type CardActKind = 'card-started' | 'card-stepped' | 'card-inspected' | 'card-signed' | 'card-stopped';
@@ -9,7 +9,11 @@ export function wordsOfCardAct(act: ActOf<CardActKind>): string {
     case 'card-started':
       return `Work card started: ${act.card.title} (${referenceInWords(act.card.reference)})`;
     case 'card-stepped':
-      return `Step ${act.step} ${wordsOfResult(act.result)}${act.second ? `, with ${act.second.name}` : ''}`;
+      return [
+        `Step ${act.step} ${wordsOfResult(act.result)}`,
+        ...(act.second ? [`with ${act.second.name}, who signed`] : []),
+        ...(act.used ?? []).map((one) => `by ${wordsOfUsed(one)}`),
+      ].join(', ');
     case 'card-inspected':
       return `Step ${act.step} inspected independently: ${act.findings}`;
     case 'card-signed':
@@ -19,6 +23,10 @@ export function wordsOfCardAct(act: ActOf<CardActKind>): string {
   }
 }
 
+/** "pressure gauge G-7, calibrated until 2026-03-01" */
+export const wordsOfUsed = ({ what, number, calibratedUntil }: EquipmentUsed): string =>
+  `${what} ${number}${calibratedUntil === null ? '' : `, calibrated until ${calibratedUntil}`}`;
+
 export function wordsOfResult(result: StepResult): string {
   switch (result.kind) {
     case 'done':
@@ -26,7 +34,7 @@ export function wordsOfResult(result: StepResult): string {
     case 'measured':
       return `read ${result.value} ${result.unit}`;
     case 'renewed':
-      return `renewed ${result.count} of ${result.partNumber}, batch ${result.batch}`;
+      return `renewed ${result.count} of ${result.partNumber}, batch ${result.batch}${result.certificate ? `, certificate ${result.certificate}` : ''}`;
     case 'begun':
       return `begun, to last ${result.minutes} min`;
     case 'waited':

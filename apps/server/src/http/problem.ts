@@ -171,6 +171,11 @@ export const PROBLEMS = {
     title: 'This revision was loaded before',
     next: 'Give the changed text a revision of its own; one that was loaded stays as it is.',
   },
+  'confirmed-already': {
+    status: 409,
+    title: 'The card is confirmed against this revision already',
+    next: 'Nothing is left to do: the card can be signed.',
+  },
   'too-many-feeds': {
     status: 409,
     title: 'You hold as many calendar feeds as one person may',

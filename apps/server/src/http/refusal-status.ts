@@ -23,6 +23,8 @@ const WRONG_INPUT: readonly RefusalCode[] = [
   'reading-missing',
   'second-person-missing',
   'second-person-same',
+  'equipment-not-stated',
+  'certificate-missing',
 ];
 
 /** Somebody else may do it. */
@@ -44,6 +46,8 @@ const WRONG_PERSON: readonly RefusalCode[] = [
   'own-inspection-never',
   'same-person-taking',
   'step-needs-licence',
+  'second-person-unsigned',
+  'second-person-needs-licence',
   'inspector-did-it',
   'card-steps-of-others',
 ];

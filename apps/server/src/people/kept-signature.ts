@@ -36,15 +36,37 @@ interface RecordedSigned {
   who: string | null;
   what: string;
   aircraft: { registration: string } | null;
-  payload: { act?: { by?: SignedPart }; signature?: SignedPart };
+  payload: { act?: { by?: SignedPart; second?: SignedPart }; signature?: SignedPart };
 }
 
-type SignedPart = Partial<Pick<SignatureRow, 'statement' | 'method' | 'evidence' | 'signedAt'> & { role: Role }>;
+type SignedPart = Partial<
+  Pick<SignatureRow, 'statement' | 'method' | 'evidence' | 'signedAt'> & {
+    role: Role;
+    person: string;
+    authorisation: object;
+  }
+>;
+
+/**
+ * The signature that an entry repeats, and whose it is: that of whoever acted, or at a step of a work card, which its doer
+ * does not sign, that of the second person. @param who acted, as the entry says; null where nobody is named
+ */
+export function signatureIn(
+  { act, signature }: RecordedSigned['payload'],
+  who: string | null,
+): { given: SignedPart; signer: string | null } {
+  const { by, second } = act ?? {};
+  if (by?.statement === undefined && second?.statement !== undefined) {
+    return { given: second, signer: second.person ?? null };
+  }
+  return { given: by ?? signature ?? {}, signer: who };
+}
 
 /** What the entry of a signature says of it. */
-export function recordedWith(canonical: Uint8Array): RecordedSigned & { signed: SignedPart } {
+export function recordedWith(canonical: Uint8Array): RecordedSigned & { signed: SignedPart; signer: string | null } {
   const entry = JSON.parse(new TextDecoder().decode(canonical)) as RecordedSigned;
-  return { ...entry, signed: entry.payload.act?.by ?? entry.payload.signature ?? {} };
+  const { given, signer } = signatureIn(entry.payload, entry.who);
+  return { ...entry, signed: given, signer };
 }
 
 /**
@@ -54,7 +76,7 @@ export function recordedWith(canonical: Uint8Array): RecordedSigned & { signed: 
 export function misfitsOfSignature(row: SignatureRow, canonical: Uint8Array, reference: string | null): string[] {
   const misfits: string[] = [];
   if (hexOf(leafHash(canonical)) !== row.contentSha256) misfits.push('the content is not the one that was signed');
-  const { who, signed } = recordedWith(canonical);
+  const { signer, signed } = recordedWith(canonical);
   for (const key of ['statement', 'method', 'evidence'] as const) {
     if (signed[key] !== row[key]) misfits.push(`the ${key} is not the one in the record`);
   }
@@ -62,6 +84,6 @@ export function misfitsOfSignature(row: SignatureRow, canonical: Uint8Array, ref
   if (Date.parse(signed.signedAt ?? '') !== Date.parse(row.signedAt)) {
     misfits.push('the signedAt is not the one in the record');
   }
-  if (reference !== null && who !== reference) misfits.push('the signer is not the person in the record');
+  if (reference !== null && signer !== reference) misfits.push('the signer is not the person in the record');
   return misfits;
 }

@@ -132,7 +132,33 @@ export class SignInService {
     return { method: 'password', evidence: session };
   }
 
-  /** The same, for a statement that is always the same. */
+  /**
+   * Proves a second person who signs in the form of somebody else, on one device: by the secret, which is never remembered
+   * longer than that of any signature. Nobody is signed in by it, and the session goes on as it was.
+   */
+  async proveBeside({ sessionId }: Signer, personId: string, name: string, secret: string): Promise<Proof> {
+    if ((await this.store.identity.firstUntil(personId)) !== null) {
+      throw new Problem('own-secret-needed', `${name} has a first secret still, so nothing was signed.`);
+    }
+    if ((await this.store.identity.credentialOf(personId)) === null) {
+      const next = `${name} does the step signed in on a device of their own, and you sign there as the second person.`;
+      throw new Problem('secret-wrong', `${name} has no secret here, so nothing was signed.`, { next });
+    }
+    try {
+      await this.proveSecret(personId, secret);
+    } catch (error) {
+      if (!(error instanceof Problem) || error.code !== 'secret-wrong') throw error;
+      const reason = `is not the secret of ${name}`;
+      const said = {
+        next: `${name} enters their own secret again.`,
+        errors: [{ pointer: '/second/secret', reason }],
+      };
+      throw new Problem('secret-wrong', `What was entered ${reason}, so nothing was signed.`, said);
+    }
+    return { method: 'password', evidence: `session ${sessionId} of another, own secret` };
+  }
+
+  /** As `proveAgain`, for a statement that is always the same. */
   async proveFor(person: Signer, sign: SignBody, statement: string, request: Addressed): Promise<Proof> {
     // Whoever handed the first secret over would otherwise keep a way in beside the own one.
     if ((await this.store.identity.firstUntil(person.personId)) !== null) {

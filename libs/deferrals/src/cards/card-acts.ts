@@ -45,8 +45,8 @@ export interface ReadingTaken {
 export type StepResult =
   | { kind: 'done' }
   | { kind: 'measured'; value: number; unit: string }
-  /** `batch` is the batch, serial or certificate number of what was fitted new. */
-  | { kind: 'renewed'; partNumber: string; batch: string; count: number }
+  /** `batch` is the batch or serial number of what was fitted new; `certificate` the reference of its release. */
+  | { kind: 'renewed'; partNumber: string; batch: string; count: number; certificate?: string }
   /** A wait or a run begins. `minutes`: what the aircraft showed, or what the card says. */
   | { kind: 'begun'; minutes: number }
   | { kind: 'waited' }
@@ -57,6 +57,17 @@ export type StepResult =
   /** Counted in. `item` is the id of what stood in the register; `number` is what was read on it. */
   | { kind: 'in'; count: number; number: string | null; item: string | null };
 
+/** Which piece of equipment was used in a step. */
+export interface EquipmentUsed {
+  /** As the card calls it. */
+  what: string;
+  number: string;
+  /** The last day of its calibration, YYYY-MM-DD; null where the card asks for none. */
+  calibratedUntil: string | null;
+  /** The operator's calendar day on which it was used. */
+  usedOn: string;
+}
+
 /** A step needs no secret, but nobody does one without the right: `on` is the authorisation as it stood then. */
 export interface CardStepped extends ActBase<'card-stepped', Actor> {
   /** Id of the act that started the card. */
@@ -64,8 +75,10 @@ export interface CardStepped extends ActBase<'card-stepped', Actor> {
   step: string;
   on: Authorisation;
   result: StepResult;
-  /** Who was there with whoever did it, where the step needs two. */
-  second?: Actor;
+  /** Who was there with whoever did it, where the step needs two: the rule takes nobody who did not sign. */
+  second?: Actor | Signature;
+  /** What was used, where the card asks which one. */
+  used?: EquipmentUsed[];
 }
 
 export interface CardInspected extends ActBase<'card-inspected'> {

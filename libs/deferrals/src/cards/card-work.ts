@@ -2,7 +2,7 @@
 import { stepsBefore, type Card, type CardAccount, type CardStep, type StepKind, type StepOf } from '#mel';
 import type { DefectLife } from '../defect-life.js';
 import { Refusal } from '../refusal.js';
-import type { CardInspected, CardStepped } from './card-acts.js';
+import type { CardInspected, CardStepped, StepResult } from './card-acts.js';
 import type { CardWork } from './card-life.js';
 
 /** Throws Refusal `card-not-open`. */
@@ -51,6 +51,9 @@ const FINISHES: Record<StepKind, CardStepped['result']['kind'] | null> = {
   inspect: null,
   run: 'looked',
 };
+
+/** Ends what was begun with its second person and its equipment. */
+export const onlyEnds = ({ kind }: StepResult): boolean => kind === 'waited' || kind === 'ran' || kind === 'looked';
 
 /** A step in words for a list: "seal: Renew both seals" */
 export function stepInWords({ id, text }: CardStep): string {

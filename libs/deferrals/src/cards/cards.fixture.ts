@@ -3,7 +3,7 @@ import type { Card } from '#mel';
 import type { DefectLife } from '../defect-life.js';
 import { actor, authorisation, context, signed } from '../invented.fixture.js';
 import { proceed } from '../replay.js';
-import { doStep, type StepAsked } from './do-step.js';
+import { type DoStep, doStep, type StepAsked } from './do-step.js';
 import { inspectStep } from './inspect-step.js';
 import { signCard, type SignCard } from './sign-card.js';
 import { startCard } from './start-card.js';
@@ -53,6 +53,9 @@ export const card = (over: Partial<Card> = {}): Card => ({
   ...over,
 });
 
+/** What goes with a step besides its result; `base` is the operator's zone. */
+type With = Pick<DoStep, 'second' | 'used'> & { base?: string };
+
 /** A clock that the test moves, and one person after another at the same card. */
 export class Bench {
   private minutes = 0;
@@ -83,10 +86,15 @@ export class Bench {
     return this.write(startCard(this.life, command, context(this.now)));
   }
 
-  step(step: string, result: StepAsked, person = 'tech', on = authorisation(person), second?: string): this {
-    const command = { id: this.id(), by: actor(person), on, work: this.work, step, result };
-    const said = second === undefined ? command : { ...command, second: actor(second) };
-    return this.write(doStep(this.life, said, context(this.now)));
+  step(step: string, result: StepAsked, person = 'tech', on = authorisation(person), more: With = {}): this {
+    const { base = 'UTC', ...said } = more;
+    const command = { id: this.id(), by: actor(person), on, work: this.work, step, result, ...said };
+    return this.write(doStep(this.life, command, context(this.now, { settings: { base } })));
+  }
+
+  /** A second person who signs now. */
+  mate(person = 'mate', over: Parameters<typeof signed>[2] = {}): With {
+    return { second: signed(person, this.now, over) };
   }
 
   inspect(step: string, person = 'second', over = {}): this {

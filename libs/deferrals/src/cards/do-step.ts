@@ -9,8 +9,9 @@ import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { leave, undo } from '../leaving/left-items.js';
 import { notFittedElsewhere, notNeededElsewhere } from '../leaving/not-fitted-elsewhere.js';
-import type { Actor, Authorisation } from '../people.js';
+import type { Actor, Authorisation, Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
+import { dayIn } from '../repeating/good-for.js';
 import { admitAuthorisation } from '../signing/admit-signature.js';
 import { needText } from '../writing-up/need-text.js';
 import { admitStep } from './admit-step.js';
@@ -18,7 +19,9 @@ import type { CardStepped, StepResult } from './card-acts.js';
 import type { CardWork } from './card-life.js';
 import { accountOf, actsOn, isStep, needCard, needStep, withCard } from './card-work.js';
 import { admitIn, admitOut, outOf } from './counted.js';
+import { admitEquipment, type EquipmentStated } from './equipment.js';
 import { admitBegun, admitLasted } from './lasting.js';
+import { admitRenewed } from './renewed.js';
 import { admitMeasured, admitReadings } from './measured.js';
 import { admitSecondPerson } from './second-person.js';
 
@@ -35,7 +38,8 @@ export const cardStepped: ActRule<'card-stepped'> = {
       job: { defect: life.defect, acts: life.acts },
     });
     admitStep(work, step, act.by, act.on);
-    admitSecondPerson(step, act);
+    admitSecondPerson(life, step, act);
+    admitEquipment(life, work, step, act);
     admitResult(life, work, step, act);
   },
   changes: (life, act) => ({
@@ -72,17 +76,6 @@ function endedRun(work: CardWork, { id }: CardStep): boolean {
   return last?.kind === 'card-stepped' && last.result.kind === 'ran';
 }
 
-function admitRenewed(
-  { id, part, count = 1 }: CardStep & { kind: 'renew' },
-  result: StepResult & { kind: 'renewed' },
-): void {
-  needText('the part number of what was fitted new', result.partNumber);
-  needText('the batch, serial or certificate number of what was fitted new', result.batch);
-  if (result.count !== count) {
-    throw new Refusal('renewed-too-few', { step: id, part, asked: count, given: result.count });
-  }
-}
-
 const ASKED: Record<CardStep['kind'], string> = {
   do: 'do it and say so',
   verify: 'look and say so',
@@ -107,16 +100,20 @@ export interface DoStep extends Command<Actor> {
   step: string;
   on: Authorisation;
   result: StepAsked;
-  second?: Actor;
+  second?: Actor | Signature;
+  used?: EquipmentStated[];
 }
 
 export function doStep(life: DefectLife, command: DoStep, context: Context): CardStepped[] {
-  const { work, step, on, second } = command;
+  const { work, step, on, second, used = [] } = command;
   const result = resultOf(life, command);
   if (result.kind === 'out' && result.item !== null) notFittedElsewhere([result.item], context);
   if (result.kind === 'in' && result.item !== null) notNeededElsewhere([result.item], context);
   const head = { kind: 'card-stepped' as const, ...headOf(command, context), defect: life.defect };
-  return decided(cardStepped, life, { ...head, work, step, on, result, ...(second && { second }) });
+  const usedOn = dayIn(context.now, context.settings.base);
+  const stated = used.map(({ what, number, calibratedUntil = null }) => ({ what, number, calibratedUntil, usedOn }));
+  const more = { ...(second && { second }), ...(stated.length > 0 && { used: stated }) };
+  return decided(cardStepped, life, { ...head, work, step, on, result, ...more });
 }
 
 function resultOf(life: DefectLife, { id, work: workId, step: stepId, result }: DoStep): StepResult {

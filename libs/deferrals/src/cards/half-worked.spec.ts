@@ -19,13 +19,7 @@ import { proceed, replay } from '../replay.js';
 import { Bench, card } from './cards.fixture.js';
 import { stoppedHalfWorked } from './stopped-half-worked.js';
 
-const SWITCH = { kind: 'second-person', what: 'somebody at the pump switch' } as const;
-const withHelp = card({
-  steps: card().steps.map((step) => (step.id === 'leak' ? { ...step, needs: [SWITCH] } : step)),
-});
 const begin = () => new Bench(writtenUp('2026-01-26T10:00Z'));
-const atLeak = () => begin().start({ card: withHelp }).until('leak');
-const helped = () => atLeak().step('leak', { kind: 'begun' }, 'tech', authorisation('tech'), 'mate').pass(5);
 
 /** Brought to where only the release is missing. */
 const ready = (on: Bench) => {
@@ -33,23 +27,6 @@ const ready = (on: Bench) => {
   const life = proceed(on.life, restore(on.life, { id: 'back', by, reference: 'AMM' }, context(on.now)));
   return goneOver(life, by, on.now);
 };
-
-describe('a step that needs a second person', () => {
-  it('is not begun alone, nor with oneself, and says what for', () => {
-    const alone = refusalOf(() => atLeak().step('leak', { kind: 'begun' }), 'second-person-missing');
-    expect(alone.message).toContain('(somebody at the pump switch), and Person tech names nobody');
-    const self = () => atLeak().step('leak', { kind: 'begun' }, 'tech', authorisation('tech'), 'tech');
-    expect(refusalOf(self).code).toBe('second-person-same');
-  });
-
-  it('is done with the one who was named as it began, and nobody who helped inspects it', () => {
-    const on = helped().step('leak', { kind: 'ran', readings: [{ id: 'case', value: 71, unit: 'C' }] });
-    on.step('leak', { kind: 'looked', findings: 'dry' });
-    expect(refusalOf(() => on.inspect('second', 'mate')).code).toBe('inspector-did-it');
-    expect(() => on.inspect('second', 'third')).not.toThrow();
-    expect(replay(on.life.acts)).toEqual(on.life);
-  });
-});
 
 describe('a card that is stopped half-worked', () => {
   const stopped = () => {

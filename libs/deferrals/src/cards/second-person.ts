@@ -1,27 +1,47 @@
 /**
- * A step that needs two people is not done alone: whoever does it names who is there with them. Manual operation of a start
- * valve asks for one on the ground and one on the flight deck (common practice, no source).
+ * A step that needs two people is not done alone, and not on the word of one of them: the second person signs for himself,
+ * with what the card asks of him. Manual operation of a start valve asks for one on the ground and one on the flight deck
+ * (common practice, no source).
  */
-import type { CardStep } from '#mel';
+import type { CardStep, Need } from '#mel';
+import type { DefectLife } from '../defect-life.js';
+import { isSignature, type Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
+import { admitSignature } from '../signing/admit-signature.js';
 import { needText } from '../writing-up/need-text.js';
 import type { CardInspected, CardStepped } from './card-acts.js';
+import { onlyEnds } from './card-work.js';
 
-/** Throws Refusal. A wait or a run names the person as it begins. */
-export function admitSecondPerson({ id, needs = [] }: CardStep, { by, second, result }: CardStepped): void {
-  const asked = needs.find(({ kind }) => kind === 'second-person');
-  if (second !== undefined) {
-    needText('the identity of the second person', second.person);
-    needText('the name of the second person', second.name);
-    if (second.person === by.person) throw new Refusal('second-person-same', { step: id, name: by.name });
-    return;
+/** What the card asks of the second person of a step; undefined where it needs none. */
+export const secondNeeded = ({ needs = [] }: Pick<CardStep, 'needs'>): Need | undefined =>
+  needs.find(({ kind }) => kind === 'second-person');
+
+/** Throws Refusal. A wait or a run is signed by the second person as it begins. */
+export function admitSecondPerson(life: DefectLife, step: CardStep, act: CardStepped): void {
+  const { by, second, result, enteredAt } = act;
+  const { id } = step;
+  const asked = secondNeeded(step);
+  if (second === undefined) {
+    if (asked === undefined || onlyEnds(result)) return;
+    throw new Refusal('second-person-missing', { step: id, what: asked.what, name: by.name });
   }
-  if (asked === undefined || ENDS.includes(result.kind)) return;
-  throw new Refusal('second-person-missing', { step: id, what: asked.what, name: by.name });
+  needText('the identity of the second person', second.person);
+  needText('the name of the second person', second.name);
+  if (second.person === by.person) throw new Refusal('second-person-same', { step: id, name: by.name });
+  if (!isSignature(second)) throw new Refusal('second-person-unsigned', { step: id, second: second.name });
+  const job = { defect: life.defect, acts: life.acts };
+  const signing = { aircraft: life.aircraft, enteredAt, act: 'card-second', job };
+  admitSignature(second, asked?.privilege ?? null, signing);
+  admitLicence(id, asked, second);
 }
 
-/** What ends a step that was begun with its second person. */
-const ENDS: readonly CardStepped['result']['kind'][] = ['waited', 'ran', 'looked'];
+function admitLicence(step: string, asked: Need | undefined, { name, authorisation }: Signature): void {
+  const { licence } = asked ?? {};
+  const { licenceCategories: held } = authorisation;
+  if (licence === undefined || licence.some((one) => held.includes(one))) return;
+  const facts = { step, asked: licence.join(' or '), name, held: held.length > 0 ? held : 'none' };
+  throw new Refusal('second-person-needs-licence', facts);
+}
 
 /** Whether a person had a hand in what was done: as the one who did it, or as the second. */
 export const hadAHand = (act: CardStepped | CardInspected, person: string): boolean =>

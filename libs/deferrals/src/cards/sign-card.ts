@@ -107,7 +107,7 @@ function whatFollows(work: CardWork, life: DefectLife, { thenId, by }: SignCard,
 function partsOf({ steps }: CardWork): { partNumber: string; certificate: string }[] {
   return steps.flatMap((act) =>
     act.kind === 'card-stepped' && act.result.kind === 'renewed'
-      ? [{ partNumber: act.result.partNumber, certificate: act.result.batch }]
+      ? [{ partNumber: act.result.partNumber, certificate: act.result.certificate ?? act.result.batch }]
       : [],
   );
 }

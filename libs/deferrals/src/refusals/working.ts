@@ -54,13 +54,43 @@ export const WORKING_REFUSALS = {
   },
   'second-person-missing': {
     sentence: 'Step {step} needs a second person ({what}), and {name} names nobody.',
-    next: 'Name who is there with you. Alone this step is not begun.',
+    next: 'Have that person sign in the form of this step with their own secret, beside you. Alone this step is not begun.',
     paragraph: '145.A.45(e); 145.A.47 (from memory)',
   },
   'second-person-same': {
     sentence: '{name} does step {step} and cannot be its second person as well.',
-    next: 'Name somebody else who is there.',
+    next: 'Have somebody else who is there sign.',
     paragraph: '145.A.45(e); 145.A.47 (from memory)',
+  },
+  'second-person-unsigned': {
+    sentence: '{second} is named as the second person of step {step} and did not sign.',
+    next: 'Have {second} read what is certified and enter their own secret in the form of this step.',
+    paragraph: '145.A.45(e); 145.A.47 (from memory)',
+  },
+  'second-person-needs-licence': {
+    sentence: 'Step {step} asks for a second person with a licence of category {asked}; {name} holds {held}.',
+    next: 'Have somebody with a licence of category {asked} be there and sign.',
+    paragraph: '145.A.30(g); 66.A.20(a)',
+  },
+  'equipment-not-stated': {
+    sentence: 'Step {step} uses {what}, and it is not stated which one: {asked}.',
+    next: 'Read it from the equipment and enter it: {asked}.',
+    paragraph: '145.A.40(b) (from memory)',
+  },
+  'equipment-out-of-calibration': {
+    sentence: 'Step {step}: the calibration of {what} {number} ended on {until}; it is used on {usedOn}.',
+    next: 'Take one that is in calibration. Put this one aside, tag it, and tell the tool store.',
+    paragraph: '145.A.40(b) (from memory)',
+  },
+  'tool-not-issued': {
+    sentence: 'Step {step}: number {given} is not the {what} that this card issued: {issued}.',
+    next: 'Use the one that was issued, or return it and issue the other.',
+    paragraph: '145.A.48(a)(1)',
+  },
+  'certificate-missing': {
+    sentence: 'Step {step} fits {part}, and its release certificate is not named.',
+    next: 'Enter the reference of its certificate. A part without one is not fitted: put it aside and tell the store.',
+    paragraph: '145.A.42(a) (from memory)',
   },
   'value-outside-limits': {
     sentence: 'Step {step}: {what} reads {value}; the card allows {limits}.',

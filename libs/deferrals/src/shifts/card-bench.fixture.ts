@@ -1,6 +1,6 @@
 /** Does on the lib what the ledger was asked about, and holds the two against each other. */
 import type { Card, CardStep } from '#mel';
-import { doStep, type StepAsked } from '../cards/do-step.js';
+import { doStep } from '../cards/do-step.js';
 import { inspectStep } from '../cards/inspect-step.js';
 import { signCard } from '../cards/sign-card.js';
 import { startCard } from '../cards/start-card.js';
@@ -12,21 +12,19 @@ import { release } from '../rectifying/release.js';
 import { restore } from '../rectifying/restore.js';
 import { verifyGenerally } from '../rectifying/verify-generally.js';
 import { Refusal } from '../refusal.js';
+import { gaugeOf, resultOf, secondOf } from './card-entered.fixture.js';
 import {
   enter,
-  isRegistered,
   type Ledger,
   ledgerOf,
   mayInspect,
   maySign,
   mayStep,
   mayStop,
-  partOf,
   secondIn,
   thingOf,
   type Try,
 } from './card-ledger.fixture.js';
-import { LATCHES, SEALS } from './card-plan.fixture.js';
 import { good, mayStand, type Pen, sign } from './crew.fixture.js';
 import { Hangar } from './hangar.fixture.js';
 
@@ -89,7 +87,7 @@ export class CardBench extends Hangar {
       step: step.id,
     };
     const result = resultOf(ledger, step, asked);
-    const command = { ...said, result, ...(second === null ? {} : { second: actor(second) }) };
+    const command = { ...said, result, ...secondOf(second, asked), ...gaugeOf(ledger, step, asked) };
     const words = `step ${step.id} of ${ledger.card.id} (${asked.slip})`;
     const done = this.same(words, may, () =>
       this.write(ledger.defect, doStep(life, command, this.given(life.defect))),
@@ -251,41 +249,3 @@ const isWork = ({ state, hands, done }: Ledger): boolean =>
   state === 'signed' || (state === 'stopped' && hands.length + done.size > 0);
 
 const accountAt = (where: string): string => where.replace('bay of ', '');
-
-/** What is entered for the next part of a step, right but for the slip. */
-function resultOf(ledger: Ledger, step: CardStep, { slip, number }: Try): StepAsked {
-  const off = slip === 'count' ? 1 : 0;
-  if (slip === 'kind') return step.kind === 'do' ? { kind: 'waited' } : { kind: 'done' };
-  const part = partOf(ledger, step, slip);
-  if (part === 'begin')
-    return slip === 'value' && step.kind === 'run' ? { kind: 'begun', minutes: 1 } : { kind: 'begun' };
-  switch (step.kind) {
-    case 'measure':
-      return { kind: 'measured', value: slip === 'value' ? 4.1 : 4, unit: 'l' };
-    case 'renew':
-      return { kind: 'renewed', partNumber: 'S-1', batch: 'B-1', count: SEALS - off };
-    case 'wait':
-      return { kind: 'waited' };
-    case 'run':
-      if (part === 'look') return { kind: 'looked', findings: slip === 'value' ? ' ' : 'dry' };
-      return { kind: 'ran', readings: [{ id: 'case', value: slip === 'value' ? 91 : 90, unit: 'C' }] };
-    case 'out':
-      return {
-        kind: 'out',
-        count: countOf(step.account) - off,
-        ...numberOf(step.account, slip === 'number' ? '' : number),
-      };
-    case 'in':
-      return {
-        kind: 'in',
-        count: countOf(step.account) - off,
-        ...numberOf(step.account, slip === 'number' ? `${number}9` : number),
-      };
-    default:
-      return { kind: 'done' };
-  }
-}
-
-const countOf = (account: string): number => (account === 'latches' ? LATCHES : 1);
-
-const numberOf = (account: string, number: string): { number?: string } => (isRegistered(account) ? { number } : {});

@@ -6,8 +6,14 @@ import type { Card, CardStep } from '#mel';
 import { MINUTES } from './card-plan.fixture.js';
 import { mayStand, type Pen } from './crew.fixture.js';
 
-/** What is wrong with how a step is done; `again`: a wait or a run is begun once more. */
-export const SLIPS = ['count', 'number', 'value', 'kind', 'alone', 'oneself', 'again'] as const;
+/**
+ * What is wrong with how a step is done; `again`: a wait or a run is begun once more; `unsigned`: a second person is named
+ * and does not sign; `unstated`: nobody says which gauge; `expired`: its calibration ended the day before.
+ */
+export const SLIPS = [
+  ...(['count', 'number', 'value', 'kind', 'again'] as const),
+  ...(['alone', 'oneself', 'unsigned', 'unstated', 'expired'] as const),
+];
 export type Slip = (typeof SLIPS)[number] | 'none';
 
 /** What somebody did in a step, and who was named as being there. */
@@ -51,7 +57,8 @@ export const ledgerOf = (defect: number, work: string, card: Card): Ledger => ({
 
 export interface Try {
   pen: Pen;
-  second: string;
+  /** How the second person signs. */
+  second: Pen;
   slip: Slip;
   number: string;
   now: number;
@@ -70,7 +77,7 @@ export const needsTwo = ({ needs = [] }: CardStep): boolean => needs.some(({ kin
 /** Who is named as the second person. */
 export function secondIn(step: CardStep, { slip, pen, second }: Try): string | null {
   if (!needsTwo(step) || slip === 'alone') return null;
-  return slip === 'oneself' ? pen.person : second;
+  return slip === 'oneself' ? pen.person : second.person;
 }
 
 export type Part = 'begin' | 'end' | 'look' | 'do';
@@ -101,9 +108,20 @@ export function mayStep(ledger: Ledger, step: CardStep, asked: Try): boolean {
   if (!mayAct(pen, now) || !isInTurn(ledger, step)) return false;
   if (licence !== undefined && !pen.categories.some((one) => licence.includes(one))) return false;
   if (second === pen.person) return false;
-  if (needsTwo(step) && second === null && (part === 'begin' || part === 'do')) return false;
+  const isFirst = part === 'begin' || part === 'do';
+  if (needsTwo(step) && second === null && isFirst) return false;
+  if (second !== null && !maySecond(step, asked)) return false;
+  if (usesGauge(step) && isFirst && (slip === 'unstated' || slip === 'expired')) return false;
   if (part === 'end' && now < (ledger.begun.get(step.id) ?? 0) + MINUTES) return false;
   return isRight(ledger, step, asked);
+}
+
+export const usesGauge = ({ needs = [] }: CardStep): boolean => needs.some(({ kind }) => kind === 'equipment');
+
+/** The second person signs, on a paper that is good for this type, with the category where the card asks for one. */
+function maySecond({ needs = [] }: CardStep, { slip, second, now }: Try): boolean {
+  const asked = needs.some(({ licence }) => licence !== undefined);
+  return slip !== 'unsigned' && mayStand(second, now, null) && (!asked || second.categories.includes('B1'));
 }
 
 /** What is entered fits the card. */

@@ -6,8 +6,10 @@ export interface Block {
   kind: 'breaker' | 'latches' | 'tool' | 'wait' | 'level' | 'seals' | 'run' | 'pin-stays' | 'wipe';
   /** Its steps may be begun before what stands above them. */
   free: boolean;
-  /** It needs a second person. */
-  two: boolean;
+  /** It needs a second person: anybody authorised, or one with a licence of category B1. */
+  two: 'no' | 'anybody' | 'B1';
+  /** It uses a gauge that is calibrated. */
+  gauge: boolean;
 }
 
 export const BLOCKS: Block['kind'][] = [
@@ -52,9 +54,23 @@ function accountOf({ kind }: Block): CardAccount[] {
   return [{ id: kind, pair: 'unlatch-latch', what: kind, where: at.where, count: LATCHES }];
 }
 
-function frontOf({ kind, free, two }: Block): CardStep[] {
-  const needs: Need[] = two ? [{ kind: 'second-person', what: 'somebody at the switch' }] : [];
-  const step = { id: kind, text: `Do ${kind}.`, ...(two ? { needs } : {}), ...(free ? { after: [] } : {}) };
+function needsOf({ two, gauge }: Block): Need[] {
+  const second: Need = { kind: 'second-person', what: 'somebody at the switch' };
+  return [
+    ...(two === 'no' ? [] : [two === 'B1' ? { ...second, licence: ['B1' as const] } : second]),
+    ...(gauge ? [{ kind: 'equipment' as const, what: 'gauge', calibrated: true }] : []),
+  ];
+}
+
+function frontOf(block: Block): CardStep[] {
+  const { kind, free } = block;
+  const needs = needsOf(block);
+  const step = {
+    id: kind,
+    text: `Do ${kind}.`,
+    ...(needs.length > 0 ? { needs } : {}),
+    ...(free ? { after: [] } : {}),
+  };
   switch (kind) {
     case 'breaker':
     case 'latches':

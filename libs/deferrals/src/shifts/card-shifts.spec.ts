@@ -19,7 +19,7 @@ interface Told {
   /** Takes the first step that may be done, instead of any. */
   next: boolean;
   pen: Pen;
-  second: string;
+  second: Pen;
   slip: Slip;
   number: string;
   minutes: number;
@@ -69,7 +69,7 @@ const told: fc.Arbitrary<Told> = fc.record({
   step: fc.nat(30),
   next: fc.constantFrom(true, true, true, false),
   pen: pens,
-  second: fc.constantFrom(...PEOPLE),
+  second: pens,
   slip: fc.oneof(
     { weight: 5, arbitrary: fc.constant<Slip>('none') },
     { weight: 1, arbitrary: fc.constantFrom(...SLIPS) },
@@ -108,7 +108,7 @@ function workThrough(bench: CardBench, ledger: Ledger, number: string): void {
     const step = ledger.card.steps.find((one) => isInTurn(ledger, one));
     if (step === undefined) return;
     const person = step.kind === 'inspect' ? 'dun' : 'arn';
-    const said = { pen: { ...helper, person, holder: person }, second: 'cor', slip: 'none' as const, number };
+    const said = { pen: { ...helper, person, holder: person }, second: good('cor'), slip: 'none' as const, number };
     const done = stepOn(bench, ledger, { ...said, next: true } as Told);
     bench.now += MINUTES;
     if (!done) return;
@@ -162,7 +162,12 @@ function watch(bench: CardBench): void {
 }
 
 const blocks: fc.Arbitrary<Block[]> = fc.array(
-  fc.record<Block>({ kind: fc.constantFrom(...BLOCKS), free: fc.boolean(), two: fc.boolean() }),
+  fc.record<Block>({
+    kind: fc.constantFrom(...BLOCKS),
+    free: fc.boolean(),
+    two: fc.constantFrom('no', 'anybody', 'B1'),
+    gauge: fc.boolean(),
+  }),
   { minLength: 1, maxLength: 4 },
 );
 

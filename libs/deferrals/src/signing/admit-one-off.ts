@@ -4,8 +4,9 @@
  * signature its holder may do the steps of a work card of the job, which are not signed one by one.
  */
 import type { Act } from '../acts.js';
-import { isSignature, type Signature } from '../people.js';
+import type { Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
+import { signaturesOf } from './signatures-of.js';
 
 /** The job that is signed for; null where something else than one defect is signed. */
 export interface Job {
@@ -23,7 +24,9 @@ export function admitOneOff(
   const { oneOff, number } = authorisation;
   if (oneOff === undefined) return;
   if (job === null || oneOff.defect !== job.defect) throw new Refusal('one-off-for-another-job', { name, number });
-  const used = earlier(job.acts, by).find((act) => isSignature(act.by) && act.by.authorisation.number === number);
+  const used = earlier(job.acts, by).find((act) =>
+    signaturesOf(act).some(({ authorisation: one }) => one.number === number),
+  );
   if (used) throw new Refusal('one-off-used', { name, number, usedAt: used.enteredAt });
 }
 

@@ -5,12 +5,20 @@ import { PAIRS } from './card.js';
 const DAY = { type: 'string', pattern: '^\\d{4}-\\d{2}-\\d{2}$' };
 const minutes = { type: 'integer', minimum: 1, maximum: 1440 };
 const count = { type: 'integer', minimum: 1, maximum: 200 };
+const yesNo = { type: 'boolean' };
+const licence = {
+  type: 'array',
+  minItems: 1,
+  maxItems: 4,
+  uniqueItems: true,
+  items: { enum: ['A', 'B1', 'B2', 'C'] },
+};
 
 const common = {
   id: ref('name'),
   text: ref('text'),
   after: { type: 'array', maxItems: 60, uniqueItems: true, items: ref('name') },
-  licence: { type: 'array', minItems: 1, maxItems: 4, uniqueItems: true, items: { enum: ['A', 'B1', 'B2', 'C'] } },
+  licence,
   takes: { type: 'integer', minimum: 0, maximum: 1440 },
   needs: listOf('need', 20),
   cautions: listOf('text', 20),
@@ -21,7 +29,7 @@ const KINDS: Record<string, [required: string[], properties: Record<string, obje
   do: [[], {}],
   verify: [[], {}],
   measure: [['measure'], { measure: ref('measure') }],
-  renew: [['part'], { part: ref('line'), count }],
+  renew: [['part'], { part: ref('line'), count, certified: yesNo }],
   wait: [['lasts'], { lasts: ref('lasts') }],
   out: [['account'], { account: ref('name') }],
   in: [['account'], { account: ref('name') }],
@@ -45,9 +53,12 @@ const step = Object.entries(KINDS).reduceRight<object>(
 
 export const CARD_PARTS = {
   need: closed(['kind', 'what'], {
-    kind: { enum: ['tool', 'part', 'equipment', 'second-person'] },
+    kind: { enum: ['tool', 'part', 'equipment', 'supplies', 'second-person'] },
     what: ref('line'),
     account: ref('name'),
+    calibrated: yesNo,
+    licence,
+    privilege: { enum: ['sign-procedure', 'inspect', 'release'] },
   }),
   account: closed(['id', 'pair', 'what', 'where'], {
     id: ref('name'),
@@ -56,7 +67,7 @@ export const CARD_PARTS = {
     where: ref('line'),
     count,
     kind: { enum: LEFT_KINDS },
-    numbered: { type: 'boolean' },
+    numbered: yesNo,
     undo: ref('text'),
     over: { enum: ['stays', 'found'] },
   }),

@@ -22,13 +22,26 @@ export type CardPurpose = 'procedure' | 'rectification' | 'restoration' | 'check
 /** Licence categories for certifying staff (66.A.20). */
 export type CardLicence = 'A' | 'B1' | 'B2' | 'C';
 
-/** What must be at hand before the step begins. */
+/**
+ * What must be there before the step begins. Tools are issued and returned by an account, equipment is stated by its number
+ * when the step is done, a part is fitted by the step, supplies only lie ready, a second person signs for himself.
+ */
 export interface Need {
-  kind: 'tool' | 'part' | 'equipment' | 'second-person';
+  kind: 'tool' | 'part' | 'equipment' | 'supplies' | 'second-person';
   what: string;
   /** Of a tool: the account of the card that issues it before the step and takes it back after. */
   account?: string;
+  /** Of a tool or of equipment: until when it is calibrated is stated, and it has not run out at the step. */
+  calibrated?: boolean;
+  /** Of a second person: a licence of one of these categories. */
+  licence?: CardLicence[];
+  /** Of a second person: what the authorisation must cover; absent: any on this type. */
+  privilege?: 'sign-procedure' | 'inspect' | 'release';
 }
+
+/** What is stated when the step is done: which one it was, by the number that stands on it. */
+export const statedNeeds = ({ needs = [] }: Pick<CardStep, 'needs'>): Need[] =>
+  needs.filter(({ kind, calibrated }) => kind === 'equipment' || (kind === 'tool' && calibrated === true));
 
 export const PAIRS = {
   'open-close': { out: 'open', in: 'closed' },
@@ -92,7 +105,8 @@ export type CardStep =
   | (StepBase & { kind: 'do' })
   | (StepBase & { kind: 'verify' })
   | (StepBase & { kind: 'measure'; measure: Measure })
-  | (StepBase & { kind: 'renew'; part: string; count?: number })
+  /** `certified`: the reference of the part's release certificate is entered as well. */
+  | (StepBase & { kind: 'renew'; part: string; count?: number; certified?: boolean })
   | (StepBase & { kind: 'wait'; lasts: Minutes })
   | (StepBase & { kind: 'out'; account: string })
   | (StepBase & { kind: 'in'; account: string })

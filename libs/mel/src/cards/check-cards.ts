@@ -9,6 +9,7 @@ import type { Finding } from '../mel-error.js';
 import { accountFindings } from './check-accounts.js';
 import type { Card, CardPurpose, CardStep, Measure, StepOf } from './card.js';
 import { stepsLeadingTo } from './steps-leading-to.js';
+import { needFindings } from './check-needs.js';
 import { toolFindings } from './check-tools.js';
 
 const PURPOSES_OF_MEL: readonly CardPurpose[] = ['procedure'];
@@ -57,6 +58,7 @@ function stepFindings(card: Card, step: CardStep, at: number, path: Path): Findi
     ...(step.kind === 'inspect' ? inspectFindings(card, step, at, path) : []),
     ...(step.kind === 'run' ? readingFindings(step, path) : []),
     ...toolFindings(card, step, path),
+    ...needFindings(step, path),
   ];
 }
 

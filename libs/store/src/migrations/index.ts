@@ -31,6 +31,7 @@ import { FailedAttemptsTold1795605010000 } from './1795605010000-failed-attempts
 import { Concurrences1795606000000 } from './1795606000000-concurrences.js';
 import { Accounts1795606100000 } from './1795606100000-accounts.js';
 import { ListOfErasures1795610000000 } from './1795610000000-list-of-erasures.js';
+import { EquipmentUsed1795630000000 } from './1795630000000-equipment-used.js';
 import { AircraftComeAndGo1795660000000 } from './1795660000000-aircraft-come-and-go.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
@@ -68,5 +69,6 @@ export const migrations = [
   Concurrences1795606000000,
   Accounts1795606100000,
   ListOfErasures1795610000000,
+  EquipmentUsed1795630000000,
   AircraftComeAndGo1795660000000,
 ];

@@ -42,6 +42,16 @@ export class Acts {
     return row?.at?.toISOString() ?? null;
   }
 
+  /** What was told of equipment used at steps of work cards, the latest uses only, the newest last. */
+  async equipmentUsed(): Promise<unknown[]> {
+    const rows = await this.tx.query<{ used: unknown[] }>(
+      `select payload -> 'used' as used from defect_act
+       where operator_id = $1 and payload -> 'used' is not null order by at desc limit 200`,
+      [this.tx.operatorId],
+    );
+    return rows.toReversed().flatMap(({ used }) => used);
+  }
+
   ofAll(defectIds: readonly string[]): Promise<DefectActRow[]> {
     return this.tx.read(DefectActTable, 'defect_id = any($2) order by defect_id, seq', [[...defectIds]]);
   }

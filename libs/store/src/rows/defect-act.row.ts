@@ -31,6 +31,13 @@ export const DefectActTable = new EntitySchema<DefectActRow>({
     entryId: id(),
   },
   uniques: [{ name: 'defect_act_id', columns: ['operatorId', 'id'] }],
+  indices: [
+    {
+      name: 'defect_act_equipment',
+      columns: ['operatorId', 'at'],
+      where: "payload -> 'used' is not null",
+    },
+  ],
   foreignKeys: [
     within('defect_act_defect', 'defect', 'defectId'),
     toMember('defect_act_person', 'personId'),

@@ -6,10 +6,11 @@
  * each change. One aircraft, or one page of the record, is in memory at a time; of rows told only which entry told them.
  * What no record tells, and why, is in `left-out.ts`.
  */
-import { type Act, Refusal, type ZoneDifference } from '#deferrals';
+import { Refusal, type ZoneDifference } from '#deferrals';
 import type { AircraftRow, MelSummary, Recorded, SignatureRow, Store, Tx } from '#store';
 import { asDifference } from '../../defects/defect-book.js';
 import { recordedPeople } from '../../defects/people-in-acts.js';
+import { signatureIn } from '../../people/kept-signature.js';
 import { compareMovements } from './compare-movements.js';
 import { compareRows } from './compare-rows.js';
 import type { Compared } from './compared.js';
@@ -98,7 +99,7 @@ async function compareSignatures(tx: Tx, after: number, compared: Compared): Pro
   const ofEntry = new Map(kept.map((signature) => [signature.entryId, signature]));
   const people = await tx.people.known(kept.map(({ personId }) => personId));
   for (const recorded of page) {
-    const told = signatureIn(recorded);
+    const told = signatureTold(recorded);
     const signature = ofEntry.get(recorded.entry.id) ?? null;
     if (told === null && signature === null) continue;
     compared.rows += 1;
@@ -114,14 +115,13 @@ async function compareSignatures(tx: Tx, after: number, compared: Compared): Pro
 }
 
 /** What an entry says of the signature that was given with it; null when it was not signed. */
-function signatureIn({ entry, leaf }: Recorded): Partial<SignatureRow> | null {
-  const { act, signature } = entry.payload as { act?: Pick<Act, 'by'>; signature?: Partial<SignatureRow> };
-  const given = (act?.by ?? signature ?? {}) as Partial<SignatureRow>;
+function signatureTold({ entry, leaf }: Recorded): Partial<SignatureRow> | null {
+  const { given, signer } = signatureIn(entry.payload as Parameters<typeof signatureIn>[0], entry.who);
   if (given.statement === undefined) return null;
   const { statement, method, evidence, signedAt, authorisation } = given;
   return {
     contentSha256: leaf,
-    ...(entry.who === null ? {} : { personId: entry.who }),
+    ...(signer === null ? {} : { personId: signer }),
     ...Object.fromEntries(
       Object.entries({ statement, method, evidence, signedAt, authorisation }).filter(
         ([, value]) => value !== undefined,
