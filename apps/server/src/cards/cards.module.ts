@@ -2,7 +2,6 @@ import { Module } from '@nestjs/common';
 import { DefectsModule } from '../defects/defects.module.js';
 import { MelModule } from '../mel/mel.module.js';
 import { PeopleModule } from '../people/people.module.js';
-import { CardShelf } from './card-shelf.js';
 import { CardsController } from './cards.controller.js';
 import { CardsService } from './cards.service.js';
 import { CardLibraryController } from './library.controller.js';
@@ -13,6 +12,6 @@ import { SecondPersons } from './second-persons.service.js';
 @Module({
   imports: [DefectsModule, MelModule, PeopleModule],
   controllers: [CardsController, CardLibraryController],
-  providers: [CardShelf, CardsService, SecondPersons, CardLibraryService],
+  providers: [CardsService, SecondPersons, CardLibraryService],
 })
 export class CardsModule {}

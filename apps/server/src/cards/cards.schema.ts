@@ -174,12 +174,17 @@ export const CARD_SHAPES: Record<string, Shape> = {
         confirmed,
       }),
     ),
+    warnings: list(
+      object({ aircraftType: text('For which type.'), card: text('Which card.'), reason: text('In words.') }),
+      'Where the library and the MEL in force do not fit, whichever was loaded last.',
+    ),
     revisions: list(ref('ManualRevision'), 'Revisions of manuals that were recorded, newest first.'),
   }),
   CardsLoaded: object({
     document: text('Which library.'),
     revision: text('Its revision.'),
     cards: whole('How many.'),
+    warnings: list(text('What nobody is held up by, and somebody should mend.')),
   }),
   CardConfirmed: object({ card: text('Which card.'), against: text('The revision.'), confirmed }),
 };

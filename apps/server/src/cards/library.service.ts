@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import { admitSignature, confirms, dayIn, newerRevision } from '#deferrals';
-import { cardsAgainstMel, readCards, referenceInWords } from '#mel';
+import { type Card, cardsAgainstMel, libraryWarnings, readCards, referenceInWords } from '#mel';
 import { newId, type Tx } from '#store';
 import { storedPeople } from '../defects/people-in-acts.js';
 import { Problem } from '../http/problem.js';
@@ -15,6 +15,7 @@ import { signatureOf } from '../people/signer.js';
 import type * as Bodies from './bodies.js';
 import { CardShelf } from './card-shelf.js';
 import { confirmedView } from './card-view.js';
+import { openCardsOf, outsideLibrary } from './open-cards.js';
 import { againstManual, manualRevisions } from './revisions.js';
 
 type LibraryRow = Awaited<ReturnType<Tx['cards']['libraries']>>[number];
@@ -45,7 +46,17 @@ export class CardLibraryService {
       }
     }
     const libraries = (await tx.cards.libraries()).map(libraryLine);
-    return { at: this.now(), libraries, cards, revisions: await manualRevisions(tx) };
+    const warnings = [];
+    for (const type of types) warnings.push(...(await this.warningsFor(tx, type)));
+    return { at: this.now(), libraries, cards, warnings, revisions: await manualRevisions(tx) };
+  }
+
+  /** What of the library in force does not fit the MEL in force, whichever was loaded last. */
+  private async warningsFor(tx: Tx, aircraftType: string) {
+    const mel = await this.mels.inForce(tx, aircraftType);
+    const library = await this.shelf.library(tx, aircraftType);
+    if (mel === null || library === null) return [];
+    return libraryWarnings(library.cards, mel.mel.content).map((one) => ({ aircraftType, ...one }));
   }
 
   /** A bad file loads nothing and every error is named. A good one comes into force at once. */
@@ -53,6 +64,8 @@ export class CardLibraryService {
     const read = readCards(text, file);
     if ('errors' in read) throw notLoaded(file, read.errors);
     const { aircraftType, document, revision, effectiveOn, cards } = read.library;
+    // Always the MEL first, as where an MEL is loaded.
+    await tx.mel.lock(aircraftType);
     await tx.cards.lock(aircraftType);
     const mel = await this.mels.inForce(tx, aircraftType);
     const astray = mel ? cardsAgainstMel(read.library, mel.mel.content, file) : [];
@@ -60,13 +73,19 @@ export class CardLibraryService {
     if (await tx.cards.known(aircraftType, document, revision)) {
       throw new Problem('revision-known', `${document} revision ${revision} for ${aircraftType} is loaded already.`);
     }
+    const before = (await this.shelf.library(tx, aircraftType))?.cards ?? [];
+    const warnings = [
+      ...(mel ? libraryWarnings(cards, mel.mel.content).map(({ reason }) => reason) : []),
+      ...dropped(before, cards),
+      ...outsideLibrary(await openCardsOf(tx, aircraftType), cards),
+    ];
     const content = JSON.stringify(read.library);
     const sha256 = createHash('sha256').update(content).digest('hex');
     const loadedAt = this.now();
     const said = { aircraftType, document, revision, effectiveOn, sha256 };
     await tx.cards.putInForce({ ...said, content, loadedBy: session.personId, loadedAt });
     await recordUnsigned(tx, session, 'cards.loaded', loadedAt, { ...said, cards: cards.length });
-    return { document, revision, cards: cards.length };
+    return { document, revision, cards: cards.length, warnings };
   }
 
   /** From now on no card written from an older revision is signed before it is confirmed. */
@@ -157,6 +176,11 @@ async function notConfirmedBefore(
   const before = all.some((one) => one.card === card && one.wrote === wrote && one.against === against);
   if (before) throw new Problem('confirmed-already', `Card ${card} is confirmed against revision ${against}.`);
 }
+
+const dropped = (before: readonly Card[], now: readonly Card[]): string[] =>
+  before.flatMap(({ id, title }) =>
+    now.some((one) => one.id === id) ? [] : [`"${title}" stood in the library before and is no longer offered`],
+  );
 
 function libraryLine({ aircraftType, document, revision, effectiveOn, inForce, loadedAt }: LibraryRow) {
   return { aircraftType, document, revision, effectiveOn, inForce, loadedAt };

@@ -25,7 +25,11 @@ export const MEL_SHAPES: Record<string, Shape> = {
     loadedAt: instant('When it was loaded'),
   }),
   MelRevisions: object({ revisions: list(ref('MelRevision')) }),
-  MelLoaded: object({ revision: ref('MelRevision'), entries: whole('How many entries.') }),
+  MelLoaded: object({
+    revision: ref('MelRevision'),
+    entries: whole('How many entries.'),
+    warnings: list(text('What of the library of work cards, or of a card under way, this revision leaves behind.')),
+  }),
   EntryHit: object({
     number: text('Entry number.'),
     title: text('Title.'),

@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
-import { type MelContent, readMel } from '#mel';
+import { errorsOf, libraryWarnings, type MelContent, readMel, sharedCardFindings } from '#mel';
 import type { Tx } from '#store';
+import { CardShelf } from '../cards/card-shelf.js';
+import { openCardsOf, outsideMel } from '../cards/open-cards.js';
 import { aircraftOr404 } from '../dispatch/dispatch.service.js';
 import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
@@ -15,6 +17,7 @@ import { MelShelf } from './mel-shelf.js';
 export class MelService {
   constructor(
     private readonly shelf: MelShelf,
+    private readonly cards: CardShelf,
     @Inject(CLOCK) private readonly now: Clock,
   ) {}
 
@@ -30,6 +33,7 @@ export class MelService {
     const stored = JSON.stringify(content);
     const now = this.now();
     await this.refuseKnown(tx, content);
+    const warnings = await this.heldAgainstCards(tx, content, file);
     const id = await tx.mel.add({
       aircraftType: content.aircraftType,
       document: content.document,
@@ -53,7 +57,7 @@ export class MelService {
       times: { enteredAt: now },
       payload: { document, revision: revision.revision, aircraftType, sha256, entries: content.entries.length },
     });
-    return { revision: revisionView(revision), entries: content.entries.length };
+    return { revision: revisionView(revision), entries: content.entries.length, warnings };
   }
 
   /** A revision is loaded once: what was deferred under it must always read the same. */
@@ -64,6 +68,17 @@ export class MelService {
     );
     if (!known) return;
     throw new Problem('revision-known', `${document} revision ${revision} for ${aircraftType} is loaded already.`);
+  }
+
+  /** The MEL prevails, so it only tells what it leaves behind; a card that would be read two ways is refused. */
+  private async heldAgainstCards(tx: Tx, content: MelContent, file: string): Promise<string[]> {
+    const { aircraftType, cards = [] } = content;
+    await tx.cards.lock(aircraftType);
+    const library = (await this.cards.library(tx, aircraftType))?.cards ?? [];
+    const shared = sharedCardFindings(cards, library, 'the library of cards');
+    if (shared.length > 0) throw notLoaded(file, errorsOf(file, content, shared));
+    const astray = library.length > 0 ? libraryWarnings(library, content).map(({ reason }) => reason) : [];
+    return [...astray, ...outsideMel(await openCardsOf(tx, aircraftType), content)];
   }
 
   async search(tx: Tx, aircraftId: string, query: string) {

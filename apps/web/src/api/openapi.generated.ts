@@ -3297,6 +3297,15 @@ export interface components {
       }[];
       /** @description Revisions of manuals that were recorded, newest first. */
       revisions: components['schemas']['ManualRevision'][];
+      /** @description Where the library and the MEL in force do not fit, whichever was loaded last. */
+      warnings: {
+        /** @description For which type. */
+        aircraftType: string;
+        /** @description Which card. */
+        card: string;
+        /** @description In words. */
+        reason: string;
+      }[];
     };
     CardOffered: {
       /** @description Which card. */
@@ -3328,6 +3337,7 @@ export interface components {
       document: string;
       /** @description Its revision. */
       revision: string;
+      warnings: string[];
     };
     CardsOfDefect: {
       /**
@@ -3390,6 +3400,7 @@ export interface components {
         /** @description Who. */
         by: string;
         second: string | null;
+        used: string[];
         /** @description What was read, counted or found. */
         words: string;
       } | null;
@@ -3415,8 +3426,22 @@ export interface components {
       } | null;
       minutes: number | null;
       needs: {
-        /** @description tool, part, equipment or second-person */
-        kind: string;
+        /** @description Until when it is calibrated, too. */
+        calibrated: boolean;
+        issued: string | null;
+        /**
+         * @description What kind of thing.
+         * @enum {string}
+         */
+        kind: 'tool' | 'part' | 'equipment' | 'supplies' | 'second-person';
+        last: {
+          calibratedUntil: string | null;
+          /** @description Its number. */
+          number: string;
+        } | null;
+        licence: string[];
+        /** @description Which one it is, is stated with the step. */
+        stated: boolean;
         /** @description Which. */
         what: string;
       }[];
@@ -3431,6 +3456,8 @@ export interface components {
         what: string;
       }[];
       renew: {
+        /** @description The reference of its release certificate is asked for. */
+        certified: boolean;
         /** @description How many. */
         count: number;
         /** @description Which part. */
@@ -4171,6 +4198,20 @@ export interface components {
       title: string;
       /** @description Installed units. */
       units: string[];
+    };
+    EquipmentBody: {
+      /**
+       * @description Its last day of calibration, YYYY-MM-DD.
+       * @example 2027-03-01
+       */
+      calibratedUntil?: string;
+      /** @description The number that stands on it. */
+      number: string;
+      /**
+       * @description Which need of the step, as the card calls it.
+       * @example pressure gauge
+       */
+      what: string;
     };
     ErasureBody: {
       /** @description Why, for the record: without the name. */
@@ -5044,6 +5085,7 @@ export interface components {
       /** @description How many entries. */
       entries: number;
       revision: components['schemas']['MelRevision'];
+      warnings: string[];
     };
     MelRevision: {
       /** @description Type. */
@@ -6539,6 +6581,14 @@ export interface components {
       /** @description The signature. */
       sign: components['schemas']['SignBody'];
     };
+    SecondPersonBody: {
+      /** @description Who is there as the second person. */
+      person: string;
+      /** @description The second person's own secret. */
+      secret?: string;
+      /** @description The statement that was shown to the second person, word for word. */
+      statement?: string;
+    };
     ServiceBody: {
       /** @description Why it leaves the fleet, or comes back. */
       reason: string;
@@ -6935,6 +6985,8 @@ export interface components {
     StepBody: {
       /** @description Batch, serial or certificate number of what was fitted new. */
       batch?: string;
+      /** @description Reference of its release certificate, where the card asks. */
+      certificate?: string;
       /** @description How many. */
       count?: number;
       /** @description What the look afterwards found. */
@@ -6948,16 +7000,18 @@ export interface components {
       /** @description Readings of a run. */
       readings?: components['schemas']['ReadingBody'][];
       /**
-       * @description done: do, verify. measured: value, unit. renewed: partNumber, batch, count. begun: a wait or a run begins (minutes, where the aircraft shows them). waited: it is over. ran: readings. looked: findings. out, in: count and number.
+       * @description done: do, verify. measured: value, unit. renewed: partNumber, batch, count, certificate. begun: a wait or a run begins (minutes, where the aircraft shows them). waited: it is over. ran: readings. looked: findings. out, in: count and number.
        * @enum {string}
        */
       result: 'done' | 'measured' | 'renewed' | 'begun' | 'waited' | 'ran' | 'looked' | 'out' | 'in';
-      /** @description Who is there with you, where the step needs two people. */
-      second?: string;
+      /** @description The second person, who signs here without being signed in. */
+      second?: components['schemas']['SecondPersonBody'];
       /** @description Which step. */
       step: string;
       /** @description Its unit. */
       unit?: string;
+      /** @description Which equipment was used. */
+      used?: components['schemas']['EquipmentBody'][];
       /** @description The value read. */
       value?: number;
       /** @description The work on the card, by the id it was started under. */
@@ -10680,6 +10734,7 @@ export interface operations {
           | 'join'
           | 'verify'
           | 'card'
+          | 'card-second'
           | 'card-inspection'
           | 'card-stop'
           | 'correct';
@@ -10695,6 +10750,8 @@ export interface operations {
         row?: string;
         /** @description What stays open, for `release`; several joined by "; ". */
         staysOpen?: string;
+        /** @description Which step of the card, for `card-second`. */
+        step?: string;
         /** @description Why one who did the work inspects it, for `inspect`. */
         unforeseen?: string;
         /** @description Which work, for `procedure`; which work on a card, for acts on a card. */

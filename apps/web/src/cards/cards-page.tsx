@@ -33,9 +33,10 @@ export function CardsPage() {
         )}
       </div>
       <Read of={list}>
-        {({ libraries, cards, revisions }) => (
+        {({ libraries, cards, revisions, warnings }) => (
           <>
             <Waiting reading={list} cards={cards} />
+            <Astray warnings={warnings} />
             <Cards cards={cards} />
             <Libraries libraries={libraries} />
             <Revisions revisions={revisions} />
@@ -97,6 +98,23 @@ function Confirm({ card, confirmed }: { card: Line; confirmed(): Promise<void> }
         </SignForm>
       )}
     </details>
+  );
+}
+
+/** Where the library and the MEL leave each other behind: nobody is held up, and somebody mends it. */
+function Astray({ warnings }: Pick<List, 'warnings'>) {
+  if (warnings.length === 0) return null;
+  return (
+    <section>
+      <h2>Library and MEL do not fit: {warnings.length}</h2>
+      <ul>
+        {warnings.map(({ aircraftType, reason }) => (
+          <li key={`${aircraftType} ${reason}`}>
+            {aircraftType}: {reason}.
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

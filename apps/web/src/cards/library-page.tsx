@@ -18,8 +18,8 @@ export function LibraryPage() {
     const body = { file: file.name, text: await file.text() };
     const loaded = await send<Schemas['CardsLoaded']>({ method: 'POST', path: '/cards', body });
     if (!loaded) return;
-    const { document, revision, cards } = loaded.body;
-    carryOver({ title: `${document}, revision ${revision}, is in force with ${cards} cards.`, lines: [] });
+    const { document, revision, cards, warnings } = loaded.body;
+    carryOver({ title: `${document}, revision ${revision}, is in force with ${cards} cards.`, lines: warnings });
     route('/cards');
   }
 

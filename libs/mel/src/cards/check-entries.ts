@@ -2,6 +2,7 @@
 import type { MelContent } from '../content.js';
 import { errorsOf, type Finding, type MelError } from '../mel-error.js';
 import type { Card, CardLibraryContent } from './card.js';
+import { sharedCardFindings } from './hold-library.js';
 
 export const cardEntryFindings = (cards: readonly Card[], mel: Pick<MelContent, 'entries'>): Finding[] => {
   const known = new Set(mel.entries.map(({ number }) => number));
@@ -17,6 +18,10 @@ export const cardEntryFindings = (cards: readonly Card[], mel: Pick<MelContent, 
 /** A library stands in a file of its own, so it is held against the MEL when both are there. `file` names it in errors. */
 export const cardsAgainstMel = (
   library: CardLibraryContent,
-  mel: Pick<MelContent, 'entries'>,
+  mel: Pick<MelContent, 'entries' | 'cards'>,
   file: string,
-): MelError[] => errorsOf(file, library, cardEntryFindings(library.cards, mel));
+): MelError[] =>
+  errorsOf(file, library, [
+    ...cardEntryFindings(library.cards, mel),
+    ...sharedCardFindings(library.cards, mel.cards ?? [], 'the MEL'),
+  ]);
