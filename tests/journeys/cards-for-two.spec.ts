@@ -3,6 +3,8 @@
  * step, and equipment by its number and calibration. 145.A.40; 145.A.47 (from memory).
  */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { run } from '../../apps/cli/src/run.js';
+import type { Compared } from '../../apps/server/src/index.js';
 import type { Shapes } from '../support/api-client.js';
 import { doSteps, secondSigns } from '../support/do-card.js';
 import { act, CardsScene, refused } from './cards-scene.js';
@@ -109,6 +111,23 @@ describe('a step that needs two people', () => {
     const own = await scene.person('wick').signRefused(defect, 'card-inspections', query, looked);
     expect(own.code).toBe('inspector-did-it');
     expect(own.detail).toContain('Wick Straddock had a hand in step leak-check');
+  });
+});
+
+describe('the record', () => {
+  it('tells the signatures of second persons as the tables hold them', async () => {
+    const asked = ['--database', scene.scene.server.ownerUrl, '--json'];
+    const waiting = async (): Promise<number> => {
+      const { stdout } = await run(['record', 'verify', ...asked]);
+      return (JSON.parse(stdout) as { operators: { waiting: number }[] }).operators.reduce(
+        (sum, one) => sum + one.waiting,
+        0,
+      );
+    };
+    await expect.poll(waiting, { timeout: 30_000 }).toBe(0);
+    const { stdout } = await run(['record', 'compare', ...asked]);
+    const { operators } = JSON.parse(stdout) as { operators: Compared[] };
+    expect(operators.flatMap(({ differences }) => differences)).toEqual([]);
   });
 });
 
