@@ -59,6 +59,15 @@ it('a sealer goes on after its connection was cut', async () => {
   expect(errors.length).toBeLessThanOrEqual(1);
 });
 
+it('a read that runs when the store is closed is answered to its end', async () => {
+  const closed = await openedStore(database);
+  const read = closed.withOperator(operator.id, null, async (tx) => {
+    for (let turn = 0; turn < 20; turn += 1) await tx.aircraft.list();
+    return 'to its end';
+  });
+  await Promise.all([closed.close(), expect(read).resolves.toBe('to its end')]);
+});
+
 it('whether the database answers is told', async () => {
   expect(await store.isUp()).toBe(true);
 });

@@ -1,3 +1,4 @@
+import { setTimeout as sleep } from 'node:timers/promises';
 import type { ClientBase } from 'pg';
 import type { DataSource, EntityManager } from 'typeorm';
 import { dataSource, type PoolOptions } from './data-source.js';
@@ -77,6 +78,9 @@ export class Tx extends Transaction {
   }
 }
 
+/** Whatever hangs for longer is cut off with its connection. */
+const LONGEST_WAIT_MS = 5_000;
+
 const uuid = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 
 /** The database as the server sees it. Open one for the whole process. */
@@ -84,6 +88,8 @@ export class Store {
   readonly identity: Identity;
   readonly means: Means;
   private readonly references = new Map<string, string>();
+  /** One for each transaction that runs; settled, without an answer, when it is over. */
+  private readonly running = new Set<Promise<void>>();
 
   constructor(private readonly source: DataSource) {
     this.identity = new Identity(source);
@@ -106,7 +112,14 @@ export class Store {
     for (const id of [operatorId, personId]) {
       if (id !== null && !uuid.test(id)) return Promise.reject(new TypeError(`${JSON.stringify(id)} is not a key.`));
     }
-    return this.inTransaction(operatorId, personId, work, isolation);
+    const running = this.inTransaction(operatorId, personId, work, isolation);
+    const over = running.then(
+      () => undefined,
+      () => undefined,
+    );
+    this.running.add(over);
+    void over.then(() => this.running.delete(over));
+    return running;
   }
 
   /** Every question is sent without waiting for the beginning of the transaction: none is answered outside of it. */
@@ -165,8 +178,13 @@ export class Store {
     );
   }
 
-  close(): Promise<void> {
-    return this.source.destroy();
+  /** Once what runs has ended: a read that its asker no longer waits for is let through, not broken off. */
+  async close(): Promise<void> {
+    const late = sleep(LONGEST_WAIT_MS, undefined, { ref: false });
+    while (this.running.size > 0) {
+      if ((await Promise.race([Promise.all(this.running).then(() => 'over'), late])) !== 'over') break;
+    }
+    await this.source.destroy();
   }
 }
 
