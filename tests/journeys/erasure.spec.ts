@@ -4,23 +4,27 @@ import { verifyRecord } from '#store';
 import type { ApiClient, Shapes } from '../support/api-client.js';
 import { placesOf } from '../support/places-of.js';
 import { withClient } from '../support/with-client.js';
-import { SignatureScene } from './signatures-scene.js';
+import { anotherTechnician, TAVIKS } from './another-technician.js';
+import { SignatureScene, WORK } from './signatures-scene.js';
 
 const REASON = 'Asked for, and nothing binds it any longer.';
-const PERSONAL = ['Straddock', 'QX.66.27730', 'wick'];
 let clock = '2026-01-15T12:00:00.000Z';
 let scene: SignatureScene;
 let quality: ApiClient;
 let signature: Shapes['SignatureView'];
+let defect: string;
 const ids: Record<string, string> = {};
 
 beforeAll(async () => {
-  scene = await SignatureScene.begin(() => clock, ['odrin', 'wick', 'ilva', 'ulla', 'wenna']);
+  scene = await SignatureScene.begin(() => clock, ['odrin', 'ilva', 'ulla', 'wenna']);
+  await anotherTechnician(scene.server);
   const { people } = await scene.person('ulla').get<Shapes['Members']>('/api/people');
   for (const { id, name } of people) ids[name.split(' ')[0]?.toLowerCase() ?? ''] = id;
-  const defect = await scene.written();
-  await scene.rectify('wick', defect);
-  signature = await scene.newest('wick');
+  defect = await scene.written();
+  const tavik = await scene.server.signIn('tavik');
+  await tavik.sign(defect, 'rectification', { act: 'rectify' }, WORK);
+  const { signatures } = await tavik.get<Shapes['Signatures']>('/api/signatures');
+  signature = signatures[0] as Shapes['SignatureView'];
   quality = scene.person('wenna');
 });
 
@@ -47,7 +51,7 @@ async function verified(): Promise<{ misfits: unknown[]; entries: number }> {
 
 describe('it is refused, and what to do next is said,', () => {
   it('while the person works here', async () => {
-    expect(await asked('wick')).toMatchObject({ code: 'still-works', status: 409 });
+    expect(await asked('tavik')).toMatchObject({ code: 'still-works', status: 409 });
   });
 
   it('while the person works for another operator on this server', async () => {
@@ -56,22 +60,32 @@ describe('it is refused, and what to do next is said,', () => {
     expect(await asked('ilva')).toMatchObject({ code: 'still-works' });
   });
 
-  it('while what the person signed has to be kept, with the time until', async () => {
-    await leaves('wick');
+  it('while an item with an entry of the person is open', async () => {
+    await leaves('tavik');
     clock = '2026-01-15T12:02:00.000Z';
-    expect(await asked('wick')).toMatchObject({
+    expect(await asked('tavik')).toMatchObject({
+      code: 'item-open',
+      status: 409,
+      detail: expect.stringMatching(/^Open, with an entry of the person: Q-KEA\/\d+\.$/) as string,
+    });
+    const verified = { toolsAccounted: true, panelsClosed: true, registerChecked: true };
+    await scene.person('odrin').sign(defect, 'release', { act: 'release' }, { verified });
+  });
+
+  it('while what the person signed has to be kept, with the time until: of its last item, too', async () => {
+    expect(await asked('tavik')).toMatchObject({
       code: 'retention-binds',
-      until: '2029-01-15T12:01:00.000Z',
+      until: '2029-01-15T12:02:00.000Z',
       next: expect.stringContaining('Come back after') as string,
     });
   });
 
   it('to everybody but quality and administrators, and for oneself', async () => {
-    clock = '2029-01-15T12:01:00.000Z';
+    clock = '2029-01-15T12:02:00.000Z';
     quality = await scene.server.signIn('wenna');
     const technician = await scene.server.signIn('odrin');
-    const address = `/api/people/${ids['wick']}/erasure`;
-    const body = { reason: REASON, sign: await sign('wick') };
+    const address = `/api/people/${ids['tavik']}/erasure`;
+    const body = { reason: REASON, sign: await sign('tavik') };
     expect(await technician.refused('POST', address, { body })).toMatchObject({ code: 'role-missing' });
     const own = await quality.refused('POST', `/api/people/${ids['wenna']}/erasure`, { body });
     expect(own).toMatchObject({ code: 'not-for-oneself' });
@@ -80,9 +94,9 @@ describe('it is refused, and what to do next is said,', () => {
   });
 
   it('with a reason that names the person, or a statement that was not shown', async () => {
-    const address = `/api/people/${ids['wick']}/erasure`;
-    const given = await sign('wick');
-    const named = { reason: 'Wick asked for it.', sign: given };
+    const address = `/api/people/${ids['tavik']}/erasure`;
+    const given = await sign('tavik');
+    const named = { reason: 'Tavik asked for it.', sign: given };
     expect(await quality.refused('POST', address, { body: named })).toMatchObject({ code: 'invalid-input' });
     const other = { reason: REASON, sign: { ...given, statement: 'I erase.' } };
     expect(await quality.refused('POST', address, { body: other })).toMatchObject({ code: 'statement-not-shown' });
@@ -99,7 +113,7 @@ describe('what is past its period', () => {
       says: expect.stringContaining('deletes nothing') as string,
     });
     const kept = { since: '2026-01-15T12:01:00.000Z', keptUntil: '2029-01-15T12:01:00.000Z' };
-    expect(people.filter(({ id }) => id === ids['wick'])).toMatchObject([{ name: 'Wick Straddock', ...kept }]);
+    expect(people.filter(({ id }) => id === ids['tavik'])).toMatchObject([{ name: 'Tavik Sorremond', ...kept }]);
     expect(people.some(({ id }) => id === ids['odrin'])).toBe(false);
     for (const { keptUntil } of [...defects, ...logs]) expect(keptUntil <= clock).toBe(true);
     expect(logs.length).toBeGreaterThan(0);
@@ -107,8 +121,8 @@ describe('what is past its period', () => {
     expect(await listed()).toMatchObject({ people });
     expect(await verified()).toEqual(entries);
     clock = '2029-01-15T12:00:59.999Z';
-    expect((await listed()).people.some(({ id }) => id === ids['wick'])).toBe(false);
-    clock = '2029-01-15T12:01:00.000Z';
+    expect((await listed()).people.some(({ id }) => id === ids['tavik'])).toBe(false);
+    clock = '2029-01-15T12:02:00.000Z';
   });
 
   it('is shown to quality and administrators alone', async () => {
@@ -119,19 +133,20 @@ describe('what is past its period', () => {
 
 describe('once it is signed', () => {
   it('nothing of the person is left in any table, and the record fits as before', async () => {
-    expect(await placesOf(scene.server.database.adminUrl, PERSONAL)).toEqual(
+    expect(await placesOf(scene.server.database.adminUrl, TAVIKS)).toEqual(
       expect.arrayContaining(['public.person.name']),
     );
     const before = await verified();
     expect(before.misfits).toEqual([]);
-    const body = { reason: REASON, sign: await sign('wick') };
-    const done = await quality.post<Shapes['PersonErased']>(`/api/people/${ids['wick']}/erasure`, body);
+    const body = { reason: REASON, sign: await sign('tavik') };
+    const done = await quality.post<Shapes['PersonErased']>(`/api/people/${ids['tavik']}/erasure`, body);
+    expect(done.body.written).toMatchObject({ places: [] });
     expect(done.body.list).toMatchObject({ written: false, says: expect.stringContaining('--heads') as string });
     expect(done.body.person).toMatchObject({
       name: expect.stringMatching(/^\(name erased\) [0-9a-f]{16}$/) as string,
       licence: null,
     });
-    expect(await placesOf(scene.server.database.adminUrl, PERSONAL)).toEqual([]);
+    expect(await placesOf(scene.server.database.adminUrl, TAVIKS)).toEqual([]);
     expect(await verified()).toEqual({ misfits: [], entries: before.entries + 1 });
   });
 
@@ -151,12 +166,41 @@ describe('once it is signed', () => {
     expect(newest).toHaveLength(1);
     expect(newest[0]?.who).toMatch(/^[0-9a-f]{64}$/);
     expect(newest[0]?.canonical).toContain(REASON);
-    await expect(scene.server.signIn('wick')).rejects.toThrow('401');
+    await expect(scene.server.signIn('tavik')).rejects.toThrow('401');
   });
 
   it('refuses to be done twice', async () => {
-    const body = { reason: REASON, sign: await sign('wick') };
-    const again = await quality.refused('POST', `/api/people/${ids['wick']}/erasure`, { body });
+    const body = { reason: REASON, sign: await sign('tavik') };
+    const again = await quality.refused('POST', `/api/people/${ids['tavik']}/erasure`, { body });
     expect(again).toMatchObject({ code: 'not-found' });
+  });
+});
+
+describe('what people wrote in their own words', () => {
+  it('is found by whole words, with the page of each, and told as what cannot be taken out', async () => {
+    const technician = await scene.server.signIn('odrin');
+    const { aircraft } = await technician.get<Shapes['Fleet']>('/api/fleet');
+    const plane = aircraft.find(({ registration }) => registration === 'Q-KEA');
+    const write = async (description: string) => {
+      const body = { aircraft: plane?.id, origin: 'technician', description, recordedAt: clock };
+      return (await technician.post<Shapes['ActDone']>('/api/defects', body)).body.defect;
+    };
+    const named = [await write('Seal torn.\nMERRONDEL saw it.'), await write('Told by (ilva) at the gate.')];
+    const others = [await write('A silva basket, merrondels inside.'), await write('Merron del found it.')];
+    const found = await quality.get<Shapes['WrittenNames']>(`/api/people/${ids['ilva']}/written-names`);
+    expect(found.places.toSorted((a, b) => (a.name < b.name ? -1 : 1))).toEqual(
+      named.map(({ id, number }) => ({ name: number, page: `/defects/${id}`, texts: 1 })),
+    );
+    expect(others).toHaveLength(2);
+    expect(found).toMatchObject({
+      more: false,
+      says: expect.stringContaining('cannot take these words away') as string,
+    });
+    const nowhere = await quality.get<Shapes['WrittenNames']>(`/api/people/${ids['odrin']}/written-names`);
+    expect(nowhere).toMatchObject({ places: [], says: expect.stringContaining('in none') as string });
+    const address = `/api/people/${ids['ilva']}/written-names`;
+    expect(await technician.refused('GET', address)).toMatchObject({ code: 'role-missing' });
+    const gone = await quality.refused('GET', `/api/people/${ids['tavik']}/written-names`);
+    expect(gone).toMatchObject({ code: 'not-found', detail: expect.stringContaining('erased before') as string });
   });
 });

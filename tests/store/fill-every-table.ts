@@ -190,6 +190,9 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       writtenAt: someInstant,
       entryId,
     });
+    const held = { kind: 'aircraft', subjectId: of.aircraft, reason: 'a claim', placedBy: of.person } as const;
+    await tx.keeping.hold({ ...held, placedAt: someInstant });
+    await tx.keeping.note('aircraft', [of.aircraft], someInstant);
     await tx.idempotency.keep('k', 'f', { status: 201, headers: {}, body: '{}' });
   });
   await withClient(database.adminUrl, async (client) => {

@@ -187,6 +187,7 @@ describe('the guards', () => {
     });
     expect(names).toEqual([
       'await_sealing',
+      'binding_of_person',
       'count_attempt',
       'credential_named',
       'credential_of',
@@ -195,7 +196,6 @@ describe('the guards', () => {
       'erase_person',
       'erased_people',
       'keep_challenge',
-      'keeping_of_person',
       'memberships_of',
       'operators_served',
       'passkey_named',

@@ -56,6 +56,7 @@ export interface RunningServer {
   /** What it found of open deadlines when it started. */
   zoneData: Awaited<ReturnType<typeof startServer>>['zoneData'];
   movementFiles: Server['movementFiles'];
+  keep: Server['keep'];
   /** Every answer that its clients got was held against it. */
   contract: Contract;
   /** Somebody who is not signed in. */
@@ -100,6 +101,7 @@ export async function runningServer(options: RunningOptions = {}): Promise<Runni
     store,
     zoneData: server.zoneData,
     movementFiles: server.movementFiles,
+    keep: server.keep,
     contract,
     visitor,
     signIn: (name, operatorCode) => visitor().signIn(name, operatorCode),

@@ -20,6 +20,7 @@ import {
   LARGEST_FILE_BYTES,
   type MovementFile,
 } from './movements/files/file-intake.service.js';
+import { type KeptRound, KeepingService } from './record/keeping/keeping.service.js';
 import { openApiDocument } from './openapi/document.js';
 import type { Outside } from './outside.module.js';
 import { ConfirmationsService } from './watch/reminders/confirmations.service.js';
@@ -47,6 +48,8 @@ export interface RunningServer {
   zoneData: readonly Looked[];
   /** Looks at every open deferral of an operator and notices what is due; needs `watch`. */
   look(operatorId: string): Promise<LookedAt>;
+  /** Looks at what of an operator is past its period of keeping. */
+  keep(operatorId: string): Promise<KeptRound>;
   /** Takes a file of movement messages in. */
   movementFiles: { largestBytes: number; take(file: MovementFile): Promise<FileTaken> };
   close(): Promise<void>;
@@ -116,6 +119,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       noticing: app.get(NoticingService),
       delivery: app.get(DeliveryService),
       confirmations: app.get(ConfirmationsService),
+      keeping: app.get(KeepingService),
     };
     startWatching(options.store, options.watch, services);
   }
@@ -124,6 +128,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     openApi,
     zoneData,
     look: (operatorId) => app.get(NoticingService).look(operatorId),
+    keep: (operatorId) => app.get(KeepingService).look(operatorId),
     movementFiles: { largestBytes: LARGEST_FILE_BYTES, take: (file) => app.get(FileIntakeService).take(file) },
     async close() {
       await options.watch?.jobs.stop();

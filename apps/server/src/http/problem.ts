@@ -146,6 +146,16 @@ export const PROBLEMS = {
     title: 'It has to be kept for a while yet',
     next: 'Come back after the time given; a period of the operator is changed under its settings.',
   },
+  'item-open': {
+    status: 409,
+    title: 'An item with an entry of the person is open',
+    next: 'Come back once it is closed and its period of keeping has passed.',
+  },
+  'under-hold': {
+    status: 409,
+    title: 'It is held beyond its period of keeping',
+    next: 'Release what is held, under the periods of keeping of the record, once its reason is gone.',
+  },
   'too-long-to-verify-here': {
     status: 409,
     title: 'The record is too long to be read through while a page waits',

@@ -10,9 +10,10 @@ import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock, HEADS, STORE } from '../http/tokens.js';
 import type { ErasureBody } from './bodies.js';
 import { keepSignature, signedPart } from './kept-signature.js';
-import { monthsAfter, monthsKept } from './kept-until.js';
+import { refuseWhileBound } from './kept-until.js';
 import { memberView } from './members.service.js';
 import { SignInService } from './sign-in.service.js';
+import { WrittenNamesService } from './written-names.service.js';
 
 export const ERASING_ROLES = ['quality', 'administrator'] as const;
 
@@ -23,10 +24,18 @@ export class ErasuresService {
     @Inject(CLOCK) private readonly now: Clock,
     @Inject(HEADS) private readonly heads: Pick<HeadExport, 'signNow'> | null,
     private readonly signIn: SignInService,
+    private readonly written: WrittenNamesService,
   ) {}
 
   async statement(tx: Tx, id: string): Promise<object> {
     return { act: 'erasure', statement: statementOf(await this.erasable(tx, id)) };
+  }
+
+  async writtenNames(tx: Tx, id: string): Promise<object> {
+    const member = await tx.people.member(id);
+    if (!member) throw new Problem('not-found', `Nobody with the id ${id} works or worked here.`);
+    if ((await tx.people.erasedOnes()).has(member.reference)) throw erasedAlready();
+    return this.written.of(tx, member);
   }
 
   async erase({ session, request, reply, id }: Called, { reason, sign }: ErasureBody): Promise<object> {
@@ -39,6 +48,7 @@ export class ErasuresService {
         throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });
       }
       refuseNameIn(reason, member);
+      const written = await this.written.of(tx, member);
       const now = this.now();
       const role = ERASING_ROLES.find((one) => session.roles.includes(one)) ?? 'administrator';
       const authorisation = { roles: session.roles };
@@ -57,25 +67,17 @@ export class ErasuresService {
       await keepSignature(tx, entry, given);
       const erased = await tx.people.member(id);
       if (!erased) throw new Error(`Member ${id} was erased and is not there.`);
-      return { status: 200, body: { person: memberView(erased, await tx.people.authorisationsOf(id), now) } };
+      const person = memberView(erased, await tx.people.authorisationsOf(id), now);
+      return { status: 200, body: { person, written } };
     });
     return { ...answer, list: await writtenOutside(this.heads) };
   }
 
-  /** @throws Problem while the person works anywhere, and while any operator has to keep what the person signed */
-  private async erasable(tx: Tx, id: string): Promise<Member> {
+  /** @throws Problem while the person works anywhere, and while any operator has to keep something of the person */
+  async erasable(tx: Tx, id: string): Promise<Member> {
     const member = await tx.people.member(id);
     if (!member) throw new Problem('not-found', `Nobody with the id ${id} works or worked here.`);
-    const now = this.now();
-    const keeping = await tx.people.keepingOf(id);
-    const ended = keeping.flatMap(({ validUntil, ...operator }) =>
-      validUntil === null || validUntil > now ? [] : [monthsAfter(validUntil, monthsKept(operator))],
-    );
-    if (ended.length < keeping.length) {
-      throw new Problem('still-works', 'The person works here, or for another operator on this server.');
-    }
-    const until = ended.toSorted().at(-1) ?? now;
-    if (until > now) throw new Problem('retention-binds', `It has to be kept until ${until}.`, { until });
+    refuseWhileBound(await tx.people.bindingOf(id), this.now());
     return member;
   }
 }

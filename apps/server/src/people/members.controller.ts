@@ -73,6 +73,14 @@ export class MembersController {
   }
 
   @Roles(...ERASING_ROLES)
+  @Get(':id/written-names')
+  @ApiOperation({ summary: 'Where the name of somebody stands in what people wrote, which no erasure takes away.' })
+  @ApiOkResponse({ schema: ref('WrittenNames') })
+  writtenNames(@CurrentSession() { operatorId, personId }: Session, @Param('id', ID) id: string): Promise<object> {
+    return this.store.withOperator(operatorId, personId, (tx) => this.erasures.writtenNames(tx, id));
+  }
+
+  @Roles(...ERASING_ROLES)
   @Post(':id/erasure')
   @HttpCode(200)
   @ApiHeader({ name: 'Idempotency-Key', required: true })

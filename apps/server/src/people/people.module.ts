@@ -16,6 +16,7 @@ import { SignInService } from './sign-in.service.js';
 import { SignOnController } from './sign-on.controller.js';
 import { SignOnService } from './sign-on.service.js';
 import { SignaturesController } from './signatures.controller.js';
+import { WrittenNamesService } from './written-names.service.js';
 
 /** People: accounts, ways to sign in and to sign, authorisations, erasure. */
 @Module({
@@ -35,11 +36,12 @@ import { SignaturesController } from './signatures.controller.js';
     AuthorisationsService,
     OneOffsService,
     ErasuresService,
+    WrittenNamesService,
     Challenges,
     PasskeysService,
     SignOnService,
     { provide: Secrets, useFactory: () => new Secrets(() => Date.now()) },
   ],
-  exports: [SignInService],
+  exports: [SignInService, ErasuresService],
 })
 export class PeopleModule {}

@@ -99,7 +99,22 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
       written: yesNo('The list of erasures outside the database has it.'),
       says: text('What that means for backups.'),
     }),
+    written: ref('WrittenNames'),
   }),
+  WrittenNames: object(
+    {
+      places: list(
+        object({
+          name: text('Number of the item, mark of the aircraft, or what it is.'),
+          page: text('The page that shows it.'),
+          texts: whole('How many texts there hold the name.'),
+        }),
+      ),
+      more: yesNo('There may be more: the search stopped.'),
+      says: text('What can be done about it.'),
+    },
+    'Where name, sign-in name, licence number or mailbox of somebody stands in what people wrote.',
+  ),
   SignatureView: signatureView,
   Signatures: object({ at: instant('When this was read'), signatures: list(ref('SignatureView')) }),
   SessionView: object({

@@ -1,4 +1,17 @@
-import { anything, instant, list, object, orNull, record, type Shape, text, whole, yesNo } from '../openapi/shape.js';
+import { HOLD_KINDS } from '#store';
+import {
+  anything,
+  instant,
+  list,
+  object,
+  oneOf,
+  orNull,
+  record,
+  type Shape,
+  text,
+  whole,
+  yesNo,
+} from '../openapi/shape.js';
 
 const SIGNED = {
   log: text('Whose record it is.'),
@@ -32,7 +45,24 @@ const AGE = {
   old: yesNo('It is old, or there is none.'),
 };
 
-const KEPT = { since: instant('What the period is counted from'), keptUntil: instant('When it ended') };
+const KEPT = {
+  since: instant('What the period is counted from'),
+  keptUntil: instant('When it ended'),
+  notedAt: orNull(instant('When it was noted and told; null until the next daily look')),
+  held: yesNo('It is kept all the same until it is released.'),
+};
+
+const HOLDS = list(
+  object({
+    id: text('id'),
+    kind: oneOf(HOLD_KINDS, 'What is held.'),
+    subject: text('id of what is held'),
+    name: text('Its name as it is known today.'),
+    reason: text('Why.'),
+    placedAt: instant('Since when'),
+    by: text('Name.'),
+  }),
+);
 
 export const RECORD_SHAPES: Record<string, Shape> = {
   RecordEntries: object({
@@ -77,10 +107,13 @@ export const RECORD_SHAPES: Record<string, Shape> = {
     at: instant('When this was read'),
     months: object({ log: whole('The log, after its last entry.'), work: whole('Records of work, after release.') }),
     says: text('What this list does not do.'),
+    erasesLeavers: yesNo('The program erases leavers by itself, as the operator settled.'),
+    holds: HOLDS,
     logs: list(object({ id: text('id'), registration: text('Mark of the aircraft.'), ...KEPT })),
     defects: list(object({ id: text('id'), number: text('Number of the defect.'), ...KEPT })),
     people: list(object({ id: text('id'), name: text('Name.'), reference: text('In the record.'), ...KEPT })),
   }),
+  Holds: object({ holds: HOLDS }),
   RecordState: object({
     at: instant('When this was read'),
     size: whole('How many entries.'),

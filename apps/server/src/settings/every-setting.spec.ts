@@ -65,7 +65,7 @@ const SETTLED: readonly [what: string, ...keys: string[]][] = [
 ];
 
 /** Beside those: what this program needs to be told to work. */
-const OUR_OWN = ['airlineCodes', 'budget', 'reminderShares'];
+const OUR_OWN = ['airlineCodes', 'budget', 'eraseLeavers', 'reminderShares'];
 
 describe('the list of what an operator settles', () => {
   it.each(SETTLED)('holds %s', (_, ...keys) => {

@@ -122,4 +122,16 @@ export const RECORD_SETTINGS: readonly Setting[] = [
       mark: 'DERIVED',
     }),
   },
+  {
+    key: 'eraseLeavers',
+    title: 'Erasing people who left',
+    about:
+      'Whether the personal data of somebody who left are erased by the program itself, on the day on which nothing of that person has to be kept any longer. It cannot be undone.',
+    takes: { kind: 'yes-no' },
+    valueIn: everywhere({
+      value: false,
+      source: 'common practice, no source: a person decides and signs, until the operator settles otherwise',
+      mark: 'COMMON PRACTICE',
+    }),
+  },
 ];

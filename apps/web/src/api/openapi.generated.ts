@@ -2072,6 +2072,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/people/{id}/written-names': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Where the name of somebody stands in what people wrote, which no erasure takes away. */
+    get: operations['MembersController_writtenNames'];
+    put?: never;
+    post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/problems': {
     parameters: {
       query?: never;
@@ -2151,6 +2168,40 @@ export interface paths {
     get: operations['RecordController_heads'];
     put?: never;
     post?: never;
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/record/holds': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Keep something beyond its period until it is released. */
+    post: operations['HoldsController_place'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/record/holds/{id}/release': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Release what was kept beyond its period. */
+    post: operations['HoldsController_release'];
     delete?: never;
     options?: never;
     head?: never;
@@ -4673,6 +4724,41 @@ export interface components {
       /** @description What happened, in words. */
       words: string;
     };
+    HoldBody: {
+      /**
+       * @description What is held: a person, the log of an aircraft, or a defect.
+       * @enum {string}
+       */
+      kind: 'person' | 'aircraft' | 'defect';
+      /** @description Why, for the record: leave names out. */
+      reason: string;
+      /** @description Of the person, the aircraft or the defect. */
+      subject: string;
+    };
+    Holds: {
+      holds: {
+        /** @description Name. */
+        by: string;
+        /** @description id */
+        id: string;
+        /**
+         * @description What is held.
+         * @enum {string}
+         */
+        kind: 'person' | 'aircraft' | 'defect';
+        /** @description Its name as it is known today. */
+        name: string;
+        /**
+         * Format: date-time
+         * @description Since when (ISO 8601)
+         */
+        placedAt: string;
+        /** @description Why. */
+        reason: string;
+        /** @description id of what is held */
+        subject: string;
+      }[];
+    };
     IdentifyBody: {
       /**
        * @description MEL entry number.
@@ -5635,6 +5721,7 @@ export interface components {
         written: boolean;
       };
       person: components['schemas']['MemberView'];
+      written: components['schemas']['WrittenNames'];
     };
     PlacardBody: {
       /** @description The signature. */
@@ -6305,14 +6392,17 @@ export interface components {
       /** @description The general verification, where it is signed together with the release. */
       verified?: components['schemas']['VerifiedBody'];
     };
-    /** @description One reminder of one deferral to one address. */
+    ReleaseHoldBody: {
+      /** @description Why it need not be held any longer, for the record: leave names out. */
+      reason: string;
+    };
+    /** @description One reminder, of a deferral or of what is past its period of keeping, to one address. */
     Reminder: {
       /** @description id of the address */
       address: string;
       /** @description How often it was tried. */
       attempts: number;
-      /** @description id of the item */
-      defect: string;
+      defect: string | null;
       /** @description id; also the webhook-id, and what the Message-ID begins with. */
       id: string;
       /** @description What was left. */
@@ -6323,8 +6413,7 @@ export interface components {
        * @description When the share was noticed (ISO 8601)
        */
       noticedAt: string;
-      /** @description Its number. */
-      number: string;
+      number: string | null;
       sentAt: string | null;
       /** @description Percent of what is left at which it was due; 0 at the end. */
       share: number;
@@ -6470,6 +6559,8 @@ export interface components {
        */
       at: string;
       defects: {
+        /** @description It is kept all the same until it is released. */
+        held: boolean;
         /** @description id */
         id: string;
         /**
@@ -6477,6 +6568,7 @@ export interface components {
          * @description When it ended (ISO 8601)
          */
         keptUntil: string;
+        notedAt: string | null;
         /** @description Number of the defect. */
         number: string;
         /**
@@ -6485,7 +6577,33 @@ export interface components {
          */
         since: string;
       }[];
+      /** @description The program erases leavers by itself, as the operator settled. */
+      erasesLeavers: boolean;
+      holds: {
+        /** @description Name. */
+        by: string;
+        /** @description id */
+        id: string;
+        /**
+         * @description What is held.
+         * @enum {string}
+         */
+        kind: 'person' | 'aircraft' | 'defect';
+        /** @description Its name as it is known today. */
+        name: string;
+        /**
+         * Format: date-time
+         * @description Since when (ISO 8601)
+         */
+        placedAt: string;
+        /** @description Why. */
+        reason: string;
+        /** @description id of what is held */
+        subject: string;
+      }[];
       logs: {
+        /** @description It is kept all the same until it is released. */
+        held: boolean;
         /** @description id */
         id: string;
         /**
@@ -6493,6 +6611,7 @@ export interface components {
          * @description When it ended (ISO 8601)
          */
         keptUntil: string;
+        notedAt: string | null;
         /** @description Mark of the aircraft. */
         registration: string;
         /**
@@ -6508,6 +6627,8 @@ export interface components {
         work: number;
       };
       people: {
+        /** @description It is kept all the same until it is released. */
+        held: boolean;
         /** @description id */
         id: string;
         /**
@@ -6517,6 +6638,7 @@ export interface components {
         keptUntil: string;
         /** @description Name. */
         name: string;
+        notedAt: string | null;
         /** @description In the record. */
         reference: string;
         /**
@@ -7501,6 +7623,21 @@ export interface components {
        * @enum {string}
        */
       whenFound?: 'before-moving' | 'own-power' | 'after-take-off';
+    };
+    /** @description Where name, sign-in name, licence number or mailbox of somebody stands in what people wrote. */
+    WrittenNames: {
+      /** @description There may be more: the search stopped. */
+      more: boolean;
+      places: {
+        /** @description Number of the item, mark of the aircraft, or what it is. */
+        name: string;
+        /** @description The page that shows it. */
+        page: string;
+        /** @description How many texts there hold the name. */
+        texts: number;
+      }[];
+      /** @description What can be done about it. */
+      says: string;
     };
     ZoneDataView: {
       /**
@@ -12185,6 +12322,36 @@ export interface operations {
       };
     };
   };
+  MembersController_writtenNames: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['WrittenNames'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   ProblemsController_all: {
     parameters: {
       query?: never;
@@ -12317,6 +12484,74 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['RecordHeads'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  HoldsController_place: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['HoldBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Holds'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  HoldsController_release: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['ReleaseHoldBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Holds'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -1,16 +1,25 @@
 import { useState } from 'preact/hooks';
 import { SignForm } from '../acts/sign-form.js';
 import type { Schemas } from '../api/client.js';
+import { useRead } from '../api/use-read.js';
 import { announce } from '../shell/announce.js';
 import { Field } from '../shell/fields.js';
+import { Read } from '../shell/reading.js';
+import { WrittenNames } from './written-names.js';
+
+interface ErasureFormProps {
+  member: Schemas['MemberView'];
+  erased(answer: Schemas['PersonErased']): Promise<void>;
+}
 
 /** The personal data of somebody who left are erased for good, signed. */
-export function ErasureForm({ member, erased }: { member: Schemas['MemberView']; erased(): Promise<void> }) {
+export function ErasureForm({ member, erased }: ErasureFormProps) {
   const [open, setOpen] = useState(false);
   const [reason, setReason] = useState('');
-  async function done(): Promise<void> {
+  const written = useRead<Schemas['WrittenNames']>(open ? `/people/${member.id}/written-names` : null);
+  async function done(answer: Schemas['PersonErased']): Promise<void> {
     announce('The personal data are erased.');
-    await erased();
+    await erased(answer);
   }
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -25,12 +34,13 @@ export function ErasureForm({ member, erased }: { member: Schemas['MemberView'];
               the record. They name nobody then.
             </p>
           </div>
-          <SignForm
+          <Read of={written}>{(found) => <WrittenNames found={found} />}</Read>
+          <SignForm<Schemas['PersonErased']>
             statementPath={`/people/${member.id}/erasure-statement`}
             path={`/people/${member.id}/erasure`}
             body={() => ({ reason })}
             button="Sign: erase the personal data"
-            done={() => void done()}
+            done={(answer) => void done(answer)}
           >
             <Field
               label="Why, for the record"

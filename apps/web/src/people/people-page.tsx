@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Schemas } from '../api/client.js';
 import { useRead } from '../api/use-read.js';
 import { OrganisationForm } from '../entering/organisation-form.js';
@@ -12,6 +13,7 @@ import { AccountActs } from './account-acts.js';
 import { AccountForm } from './account-form.js';
 import { ErasureForm } from './erasure-form.js';
 import { Scope } from './scope.js';
+import { ErasedBox } from './written-names.js';
 
 type Members = Schemas['Members'];
 
@@ -28,11 +30,13 @@ export const maySeePeople = (roles: readonly string[]): boolean => roles.some((r
 export function PeoplePage() {
   const { roles } = useSession();
   const members = useRead<Members>('/people');
+  const [erased, setErased] = useState<Schemas['PersonErased'] | null>(null);
   const administrator = roles.includes('administrator');
   return (
     <Page title="People">
       {administrator && <RecordAlarm />}
       <StillToDo />
+      {erased && <ErasedBox answer={erased} />}
       <Read of={members}>
         {(view) => (
           <>
@@ -40,7 +44,7 @@ export function PeoplePage() {
             {roles.some((role) => MAY_ENTER.includes(role)) && <OrganisationForm entered={members.readAgain} />}
             <ul class="plain-list cards">
               {view.people.map((member) => (
-                <One key={member.id} member={member} view={view} changed={members.readAgain} />
+                <One key={member.id} member={member} view={view} changed={members.readAgain} erased={setErased} />
               ))}
             </ul>
           </>
@@ -54,9 +58,10 @@ interface OneProps {
   member: Schemas['MemberView'];
   view: Members;
   changed(): Promise<void>;
+  erased(answer: Schemas['PersonErased']): void;
 }
 
-function One({ member, view, changed }: OneProps) {
+function One({ member, view, changed, erased: told }: OneProps) {
   const { person, roles, operator } = useSession();
   const { id, name, licence, roles: held, organisation, works, validUntil, lockedAt, authorisations } = member;
   const erased = name.startsWith(NAME_ERASED);
@@ -80,7 +85,13 @@ function One({ member, view, changed }: OneProps) {
       </ul>
       {id !== person.id && works && <AccountActs member={member} known={view} changed={changed} />}
       {!works && !erased && roles.some((role) => MAY_ERASE.includes(role)) && (
-        <ErasureForm member={member} erased={changed} />
+        <ErasureForm
+          member={member}
+          erased={async (answer) => {
+            told(answer);
+            await changed();
+          }}
+        />
       )}
     </li>
   );

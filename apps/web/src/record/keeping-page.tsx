@@ -5,6 +5,7 @@ import { Cell } from '../shell/cell.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { dayText } from '../words/time.js';
+import { Holds } from './holds.js';
 
 interface Kept {
   id: string;
@@ -12,6 +13,8 @@ interface Kept {
   href: string;
   since: string;
   keptUntil: string;
+  notedAt: string | null;
+  held: boolean;
 }
 
 /** How long things are kept, and what is past it. */
@@ -20,13 +23,20 @@ export function KeepingPage() {
   return (
     <Page title="Periods of keeping" back={{ href: '/record', text: 'The record' }}>
       <Read of={kept}>
-        {({ months, says, logs, defects, people }) => (
+        {({ months, says, erasesLeavers, holds, logs, defects, people }) => (
           <>
             <p>
               Logs are kept {months.log} months after their last entry, records of work {months.work} months after
               release. <a href="/settings">Change the periods under settings</a>
             </p>
             <p class="soft">{says}</p>
+            <p>
+              {erasesLeavers
+                ? 'People who left are erased by the program once nothing of them has to be kept. '
+                : 'Nobody is erased by the program itself: a person decides that and signs. '}
+              <a href="/settings/eraseLeavers">Change that under settings</a>
+            </p>
+            <Holds holds={holds} people={people} defects={defects} changed={kept.readAgain} />
             <Past
               title="Logs"
               none="No log is past its period."
@@ -67,16 +77,23 @@ function Past({ title, none, rows }: { title: string; none: string; rows: readon
               <th scope="col">What</th>
               <th scope="col">Counted from</th>
               <th scope="col">Kept until</th>
+              <th scope="col">Stands</th>
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ id, what, href, since, keptUntil }) => (
+            {rows.map(({ id, what, href, since, keptUntil, notedAt, held }) => (
               <tr key={id}>
                 <th scope="row">
                   <a href={href}>{what}</a>
                 </th>
                 <Cell head="Counted from">{dayText(since, operator.base)}</Cell>
                 <Cell head="Kept until">{dayText(keptUntil, operator.base)}</Cell>
+                <Cell head="Stands">
+                  {held && <span class="state heavy">Held</span>}
+                  <span class="block">
+                    {notedAt ? `Noted ${dayText(notedAt, operator.base)}` : 'To be noted at the next daily look'}
+                  </span>
+                </Cell>
               </tr>
             ))}
           </tbody>

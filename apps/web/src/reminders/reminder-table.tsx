@@ -51,13 +51,20 @@ function ReminderRow({ of }: { of: Line }) {
   return (
     <tr>
       <th scope="row">
-        <a class="registration" href={`/defects/${defect}`}>
-          {number}
-        </a>
-        <span class="soft block">{title}</span>
+        {defect === null ? (
+          <a href="/record/keeping">{title}</a>
+        ) : (
+          <>
+            <a class="registration" href={`/defects/${defect}`}>
+              {number}
+            </a>
+            <span class="soft block">{title}</span>
+          </>
+        )}
       </th>
       <Cell head="Reminder">
-        {share === 0 ? 'At the end' : `At ${share} %`}, {withOffset(noticedAt, operator.base)}
+        {defect === null ? 'Passed' : share === 0 ? 'At the end' : `At ${share} %`},{' '}
+        {withOffset(noticedAt, operator.base)}
         <span class="soft block">{left}</span>
       </Cell>
       <Cell head="To">

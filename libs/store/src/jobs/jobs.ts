@@ -73,9 +73,10 @@ export class Jobs {
     await this.boss.insert(jobs as PgBoss.JobInsert[], { db: through(tx) } as PgBoss.InsertOptions);
   }
 
-  /** Puts a job that is wanted once in so many seconds, however many servers ask for it. */
-  async putEvery<Q extends Queue>(queue: Q, data: JobsOf[Q], seconds: number): Promise<void> {
-    await this.boss.send(queue, data, { singletonSeconds: seconds, expireInSeconds: this.leaseSeconds });
+  /** Puts a job that is wanted once in so many seconds, however many servers ask for it; for each key by itself. */
+  async putEvery<Q extends Queue>(queue: Q, data: JobsOf[Q], seconds: number, key = ''): Promise<void> {
+    const every = { singletonKey: key, singletonSeconds: seconds };
+    await this.boss.send(queue, data, { ...every, expireInSeconds: this.leaseSeconds });
   }
 
   /** Takes jobs until stopped. One that throws is given out again after a while. */

@@ -7,6 +7,8 @@ export interface JobsOf {
   look: Record<string, never>;
   /** Look at every open deferral of one operator. */
   notice: { operatorId: string };
+  /** Look at what of one operator is past its period of keeping. */
+  keep: { operatorId: string };
   /** Hand one reminder over. */
   deliver: { operatorId: string; reminderId: string };
   /** Send a code to a mailbox, so that somebody shows that they read it. */
@@ -14,6 +16,6 @@ export interface JobsOf {
 }
 
 export type Queue = keyof JobsOf;
-export const QUEUES = ['look', 'notice', 'deliver', 'confirm'] as const satisfies readonly Queue[];
+export const QUEUES = ['look', 'notice', 'keep', 'deliver', 'confirm'] as const satisfies readonly Queue[];
 
 export const JOBS_SCHEMA = 'pgboss';

@@ -31,6 +31,7 @@ import { FailedAttemptsTold1795605010000 } from './1795605010000-failed-attempts
 import { Concurrences1795606000000 } from './1795606000000-concurrences.js';
 import { Accounts1795606100000 } from './1795606100000-accounts.js';
 import { ListOfErasures1795610000000 } from './1795610000000-list-of-erasures.js';
+import { Keeping1795610100000 } from './1795610100000-keeping.js';
 import { EquipmentUsed1795630000000 } from './1795630000000-equipment-used.js';
 import { AircraftComeAndGo1795660000000 } from './1795660000000-aircraft-come-and-go.js';
 
@@ -69,6 +70,7 @@ export const migrations = [
   Concurrences1795606000000,
   Accounts1795606100000,
   ListOfErasures1795610000000,
+  Keeping1795610100000,
   EquipmentUsed1795630000000,
   AircraftComeAndGo1795660000000,
 ];

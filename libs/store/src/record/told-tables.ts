@@ -9,6 +9,7 @@ import { EngineCountTable } from '../rows/engine-count.row.js';
 import { ExtensionTable } from '../rows/extension.row.js';
 import { FactTable } from '../rows/fact.row.js';
 import { FlightTable } from '../rows/flight.row.js';
+import { HoldTable } from '../rows/hold.row.js';
 import { JudgementTable } from '../rows/judgement.row.js';
 import { MelRevisionTable } from '../rows/mel-revision.row.js';
 import { MembershipTable } from '../rows/membership.row.js';
@@ -79,6 +80,7 @@ export const toldTables: readonly ToldTable[] = [
   told(MovementFileTable),
   told(MovementTrayTable),
   told(CalendarFeedTable, ['label']),
+  told(HoldTable),
   told(ReminderAddressTable, NEVER_OF_AN_ADDRESS),
 ];
 

@@ -79,6 +79,16 @@ export class Defects {
     return manager.find(DefectTable, { where, order: { closedAt: 'ASC', id: 'ASC' }, take: limit });
   }
 
+  /** The same without those that were noted to be past their period of keeping. */
+  closedUnnoted(at: string, limit: number): Promise<DefectRow[]> {
+    return this.tx.read(
+      DefectTable,
+      `closed_at < $2 and not exists (select from past_keeping k
+         where k.operator_id = $1 and k.kind = 'defect' and k.subject_id = defect.id) order by closed_at, id limit $3`,
+      [at, limit],
+    );
+  }
+
   /** With a fixed end, open or closed since an instant; of one aircraft or of all. */
   withEnd(aircraftId: string | null, closedSince: string): Promise<DefectRow[]> {
     const { operatorId, manager } = this.tx;

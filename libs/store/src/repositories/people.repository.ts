@@ -20,6 +20,17 @@ export type Authorised = AuthorisationRow & { organisationName: string; approval
 
 const AT_STATIONS = 'select person_id from station_cover where operator_id = $1 and ended_at is null';
 
+/** What of one operator binds the personal data of somebody who worked for it. */
+export interface Binding extends Pick<OperatorRow, 'settings' | 'base'> {
+  validUntil: string | null;
+  /** Numbers of open items with an entry of the person. */
+  openItems: string[];
+  /** When the last item with an entry of the person was closed. */
+  lastClosedAt: string | null;
+  /** What is held: the person, aircraft and items with an entry of the person. */
+  held: string[];
+}
+
 /** People as this operator sees them: its members, the organisations they come from, and what they may do. */
 export class People {
   private readonly seen = new Map<string, PersonRow>();
@@ -117,13 +128,20 @@ export class People {
     });
   }
 
-  /** For which operators a person worked, until when, and what each settled; the database shows it of own people alone. */
-  async keepingOf(id: string): Promise<(Pick<OperatorRow, 'settings' | 'base'> & { validUntil: string | null })[]> {
-    const rows = await this.tx.query<Pick<OperatorRow, 'settings' | 'base'> & { validUntil: Date | null }>(
-      'select valid_until as "validUntil", settings, base from keeping_of_person($1)',
+  /** What of each operator binds a person's data; the database shows it of own people alone. */
+  async bindingOf(id: string): Promise<Binding[]> {
+    const rows = await this.tx.query<
+      Omit<Binding, 'validUntil' | 'lastClosedAt'> & { validUntil: Date | null; lastClosedAt: Date | null }
+    >(
+      `select valid_until as "validUntil", settings, base, open_items as "openItems", last_closed_at as "lastClosedAt",
+         held from binding_of_person($1)`,
       [id],
     );
-    return rows.map((row) => ({ ...row, validUntil: isoText(row.validUntil) }));
+    return rows.map(({ validUntil, lastClosedAt, ...row }) => ({
+      ...row,
+      validUntil: isoText(validUntil),
+      lastClosedAt: isoText(lastClosedAt),
+    }));
   }
 
   /**

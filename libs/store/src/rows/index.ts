@@ -12,6 +12,7 @@ import { ErasureTable } from './erasure.row.js';
 import { ExtensionTable } from './extension.row.js';
 import { FactTable } from './fact.row.js';
 import { FlightTable } from './flight.row.js';
+import { HoldTable, PastKeepingTable } from './hold.row.js';
 import { IdempotencyTable } from './idempotency.row.js';
 import { JudgementTable } from './judgement.row.js';
 import { LegTable } from './leg.row.js';
@@ -53,6 +54,7 @@ export const tables = [
   ExtensionTable,
   FactTable,
   FlightTable,
+  HoldTable,
   IdempotencyTable,
   JudgementTable,
   LeftItemTable,
@@ -67,6 +69,7 @@ export const tables = [
   OperatorTable,
   OrganisationTable,
   PasskeyTable,
+  PastKeepingTable,
   PersonTable,
   RecordEntryTable,
   RecordSealedTable,

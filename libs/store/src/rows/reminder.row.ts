@@ -3,14 +3,15 @@ import { id, instant, json, key, nullable, text, version, whole } from './column
 import { within } from './foreign-key.js';
 
 /**
- * One reminder: of one deferral, at one share of what is left, to one address. It begins when the share is noticed, and
+ * One reminder: of one deferral, or of what is past its period of keeping, at one share of what is left, to one address. It begins when the share is noticed, and
  * ends when it was handed over, was refused for good, or is no longer needed. Until then it is tried again and again,
  * each time under the same id.
  */
 export interface ReminderRow {
   operatorId: string;
   id: string;
-  defectId: string;
+  /** Null of what is past its period of keeping. */
+  defectId: string | null;
   /** 1, and one more with each extension: for a new end the shares are noticed anew. */
   term: number;
   /** Percent that were left; 0 at the end. */
@@ -36,7 +37,7 @@ export const ReminderTable = new EntitySchema<ReminderRow>({
   columns: {
     operatorId: key(),
     id: key(),
-    defectId: id(),
+    defectId: id(nullable),
     term: whole(),
     share: whole(),
     addressId: id(),

@@ -4,6 +4,7 @@
  */
 export const LEFT_OUT: Readonly<Record<string, string>> = {
   erasure: 'keys of those who were erased, for the list outside; each erasure itself is recorded',
+  past_keeping: 'what is past its period, worked out from what was closed and who left; noted once',
   person: 'names and licence numbers can be erased, so the record knows a person by reference alone',
   credential: 'means to sign in are never recorded and go with the person; each signature tells how it was proved',
   passkey: 'as credential',

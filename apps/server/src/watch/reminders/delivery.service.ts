@@ -4,6 +4,7 @@ import { CLOCK, type Clock, STORE, WATCH } from '../../http/tokens.js';
 import { failed, type Outcome } from './outcome.js';
 import { pauseAfter } from './pause.js';
 import { postWebhook } from './post-webhook.js';
+import { isKeeping, keepingEvent, keepingSubject, keepingText } from './keeping-content.js';
 import { eventOf, type ReminderContent, subjectOf, textOf } from './reminder-content.js';
 import { opened } from './sealed-secret.js';
 import { sendMail } from './send-mail.js';
@@ -55,7 +56,7 @@ export class DeliveryService {
       return null;
     }
     const address = await tx.reminderAddresses.get(reminder.addressId);
-    const defect = await tx.defects.get(reminder.defectId);
+    const defect = reminder.defectId === null ? null : await tx.defects.get(reminder.defectId);
     const needless = needlessBecause(address, defect?.closedAt ?? null);
     if (address === null || needless !== null) {
       await tx.reminders.change(reminderId, reminder.version, { state: 'dropped', nextAt: null, problem: needless });
@@ -71,10 +72,10 @@ export class DeliveryService {
   }
 
   private async handOver({ reminder, address }: Attempt, options: WatchOptions): Promise<Outcome> {
-    const content = reminder.content as ReminderContent;
+    const told = inWords(reminder);
     const longestMs = options.jobs.leaseSeconds * 1000 * SHARE_OF_LEASE;
     if (address.kind === 'webhook') {
-      const body = eventOf(reminder, content);
+      const body = told.event();
       const now = this.now();
       const secrets = secretsOf(address, now, options.secretKeys ?? []);
       if (secrets === null)
@@ -85,7 +86,7 @@ export class DeliveryService {
       return postWebhook(posted, { mayInside: options.endpointsInside, longestMs, now });
     }
     if (options.mail === null) return failed('No mail server was named to this server.');
-    const mail = { id: reminder.id, to: address.address, subject: subjectOf(content), text: textOf(content) };
+    const mail = { id: reminder.id, to: address.address, subject: told.subject, text: told.text };
     return sendMail(options.mail, mail, longestMs);
   }
 
@@ -114,6 +115,19 @@ export class DeliveryService {
     await tx.reminders.change(id, version, { nextAt, problem });
     await jobs.put(tx, 'deliver', [{ key: id, data: job.data, afterSeconds: pause }]);
   }
+}
+
+function inWords(reminder: ReminderRow): { subject: string; text: string; event(): string } {
+  const { content } = reminder;
+  if (isKeeping(content)) {
+    return {
+      subject: keepingSubject(content),
+      text: keepingText(content),
+      event: () => keepingEvent(reminder, content),
+    };
+  }
+  const of = content as ReminderContent;
+  return { subject: subjectOf(of), text: textOf(of), event: () => eventOf(reminder, of) };
 }
 
 const EVENT_TYPE = 'application/cloudevents+json; charset=utf-8';

@@ -112,7 +112,7 @@ export class NoticingService {
   private async some(tx: Tx, { watch, fleet, titles }: Begun, ids: readonly string[], jobs: Jobs): Promise<number> {
     const opened = (await livesOf(tx, await tx.defects.getAll(ids))).filter(({ life }) => life.deferral !== null);
     const onAircraft = grouped(opened, ({ row }) => row.aircraftId);
-    const noticedBefore = grouped(await tx.reminders.ofDefects(ids), ({ defectId }) => defectId);
+    const noticedBefore = grouped(await tx.reminders.ofDefects(ids), ({ defectId }) => defectId ?? '');
     const legs = await legsForAll(tx, onAircraft);
     const noticed: NoticedReminder[] = [];
     for (const [id, of] of onAircraft) {

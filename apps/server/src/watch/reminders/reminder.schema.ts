@@ -30,8 +30,8 @@ export const REMINDER_SHAPES: Record<string, Shape> = {
   Reminder: object(
     {
       id: text('id; also the webhook-id, and what the Message-ID begins with.'),
-      defect: text('id of the item'),
-      number: text('Its number.'),
+      defect: orNull(text('id of the item; null of what is past its period of keeping')),
+      number: orNull(text('Its number.')),
       title: text('What it is.'),
       share: whole('Percent of what is left at which it was due; 0 at the end.'),
       left: text('What was left.'),
@@ -48,7 +48,7 @@ export const REMINDER_SHAPES: Record<string, Shape> = {
       nextAt: orNull(instant('When it is tried next')),
       sentAt: orNull(instant('When it was handed over')),
     },
-    'One reminder of one deferral to one address.',
+    'One reminder, of a deferral or of what is past its period of keeping, to one address.',
   ),
   Reminders: object({
     at: instant('When this was read'),

@@ -5,6 +5,7 @@ import type { Session } from '../../http/session.js';
 import { CLOCK, type Clock, WATCH } from '../../http/tokens.js';
 import { AT_THE_END } from '../../settings/reminder-settings.js';
 import { addressLines, mayEnterForAll } from './address-lines.js';
+import { isKeeping, KEEPING_TITLE, keepingSentence } from './keeping-content.js';
 import type { ReminderContent } from './reminder-content.js';
 import type { WatchOptions } from './watch-options.js';
 
@@ -48,7 +49,9 @@ export class RemindersService {
 }
 
 function lineOf(row: ReminderRow, to: string) {
-  const { number, title, left } = row.content as ReminderContent;
+  const { number, title, left } = isKeeping(row.content)
+    ? { number: null, title: KEEPING_TITLE, left: keepingSentence(row.content) }
+    : (row.content as ReminderContent);
   const { id, defectId, share, addressId, attempts, noticedAt, triedAt, nextAt, sentAt } = row;
   const state = row.state === 'waiting' && row.problem !== null ? ('not delivered' as const) : row.state;
   return {
