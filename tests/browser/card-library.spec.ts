@@ -35,7 +35,15 @@ it('somebody who cannot finish the card goes to stop it, and sees what is done a
   await work.press('It is pulled', { 'Number read on the pump breaker with its collar': 'C-22' });
   await work.atStep('Fit the placard');
   await page.getByRole('link', { name: 'Stop the card' }).click();
-  expect(await missing(page, '2 of 21 steps are done.', 'Counted out: 1', /PULLED \(C-22\)/)).toEqual([]);
+  expect(
+    await missing(
+      page,
+      '2 of 21 steps are done.',
+      'so it cannot be stopped yet.',
+      'Counted out: 1',
+      /PULLED \(C-22\)/,
+    ),
+  ).toEqual([]);
   expect(await faults(page)).toEqual([]);
 });
 

@@ -8,17 +8,20 @@ const words = ({ state, outWord, inWord, number }: Account): string => {
   return `${state === 'stays' ? `${outWord}, and so it stays` : outWord.toUpperCase()}${number === null ? '' : ` (${number})`}`;
 };
 
-/** What the card opens, pulls and fits, counted out and in. */
+const isOut = ({ state }: Account): boolean => state === 'out';
+
+/** What the card opens, pulls and fits, counted out and in: what is still out first. */
 export function Counted({ accounts }: { accounts: readonly Account[] }) {
   if (accounts.length === 0) return null;
-  const out = accounts.filter(({ state }) => state === 'out').length;
+  const out = accounts.filter(isOut);
+  const inOrder = [...out, ...accounts.filter((account) => !isOut(account))];
   return (
     <section>
-      <h2>Counted out: {out} still to be counted in</h2>
+      <h2>Counted out: {out.length} still to be counted in</h2>
       <ul class="plain-list">
-        {accounts.map((account) => (
+        {inOrder.map((account) => (
           <li key={account.id}>
-            <span class={account.state === 'out' ? 'strong' : undefined}>
+            <span class={isOut(account) ? 'strong' : undefined}>
               {account.count === 1 ? '' : `${account.count} `}
               {account.what}: {words(account)}
             </span>

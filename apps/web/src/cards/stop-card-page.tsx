@@ -45,6 +45,12 @@ function Stop({ reading, view: { defect, work } }: { reading: Reading<CardView>;
           ? 'What was done counts as work that is not complete: it is released as that, or somebody takes the card up again.'
           : 'The procedure stays owed.'}
       </p>
+      {holdsSomethingOut(work) && (
+        <p class="strong">
+          Something of it is still out, so it cannot be stopped yet.{' '}
+          <a href={`/defects/${defect.id}/cards/${work.id}`}>Undo each by its step first.</a>
+        </p>
+      )}
       <Counted accounts={work.accounts} />
       <SignForm<Schemas['ActDone']>
         statementPath={`/defects/${defect.id}/statement?${asked}`}
@@ -72,3 +78,7 @@ function Stop({ reading, view: { defect, work } }: { reading: Reading<CardView>;
     </>
   );
 }
+
+/** What an earlier card left is not this card's to undo before it is stopped. */
+const holdsSomethingOut = ({ steps }: CardView['work']): boolean =>
+  steps.some(({ kind, account }) => kind === 'out' && (account?.state === 'out' || account?.state === 'stays'));
