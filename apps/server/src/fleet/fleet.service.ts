@@ -12,6 +12,9 @@ import { acceptancesFor } from '../accepting/acceptances-for.js';
 import { flightLine } from './flight-line.js';
 import { whyInOneLine } from './why-in-one-line.js';
 
+/** So many aircraft are asked about together: their questions go out in one turn, and wait for each other's answers once. */
+const AT_ONCE = 20;
+
 /** The fleet as maintenance control sees it, and one aircraft as the technician at the gate does. */
 @Injectable()
 export class FleetService {
@@ -26,7 +29,11 @@ export class FleetService {
   async fleet(tx: Tx) {
     const stations = await tx.operators.stations();
     const lines = [];
-    for (const aircraft of await tx.aircraft.inService()) lines.push(await this.fleetLine(tx, aircraft, stations));
+    const fleet = await tx.aircraft.inService();
+    for (let first = 0; first < fleet.length; first += AT_ONCE) {
+      const some = fleet.slice(first, first + AT_ONCE);
+      lines.push(...(await Promise.all(some.map((aircraft) => this.fleetLine(tx, aircraft, stations)))));
+    }
     const { deferral } = await this.dispatch.settings(tx);
     return { at: this.now(), base: deferral.base, aircraft: lines };
   }
