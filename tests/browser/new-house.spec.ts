@@ -116,6 +116,7 @@ it('quality authorises a technician', async () => {
   await card.getByLabel('B1').check();
   await card.getByLabel('write up').check();
   await card.getByLabel('defer').check();
+  await card.getByLabel('release').check();
   await quality.getByLabel('Your secret, to sign this').fill(`${OWN} quin`);
   await quality.getByRole('button', { name: 'Sign: authorise Tess Arden' }).click();
   expect(await missing(card, 'QNW-L-1')).toEqual([]);
@@ -139,7 +140,9 @@ async function deferBy(page: Page): Promise<void> {
 }
 
 it('everything is done then, and the fleet shows the first open item', async () => {
+  const told = office.waitForResponse(/\/api\/opening$/);
   await office.goto('/control');
+  await told;
   await office.getByRole('link', { name: 'Reading light 33-11-01' }).waitFor();
   expect(await office.getByText('can judge its first aircraft').count()).toBe(0);
   expect(await faults(office)).toEqual([]);
@@ -162,4 +165,26 @@ it('control plans a flight, and it is judged', async () => {
   expect(await faults(page)).toEqual([]);
   await page.goto('/control');
   expect(await missing(page.getByRole('row', { name: /Q-NWA/ }), 'QN 101', /may fly/i)).toEqual([]);
+});
+
+it('somebody of another house is invited by a code, and takes it up signed', async () => {
+  const other = ['--code', 'QOT', '--name', 'Otherhouse', '--base', 'UTC', '--preset', 'faa'];
+  const first = ['--administrator', 'Otto Vane', '--sign-in', 'otto', '--database', site.server.ownerUrl];
+  const { stdout } = await run(['operator', 'add', ...other, ...first]);
+  const otto = await begin('otto', /^ {4}(\S{23})$/m.exec(stdout)?.[1] ?? '');
+  await otto.goto('/people');
+  await otto.getByText('Invite somebody who has an account').click();
+  await otto.getByLabel('technician').locator('visible=true').check();
+  await otto.getByRole('button', { name: 'Make the invitation' }).click();
+  const code = (await otto.locator('.done-box .registration').innerText()).trim();
+  expect(await faults(otto)).toEqual([]);
+  await office.goto('/you');
+  await office.getByText('Take up an invitation').click();
+  await office.getByLabel('Code of the invitation').fill(code);
+  await office.getByRole('button', { name: 'See what it is for' }).click();
+  await office.getByText(/^I take up the invitation of Otherhouse/).waitFor();
+  await office.getByLabel('Your secret, to sign this').locator('visible=true').fill(`${OWN} ada`);
+  expect(await faults(office)).toEqual([]);
+  await office.getByRole('button', { name: 'Sign: work for Otherhouse' }).click();
+  await office.getByRole('link', { name: 'Change operator' }).waitFor();
 });

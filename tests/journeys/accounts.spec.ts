@@ -87,6 +87,18 @@ describe('an account', () => {
     ).toMatchObject({ code: 'sign-in-failed' });
   });
 
+  it('tells in the record that the person chose, since whoever gave the first one out had it, too', async () => {
+    const operator = (await session(office)).operator?.id ?? '';
+    const told = await scene.server.store.withOperator(operator, null, (tx) =>
+      tx.query<{ name: string }>(
+        `select p.name from record_entry e join person p on p.reference = e.who
+         where e.operator_id = $1 and e.what = 'person.own-secret'`,
+        [operator],
+      ),
+    );
+    expect(told).toEqual([{ name: 'Perrin Oskelund' }]);
+  });
+
   it('gets no other first secret once there is an own one', async () => {
     expect(await office.refused('POST', `/api/people/${id}/first-secret`)).toMatchObject({ code: 'has-own-secret' });
   });

@@ -38,6 +38,13 @@ export async function fillEveryTable(database: FreshDatabase, store: Store, of: 
       privileges: ['defer'],
       validFrom: someInstant,
     });
+    await tx.invitations.add({
+      codeHash: `code of ${of.id}`,
+      roles: ['technician'],
+      invitedBy: of.person,
+      invitedAt: someInstant,
+      untilAt: someInstant,
+    });
     await tx.mel.add({
       aircraftType: 'T1',
       document: 'MEL',

@@ -50,6 +50,7 @@ export type { FactRow } from './rows/fact.row.js';
 export type { FlightRow } from './rows/flight.row.js';
 export type { Fresh } from './rows/fresh.js';
 export { HOLD_KINDS, type HoldKind, type HoldRow } from './rows/hold.row.js';
+export type { InvitationRow } from './rows/invitation.row.js';
 export type { JudgementRow } from './rows/judgement.row.js';
 export type { LeftItemRow } from './rows/left-item.row.js';
 export type { LegRow } from './rows/leg.row.js';

@@ -18,6 +18,7 @@ import { Facts } from './repositories/facts.repository.js';
 import { Flights } from './repositories/flights.repository.js';
 import { FreeText } from './repositories/free-text.repository.js';
 import { Idempotency } from './repositories/idempotency.repository.js';
+import { Invitations } from './repositories/invitations.repository.js';
 import { Judgements } from './repositories/judgements.repository.js';
 import { Keeping } from './repositories/keeping.repository.js';
 import { Legs } from './repositories/legs.repository.js';
@@ -57,6 +58,7 @@ export class Tx extends Transaction {
   readonly calendarFeeds = new CalendarFeeds(this);
   readonly reminderAddresses = new ReminderAddresses(this);
   readonly reminders = new Reminders(this);
+  readonly invitations = new Invitations(this);
   readonly register = new Register(this);
   readonly judgements = new Judgements(this);
   readonly signatures = new Signatures(this);

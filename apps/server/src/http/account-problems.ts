@@ -20,7 +20,7 @@ export const ACCOUNT_PROBLEMS = {
   'sign-in-name-taken': {
     status: 409,
     title: 'Somebody on this server has this sign-in name',
-    next: 'Choose another.',
+    next: 'Choose another. Somebody who has an account on this server already is invited instead.',
   },
   'number-taken': {
     status: 409,
@@ -31,5 +31,15 @@ export const ACCOUNT_PROBLEMS = {
     status: 409,
     title: 'The membership has not ended',
     next: 'Enter that the person leaves; an administrator of every operator concerned does it.',
+  },
+  'invitation-not-good': {
+    status: 404,
+    title: 'No invitation waits under this code',
+    next: 'Look at how it is written; it is good once and for a few days. Otherwise ask who gave it to you for another.',
+  },
+  'works-here': {
+    status: 409,
+    title: 'You work for this operator already',
+    next: 'Nothing is to be done; roles are changed by an administrator there.',
   },
 } as const satisfies Record<string, ProblemKind>;

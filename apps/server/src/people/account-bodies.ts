@@ -93,3 +93,21 @@ export class AuthorisationBody extends AuthorisationQuery {
   @Nested(() => SignBody, { description: 'The signature of who grants it.' })
   sign!: SignBody;
 }
+
+export class InvitationBody {
+  @Several(ALL_ROLES, { description: 'Roles of whoever takes it up.' })
+  roles!: Role[];
+
+  @Id({ description: 'The organisation that the person comes from.', optional: true })
+  organisation?: string;
+}
+
+export class CodeBody {
+  @Text(60, { description: 'Code of the invitation.' })
+  code!: string;
+}
+
+export class TakeUpBody extends CodeBody {
+  @Nested(() => SignBody, { description: 'The signature of who takes it up.' })
+  sign!: SignBody;
+}

@@ -112,7 +112,7 @@ export class AccountsService {
   }
 }
 
-async function needOrganisation(tx: Tx, id: string | null): Promise<void> {
+export async function needOrganisation(tx: Tx, id: string | null): Promise<void> {
   if (id === null || (await tx.people.organisations()).some((one) => one.id === id)) return;
   const reason = 'is no organisation here';
   throw new Problem('invalid-input', `${id} ${reason}.`, { errors: [{ pointer: '/organisation', reason }] });

@@ -18,10 +18,15 @@ export interface FirstSecret {
   until: string;
 }
 
-export async function firstSecret(now: string): Promise<FirstSecret> {
+/** Twenty letters by chance, as `k3v7m-...`: a hundred bits that can be read off paper. */
+export function randomLetters(): string {
   const letter = (): string => LETTERS[randomInt(LETTERS.length)] ?? '';
   const group = (): string => Array.from({ length: GROUP_LENGTH }, letter).join('');
-  const secret = Array.from({ length: GROUPS }, group).join('-');
+  return Array.from({ length: GROUPS }, group).join('-');
+}
+
+export async function firstSecret(now: string): Promise<FirstSecret> {
+  const secret = randomLetters();
   const until = new Date(Date.parse(now) + FIRST_SECRET_HOURS * 3_600_000).toISOString();
   return { secret, hash: await hashSecret(secret), until };
 }

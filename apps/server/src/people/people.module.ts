@@ -5,6 +5,8 @@ import { AuthorisationsService } from './authorisations.service.js';
 import { Challenges } from './challenges.js';
 import { ErasuresService } from './erasures.service.js';
 import { FailedAttempts } from './failed-attempts.service.js';
+import { InvitationsController } from './invitations.controller.js';
+import { InvitationsService } from './invitations.service.js';
 import { MembersController } from './members.controller.js';
 import { MembersService } from './members.service.js';
 import { OneOffsService } from './one-offs.service.js';
@@ -24,6 +26,7 @@ import { WrittenNamesService } from './written-names.service.js';
     PeopleController,
     MembersController,
     AccountsController,
+    InvitationsController,
     SignaturesController,
     PasskeysController,
     SignOnController,
@@ -33,6 +36,7 @@ import { WrittenNamesService } from './written-names.service.js';
     FailedAttempts,
     MembersService,
     AccountsService,
+    InvitationsService,
     AuthorisationsService,
     OneOffsService,
     ErasuresService,

@@ -92,6 +92,24 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
     firstSecret: orNull(text('Told with the first answer alone; null when the request is sent again.')),
     firstUntil: orNull(instant('Until when it serves')),
   }),
+  InvitationLine: object({
+    id: text('id'),
+    roles: list(text('role')),
+    untilAt: instant('Until when it may be taken up'),
+  }),
+  Invitations: object({ invitations: list(ref('InvitationLine')) }),
+  InvitationMade: object({
+    invitation: ref('InvitationLine'),
+    code: orNull(text('Told with the first answer alone; null when the request is sent again.')),
+  }),
+  InvitationWithdrawn: object({ invitation: ref('InvitationLine') }),
+  InvitationSeen: object({
+    operator: text('Name of the operator that invites.'),
+    roles: list(text('role')),
+    untilAt: instant('Until when it may be taken up'),
+    statement: text('What is signed by taking it up.'),
+  }),
+  InvitationTaken: object({ operator: text('Name of the operator.') }),
   MemberChanged: object({ person: ref('MemberView') }),
   PersonErased: object({
     person: ref('MemberView'),

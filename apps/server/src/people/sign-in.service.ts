@@ -98,12 +98,31 @@ export class SignInService {
     if (reason !== null) {
       throw new Problem('invalid-input', `The new secret ${reason}.`, { errors: [{ pointer: '/fresh', reason }] });
     }
-    await this.store.identity.changeHash(person.personId, await hashSecret(fresh));
+    await this.keepFresh(person, await hashSecret(fresh));
     await this.store.identity.endAll(person.personId);
     const token = await this.begin(person.personId);
     const { operatorId } = person;
     const goesOn = operatorId !== null && (await this.sessionOf(hashToken(token))).operatorId !== operatorId;
     return goesOn ? this.chooseOperator(hashToken(token), operatorId) : token;
+  }
+
+  /** That somebody chose a secret in place of a first one stands in the record: whoever gave the first one out had it, too. */
+  private async keepFresh({ personId, reference }: SignedIn, hash: string): Promise<void> {
+    const first = await this.store.identity.firstUntil(personId);
+    const [member] = first === null ? [] : await this.validMemberships(personId);
+    if (!member) return this.store.identity.changeHash(personId, hash);
+    return this.store.withOperator(member.operatorId, personId, async (tx) => {
+      await tx.record.append({
+        who: personId,
+        authorisation: null,
+        organisation: null,
+        what: 'person.own-secret',
+        aircraft: null,
+        times: { enteredAt: this.now() },
+        payload: { person: reference },
+      });
+      await this.store.identity.changeHash(personId, hash);
+    });
   }
 
   async signOut(tokenHash: string): Promise<void> {

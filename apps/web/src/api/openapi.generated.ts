@@ -1627,6 +1627,41 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/invitations': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    /** Invitations that may still be taken up. */
+    get: operations['InvitationsController_list'];
+    put?: never;
+    /** Invite somebody who has an account here already. The code is told once; it names nobody. */
+    post: operations['InvitationsController_invite'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/invitations/{id}/withdrawal': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Withdraw an invitation that nobody has taken up. */
+    post: operations['InvitationsController_withdraw'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/manual-revisions': {
     parameters: {
       query?: never;
@@ -2426,6 +2461,40 @@ export interface paths {
     post?: never;
     /** Say that you saw how often somebody tried your name in vain; it is counted anew. */
     delete: operations['PeopleController_seen'];
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/session/invitation': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** What the code of an invitation is for, and the words to sign. Nothing is stored. */
+    post: operations['InvitationsController_look'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/session/memberships': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Take up an invitation, signed: from then on you work for that operator, too. */
+    post: operations['InvitationsController_takeUp'];
+    delete?: never;
     options?: never;
     head?: never;
     patch?: never;
@@ -3638,6 +3707,10 @@ export interface components {
       /** @description Why it is declined or withdrawn. */
       because: string;
     };
+    CodeBody: {
+      /** @description Code of the invitation. */
+      code: string;
+    };
     ConditionAnswer: {
       /**
        * @description After the work that can be done before the flight.
@@ -4790,6 +4863,57 @@ export interface components {
       step: string;
       /** @description The work on the card. */
       work: string;
+    };
+    InvitationBody: {
+      /** @description The organisation that the person comes from. */
+      organisation?: string;
+      /** @description Roles of whoever takes it up. */
+      roles: (
+        | 'technician'
+        | 'maintenance-control'
+        | 'engineer'
+        | 'commander'
+        | 'dispatcher'
+        | 'quality'
+        | 'mel-engineer'
+        | 'administrator'
+      )[];
+    };
+    InvitationLine: {
+      /** @description id */
+      id: string;
+      roles: string[];
+      /**
+       * Format: date-time
+       * @description Until when it may be taken up (ISO 8601)
+       */
+      untilAt: string;
+    };
+    InvitationMade: {
+      code: string | null;
+      invitation: components['schemas']['InvitationLine'];
+    };
+    Invitations: {
+      invitations: components['schemas']['InvitationLine'][];
+    };
+    InvitationSeen: {
+      /** @description Name of the operator that invites. */
+      operator: string;
+      roles: string[];
+      /** @description What is signed by taking it up. */
+      statement: string;
+      /**
+       * Format: date-time
+       * @description Until when it may be taken up (ISO 8601)
+       */
+      untilAt: string;
+    };
+    InvitationTaken: {
+      /** @description Name of the operator. */
+      operator: string;
+    };
+    InvitationWithdrawn: {
+      invitation: components['schemas']['InvitationLine'];
     };
     ItemAnswer: {
       /**
@@ -7220,6 +7344,12 @@ export interface components {
       /** @description Remarks of who takes. */
       remarks?: string;
       /** @description The signature of who takes. */
+      sign: components['schemas']['SignBody'];
+    };
+    TakeUpBody: {
+      /** @description Code of the invitation. */
+      code: string;
+      /** @description The signature of who takes it up. */
       sign: components['schemas']['SignBody'];
     };
     TellCodeBody: {
@@ -11378,6 +11508,98 @@ export interface operations {
       };
     };
   };
+  InvitationsController_list: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['Invitations'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  InvitationsController_invite: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['InvitationBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['InvitationMade'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  InvitationsController_withdraw: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['InvitationWithdrawn'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   CardLibraryController_recordRevision: {
     parameters: {
       query?: never;
@@ -12999,6 +13221,70 @@ export interface operations {
           [name: string]: unknown;
         };
         content?: never;
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  InvitationsController_look: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['CodeBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['InvitationSeen'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  InvitationsController_takeUp: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['TakeUpBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['InvitationTaken'];
+        };
       };
       /** @description A problem; see `/api/problems`. */
       default: {

@@ -12,6 +12,7 @@ import { roleWords } from '../words/words.js';
 import { AccountActs } from './account-acts.js';
 import { AccountForm } from './account-form.js';
 import { ErasureForm } from './erasure-form.js';
+import { Invitations } from './invitations.js';
 import { Scope } from './scope.js';
 import { ErasedBox } from './written-names.js';
 
@@ -41,6 +42,7 @@ export function PeoplePage() {
         {(view) => (
           <>
             {administrator && <AccountForm organisations={view.organisations} made={members.readAgain} />}
+            {administrator && <Invitations />}
             {roles.some((role) => MAY_ENTER.includes(role)) && <OrganisationForm entered={members.readAgain} />}
             <ul class="plain-list cards">
               {view.people.map((member) => (

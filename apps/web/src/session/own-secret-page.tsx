@@ -9,6 +9,10 @@ export function OwnSecretPage({ changed }: { changed(): void }) {
         You signed in with a first secret that somebody gave you. From now on only you know yours: it signs in your
         name.
       </p>
+      <p>
+        Whoever gave it to you could have chosen in your place. That you choose now stands in the record of your
+        operator; should a first secret that you never used not open any more, tell quality at once.
+      </p>
       <SecretForm label="The first secret" changed={changed} />
     </Page>
   );

@@ -2,6 +2,7 @@ import { maySeePeople } from '../people/people-page.js';
 import { Page } from '../shell/page.js';
 import { roleWords } from '../words/words.js';
 import { useSession } from './session.js';
+import { TakeUp } from './take-up.js';
 import { YourPasskeys } from './your-passkeys.js';
 import { YourSecret } from './your-secret.js';
 import { YourSignOn } from './your-sign-on.js';
@@ -22,6 +23,7 @@ export function YouPage() {
       <YourSecret />
       <YourPasskeys />
       <YourSignOn />
+      <TakeUp />
       <YourSignatures />
     </Page>
   );

@@ -10,6 +10,7 @@ import { ExtensionTable } from '../rows/extension.row.js';
 import { FactTable } from '../rows/fact.row.js';
 import { FlightTable } from '../rows/flight.row.js';
 import { HoldTable } from '../rows/hold.row.js';
+import { InvitationTable } from '../rows/invitation.row.js';
 import { JudgementTable } from '../rows/judgement.row.js';
 import { MelRevisionTable } from '../rows/mel-revision.row.js';
 import { MembershipTable } from '../rows/membership.row.js';
@@ -60,6 +61,7 @@ export const toldTables: readonly ToldTable[] = [
   told(OrganisationTable),
   told(MembershipTable, [], 'personId'),
   told(AuthorisationTable),
+  told(InvitationTable, ['codeHash']),
   told(AircraftTable),
   told(StationTable, [], 'code'),
   told(StationCoverTable),

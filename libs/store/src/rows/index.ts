@@ -14,6 +14,7 @@ import { FactTable } from './fact.row.js';
 import { FlightTable } from './flight.row.js';
 import { HoldTable, PastKeepingTable } from './hold.row.js';
 import { IdempotencyTable } from './idempotency.row.js';
+import { InvitationTable } from './invitation.row.js';
 import { JudgementTable } from './judgement.row.js';
 import { LegTable } from './leg.row.js';
 import { LeftItemTable } from './left-item.row.js';
@@ -56,6 +57,7 @@ export const tables = [
   FlightTable,
   HoldTable,
   IdempotencyTable,
+  InvitationTable,
   JudgementTable,
   LeftItemTable,
   LegTable,

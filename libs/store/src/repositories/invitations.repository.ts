@@ -1,0 +1,32 @@
+import type { Fresh } from '../rows/fresh.js';
+import { InvitationTable, type InvitationRow } from '../rows/invitation.row.js';
+import type { Transaction } from '../transaction.js';
+
+export class Invitations {
+  constructor(private readonly tx: Transaction) {}
+
+  add(invitation: Fresh<InvitationRow>): Promise<string> {
+    return this.tx.insert(InvitationTable, invitation);
+  }
+
+  /** Nobody else takes it up or withdraws it until this transaction ends. */
+  toChange(id: string): Promise<InvitationRow | null> {
+    return this.tx.read(InvitationTable, 'id = $2 for update', [id]).then(([row]) => row ?? null);
+  }
+
+  /** The one whose code has this hash, held as above. */
+  withCode(codeHash: string): Promise<InvitationRow | null> {
+    return this.tx.read(InvitationTable, 'code_hash = $2 for update', [codeHash]).then(([row]) => row ?? null);
+  }
+
+  /** Those that may still be taken up, the newest first. */
+  open(at: string): Promise<InvitationRow[]> {
+    const standing = 'taken_up_at is null and withdrawn_at is null and until_at > $2 order by invited_at desc, id';
+    return this.tx.read(InvitationTable, standing, [at]);
+  }
+
+  /** @throws StaleVersion */
+  change(id: string, seen: number, changes: Partial<InvitationRow>): Promise<void> {
+    return this.tx.change(InvitationTable, id, seen, changes);
+  }
+}
