@@ -99,6 +99,8 @@ async function everyAddress(): Promise<string[]> {
     `${asked}/no-fault-found`,
     `${asked}/raised-in-error`,
     `${asked}/joining`,
+    `${asked}/correction`,
+    `${asked}/second-look`,
     deferred,
     `${deferred}/work/80-12-11/1/M1`,
     `${deferred}/work/80-12-11/1/M2`,

@@ -34,6 +34,28 @@ export interface FailedItem {
 }
 
 /** What a correction may put right. Everything else is put right by doing and signing the right thing. */
-export type CorrectableField = CorrectableWord | 'where' | 'tag';
-/** Of a write-up; the others are of a thing left on the aircraft. */
-export type CorrectableWord = 'description' | 'sheet' | 'system' | 'faultMessage' | 'occurredAt' | 'recordedAt';
+export type CorrectableField = CorrectableWord | 'where' | 'tag' | CorrectableDetail;
+/** Of a write-up. */
+export type CorrectableWord =
+  'description' | 'sheet' | 'system' | 'faultMessage' | 'occurredAt' | 'recordedAt' | 'whenFound';
+/** Of the acts that follow it; `where` and `tag` are of a thing left on the aircraft. */
+export type CorrectableDetail =
+  | 'unit'
+  | 'reference'
+  | 'issuedBy'
+  | 'limit'
+  | 'placardText'
+  | 'workDone'
+  | 'partNumber'
+  | 'serialOn'
+  | 'serialOff'
+  | 'certificate'
+  | 'test'
+  | 'findings'
+  | 'staysOpen'
+  | 'checks'
+  | 'reason'
+  | 'watch'
+  | 'remarks'
+  | 'number'
+  | 'authority';

@@ -11,8 +11,8 @@ import type { Privilege } from './people.js';
 
 export interface ActRule<Kind extends ActKind> {
   kind: Kind;
-  /** The privilege its signer must hold; null when no signature is needed. */
-  privilege: Privilege | null;
+  /** The privilege its signer must hold; null when no signature is needed. A function: it hangs on what it points at. */
+  privilege: Privilege | null | ((life: DefectLife, act: ActOf<Kind>) => Privilege);
   /** True when it may still be written after the defect is closed. */
   afterClosing?: boolean;
   /** Throws Refusal when this act is impossible after this history. */
@@ -27,7 +27,12 @@ export function decided<Kind extends ActKind>(
   life: DefectLife,
   act: ActOf<Kind>,
 ): ActOf<Kind>[] {
-  admitAny(rule, life, act);
+  const { privilege, afterClosing = false } = rule;
+  admitAny(
+    { privilege: typeof privilege === 'function' ? privilege(life, act) : privilege, afterClosing },
+    life,
+    act,
+  );
   rule.admit(life, act);
   return [act];
 }

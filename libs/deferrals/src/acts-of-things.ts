@@ -24,6 +24,8 @@ export interface CorrectionAsked extends ActBase<'correction-asked'> {
   act: string;
   field: CorrectableField;
   item: string | null;
+  /** Which of several, from 0; absent: the first or only one. */
+  part?: number;
   was: string | null;
   now: string;
   reason: string;

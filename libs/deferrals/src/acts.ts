@@ -17,6 +17,7 @@ export type * from './cards/card-acts.js';
 export type { LeftItem, Times } from './act-parts.js';
 export type {
   Aircraft,
+  CorrectableDetail,
   CorrectableField,
   CorrectableWord,
   DocumentOwner,
@@ -216,10 +217,12 @@ export interface Corrected extends ActBase<'corrected'> {
   field: CorrectableField;
   /** The thing left on the aircraft that was mistyped; null for other corrections. */
   item: string | null;
+  /** Which of several, from 0: the second part, the third line of what stays open. Absent: the first or only one. */
+  part?: number;
   was: string | null;
   now: string;
   reason: string;
-  /** A second person who looked: needed for things left on the aircraft. */
+  /** A second person who looked: needed for things left on the aircraft, and for what decides something. */
   secondLook: Signature | null;
   /** The limits counted anew from an earlier log time; null when the clock is not touched. */
   limits: SignedLimit[] | null;

@@ -122,5 +122,17 @@ export { stoppedHalfWorked, stoppedInWords } from './cards/stopped-half-worked.j
 export { performersOf } from './rectifying/performers.js';
 export { accountsOf, missingOf, type AccountStands } from './cards/what-is-missing.js';
 export { askCorrection, lookAndCorrect, type AskCorrection } from './correcting/ask-correction.js';
+export type { UnitOffered } from './correcting/admit-unit.js';
+export { needsSecondLook, privilegeOfCorrection } from './correcting/admit-correction.js';
+export { actsAsCorrected, asCorrected } from './correcting/as-corrected.js';
+export { detailsOf } from './correcting/details.js';
+export { FIELD_WORDS, isWordOfWriteUp, WORDS_OF_WRITE_UP } from './correcting/field-words.js';
+export {
+  NEVER_CORRECTED,
+  notByCorrection,
+  putRightOtherwise,
+  type NeverCorrected,
+} from './correcting/put-right-otherwise.js';
+export { readsNow } from './correcting/reads-now.js';
 export { correctionMoves, type LimitMoved } from './correcting/correction-moves.js';
 export { correct, type Correct } from './correcting/correct.js';

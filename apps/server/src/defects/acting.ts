@@ -2,6 +2,7 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import {
   type Act,
+  type Actor,
   type Context,
   type DefectLife,
   isSignature,
@@ -18,6 +19,7 @@ import type { Session } from '../http/session.js';
 import type { Clock } from '../http/tokens.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
 import type { Proof } from '../people/proof.js';
+import { signerOfAct } from '../people/kept-signature.js';
 import { signatureOf } from '../people/signer.js';
 import { leftElsewhere } from '../register/left-elsewhere.js';
 import { livesIn, type OpenedDefect } from './defect-book.js';
@@ -177,7 +179,8 @@ export function numbersUsed({ acts }: DefectLife): string[] {
 
 /** The confirmation that a signer gets. */
 export function confirmation(acts: readonly Act[]): object | null {
-  const by = acts.at(-1)?.by;
+  const last = acts.at(-1);
+  const by = last && signerOfAct<Actor | Signature>(last);
   if (!by || !isSignature(by)) return null;
   return { statement: by.statement, ...signerOf(by) };
 }

@@ -12,7 +12,7 @@ import {
   type ZoneDifference,
 } from '#deferrals';
 import type { AircraftRow, DefectActRow, DefectRow, Tx, ZoneDifferenceRow } from '#store';
-import { keepSignature } from '../people/kept-signature.js';
+import { keepSignature, signerOfAct } from '../people/kept-signature.js';
 import { keepRegister } from '../register/keep-register.js';
 import { grouped } from './grouped.js';
 import { type KnownPerson, peopleIn, readAct, recordedAct, storedAct } from './people-in-acts.js';
@@ -97,11 +97,11 @@ async function writeInOrder(tx: Tx, written: Written, row: DefectRow): Promise<v
 
 async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act: Act, seq: number): Promise<void> {
   const people = await knownPeople(tx, [act]);
-  const by: Actor | Signature = act.by;
+  const by: Actor | Signature = signerOfAct<Actor | Signature>(act);
   const payload = { number: row.number, act: recordedAct(act, people) };
   const entry = await tx.record.prepare({
     who: by.person,
-    authorisation: authorisationIn(act),
+    authorisation: authorisationIn(act, by),
     organisation: by.organisation,
     what: `defect.${act.kind}`,
     aircraft: { id: aircraft.id, registration: aircraft.registration },
@@ -121,14 +121,15 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
       entryId: entry.id,
     }),
   );
-  for (const given of signaturesOf(act)) tx.send(keepSignature(tx, entry, given));
+  const given = act.kind === 'corrected' && act.secondLook !== null ? [act.secondLook] : signaturesOf(act);
+  for (const signature of given) tx.send(keepSignature(tx, entry, signature));
   await keepRegister(tx, aircraft, row, act, now);
 }
 
 /** The number of the authorisation it was done on, signed or not. */
-function authorisationIn(act: Act): string | null {
+function authorisationIn(act: Act, by: Actor | Signature): string | null {
   if ('on' in act) return act.on.number;
-  return isSignature(act.by) ? act.by.authorisation.number : null;
+  return isSignature(by) ? by.authorisation.number : null;
 }
 
 async function addRow(tx: Tx, { aircraft, life, now }: Written): Promise<DefectRow> {

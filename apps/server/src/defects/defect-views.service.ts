@@ -11,15 +11,16 @@ import { CLOCK, type Clock } from '../http/tokens.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import { flownLegs } from '../movements/flown-legs.js';
 import { concurrencesOf } from './concurrences.js';
-import { livesOf } from './defect-book.js';
-import { correctionAsked, correctionsOf } from './correction-words.js';
+import { livesOf, type OpenedDefect } from './defect-book.js';
+import { CorrectionAsked } from '../correcting/correction-asked.js';
+import { correctableLines, correctionsOf, otherwiseLines, waitingLines } from '../correcting/correction-lines.js';
 import { basisWords } from './deferral-check.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
 import { FLIGHTS_AHEAD, legsFrom, projectionOf } from './projection.js';
 import { readably } from './readable-refusal.js';
 import { secondInWords } from './second-in-words.js';
 import { repeatLines, repeatsOfFleet } from './repeats.js';
-import { type StatementQuery, statementOf } from './statements.js';
+import { type StatementFacts, type StatementQuery, statementOf } from './statements.js';
 import {
   arithmeticOf,
   type DefectLine,
@@ -40,6 +41,7 @@ export class DefectViews {
     @Inject(CLOCK) private readonly now: Clock,
     private readonly dispatch: DispatchService,
     private readonly shelf: MelShelf,
+    private readonly corrections: CorrectionAsked,
   ) {}
 
   /** Open defects of the fleet or of one aircraft, those that end first at the top. */
@@ -74,9 +76,13 @@ export class DefectViews {
         concurrence: await concurrenceView(tx, row, settings),
         causesGone: await causesGone(tx, aircraft, row, opened.life),
         left: left.map((item) => leftLine(item, aircraft, [row])),
+        waiting: waitingLines(opened.life, base),
         history: opened.life.acts.map((act, index) => ({
           ...historyLine(act, index + 1, sealed, base),
-          corrections: correctionsOf(opened.life, act),
+          id: act.id,
+          corrections: correctionsOf(opened.life, act, base),
+          correctable: correctableLines(opened.life, act),
+          otherwise: otherwiseLines(act),
         })),
       },
     };
@@ -121,11 +127,30 @@ export class DefectViews {
             ),
           }
         : {}),
-      ...(act === 'correct'
-        ? { correction: await readably(aircraft, [opened], () => correctionAsked(opened.life, query, settings)) }
+      ...(act === 'correct' || act === 'second-look'
+        ? await this.correction(tx, aircraft, opened, query, settings)
         : {}),
     };
     return { act, statement: statementOf(act, { ...facts, ...more }, settings.releaseWording) };
+  }
+
+  /** What a correction says, or one that waits for a second look. */
+  private async correction(
+    tx: Tx,
+    aircraft: AircraftRow,
+    own: OpenedDefect,
+    { act, part, ...query }: StatementQuery,
+    settings: OperatorSettings,
+  ): Promise<Partial<StatementFacts>> {
+    const opened = await livesOf(tx, await tx.defects.open(aircraft.id));
+    const { life } = own;
+    const corrects = { tx, aircraft, settings, opened, at: this.now(), life };
+    return readably(aircraft, [own, ...opened], async () => {
+      if (act === 'second-look') return { correction: (await this.corrections.waiting(corrects, query.asked)).words };
+      const points = { ...query, ...(part === undefined ? {} : { part: Number(part) }) };
+      const { words, act: of, secondLook } = await this.corrections.prepare(corrects, points);
+      return { correction: words, ofWriteUp: of === life.acts[0]?.id, waits: secondLook };
+    });
   }
 
   private async found(tx: Tx, id: string): Promise<{ row: DefectRow; aircraft: AircraftRow }> {

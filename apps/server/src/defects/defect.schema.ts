@@ -64,6 +64,8 @@ const defectLine = object(
       'Rows of items considered inoperative through this one: which of their work is owed, the answer says.',
     ),
     deferredBy: orNull(ref('SignedBy')),
+    corrected: list(ref('CorrectionLine'), 'What was put right in it by corrections, in order.'),
+    waits: list(text('What it is about.'), 'Corrections that wait for a second person to look.'),
     version: whole('Version; the ETag.'),
   },
   'A defect as it stands.',
@@ -115,16 +117,10 @@ const historyLine = object({
   enteredAt: instant('When it was entered here'),
   enteredAtBase: instant('The same as a clock at the base reads it, with its offset'),
   sealedAs: orNull(whole('Its number in the record, once sealed.')),
-  corrections: list(
-    object({
-      field: text('What reads otherwise since, in words.'),
-      was: orNull(text('What was written; null when nothing was.')),
-      now: text('What it reads now.'),
-      by: text('Who corrected it.'),
-      at: instant('When that was entered'),
-    }),
-    'What was put right in it afterwards, in order.',
-  ),
+  id: text('Id of the act; a correction names it.'),
+  corrections: list(ref('CorrectionLine'), 'What was put right in it afterwards, in order.'),
+  correctable: list(ref('Correctable'), 'What of it can be corrected.'),
+  otherwise: list(ref('PutRightOtherwise'), 'What of it no correction touches, and what to do instead.'),
   details: anything('The act as stored.'),
 });
 
@@ -216,6 +212,7 @@ export const DEFECT_SHAPES: Record<string, Shape> = {
       'Closed defects of other units, for which a row of several units was signed: control may let its limit go.',
     ),
     left: list(ref('LeftLine')),
+    waiting: list(ref('CorrectionWaiting'), 'Corrections that wait for a second person to look.'),
     history: list(ref('HistoryLine')),
   }),
   DefectList: object({ at: instant('When this was read'), defects: list(ref('DefectLine')) }),

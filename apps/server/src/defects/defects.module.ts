@@ -1,11 +1,12 @@
 import { Module } from '@nestjs/common';
+import { CorrectingController } from '../correcting/correcting.controller.js';
+import { CorrectingService } from '../correcting/correcting.service.js';
+import { CorrectionAsked } from '../correcting/correction-asked.js';
 import { DispatchModule } from '../dispatch/dispatch.module.js';
 import { MelModule } from '../mel/mel.module.js';
 import { PeopleModule } from '../people/people.module.js';
 import { ActingService } from './acting.service.js';
 import { ConcurrenceController } from './concurrence.controller.js';
-import { CorrectingController } from './correcting.controller.js';
-import { CorrectingService } from './correcting.service.js';
 import { CrewPlacardController } from './crew-placard.controller.js';
 import { DefectViews } from './defect-views.service.js';
 import { ActsController, DefectsController } from './defects.controller.js';
@@ -33,6 +34,7 @@ import { RowChangesService } from './row-changes.service.js';
     RowChangesService,
     LeavingService,
     CorrectingService,
+    CorrectionAsked,
     ReleasingService,
     DefectViews,
     DeferralCheck,

@@ -44,7 +44,11 @@ export class DeferralCheck {
   }
 
   /** The row asked for, as the revision in force offers it to this aircraft; null for another basis. */
-  async offered({ tx, aircraft }: Scene, life: DefectLife, body: Pick<DeferBody, 'row'>): Promise<RowOffered | null> {
+  async offered(
+    { tx, aircraft }: Pick<Scene, 'tx' | 'aircraft'>,
+    life: DefectLife,
+    body: Pick<DeferBody, 'row'>,
+  ): Promise<RowOffered | null> {
     if (body.row === undefined) return null;
     const shelved = await this.shelf.inForce(tx, aircraft.type);
     const number = life.item?.entry ?? null;
@@ -55,32 +59,37 @@ export class DeferralCheck {
     return { document, revision, entry, ...found, brings: rowsBrought(shelved.mel, found.row, aircraft) };
   }
 
-  /**
-   * Judged together with everything else that is open and without any flight: what fails then fails on every flight. Work
-   * that can be done later does not count against it. Throws Problem `row-not-available` naming each condition.
-   */
+  /** Throws Problem `row-not-available` naming each condition that fails with this row and not without it. */
   async mayStandBesideOthers(scene: Scene, life: DefectLife, body: Pick<DeferBody, 'row'>): Promise<void> {
-    const { entry, units } = life.item ?? { entry: null, units: [] };
-    if (body.row === undefined || entry === null) return;
-    const { tx, aircraft, settings, context } = scene;
-    const proposal = { defect: life.defect, entry, units, row: body.row };
-    const tried = await this.dispatch.judgeNow(tx, aircraft, null, settings, {
-      at: context.now,
-      proposals: [proposal],
-      opened: scene.opened,
-    });
-    const failing = failingOf(tried);
-    if (failing.size === 0) return;
-    const before = failingOf(
-      await this.dispatch.judgeNow(tx, aircraft, null, settings, { at: context.now, opened: scene.opened }),
-    );
-    const ours = [...failing].filter(([key]) => !before.has(key)).map(([, reason]) => reason);
+    const ours = await this.failsBesideOthers({ ...scene, at: scene.context.now }, life, body);
     if (ours.length === 0) return;
     throw new Problem('row-not-available', ours.join(' '), {
       errors: ours.map((reason) => ({ pointer: '/row', reason })),
     });
   }
+
+  /**
+   * Judged together with everything else that is open and without any flight: what fails then fails on every flight. Work
+   * that can be done later does not count against it.
+   */
+  async failsBesideOthers(
+    { tx, aircraft, settings, opened, at }: BesideOthers,
+    life: DefectLife,
+    body: Pick<DeferBody, 'row'>,
+  ): Promise<string[]> {
+    const { entry, units } = life.item ?? { entry: null, units: [] };
+    if (body.row === undefined || entry === null) return [];
+    const proposal = { defect: life.defect, entry, units, row: body.row };
+    const tried = await this.dispatch.judgeNow(tx, aircraft, null, settings, { at, proposals: [proposal], opened });
+    const failing = failingOf(tried);
+    if (failing.size === 0) return [];
+    const before = failingOf(await this.dispatch.judgeNow(tx, aircraft, null, settings, { at, opened }));
+    return [...failing].filter(([key]) => !before.has(key)).map(([, reason]) => reason);
+  }
 }
+
+/** The aircraft with what is open on it, and the instant that is asked about. */
+export type BesideOthers = Pick<Scene, 'tx' | 'aircraft' | 'settings' | 'opened'> & { at: string };
 
 function failingOf(verdict: Verdict): Map<string, string> {
   const failing = verdict.items.flatMap((item) =>

@@ -2,9 +2,10 @@
  * The statement that each signature certifies. The signer sees it, sends it back word for word, and it is stored with the
  * signature (published requirement E-04 on electronic signatures: the intent is shown at signing).
  */
-import type { CorrectableWord } from '#deferrals';
-import { OneOf, Text } from '../http/fields.js';
-import { CORRECTABLE } from './correctable.js';
+import { type FieldAsked, FIELDS_ASKED } from '../correcting/correctable.js';
+import { ApiPropertyOptional } from '@nestjs/swagger';
+import { IsOptional, Matches } from 'class-validator';
+import { Id, OneOf, Text } from '../http/fields.js';
 
 export const SIGNED_ACTS = [
   'defer',
@@ -31,6 +32,7 @@ export const SIGNED_ACTS = [
   'card-inspection',
   'card-stop',
   'correct',
+  'second-look',
 ] as const;
 
 export type SignedAct = (typeof SIGNED_ACTS)[number];
@@ -47,8 +49,12 @@ export interface StatementFacts {
   step?: string;
   /** What is granted, in words; only for `extend`. */
   extension?: string;
-  /** What reads otherwise and what that moves, in words; only for `correct`. */
+  /** What reads otherwise and what that moves, in words; only for `correct` and `second-look`. */
   correction?: string;
+  /** Whether it is the write-up that is corrected; only for `correct`. */
+  ofWriteUp?: boolean;
+  /** Whether a second person looks before it reads otherwise; only for `correct`. */
+  waits?: boolean;
   /** Incomplete work, in words; only for `release`. */
   staysOpen?: string;
   /** Why one who did the work inspects it; only for `inspect`. */
@@ -79,8 +85,19 @@ export class StatementQuery {
   @Text(40, { description: 'Which step of the card, for `card-second`.', optional: true })
   step?: string;
 
-  @OneOf(CORRECTABLE, { description: 'What is to read otherwise, for `correct`.', optional: true })
-  field?: CorrectableWord;
+  @Id({ description: 'The act that is wrong, for `correct`; absent: the write-up.', optional: true })
+  of?: string;
+
+  @OneOf(FIELDS_ASKED, { description: 'What is to read otherwise, for `correct`.', optional: true })
+  field?: FieldAsked;
+
+  @Matches(/^\d{1,2}$/)
+  @ApiPropertyOptional({ description: 'Which of several, from 0, for `correct`.', type: 'integer' })
+  @IsOptional()
+  part?: string;
+
+  @Id({ description: 'The correction that waits, for `second-look`.', optional: true })
+  asked?: string;
 
   @Text(4000, { description: 'What it should read, for `correct`.', optional: true })
   now?: string;
@@ -143,7 +160,9 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
     case 'card-stop':
       return `Work card "${facts.work ?? ''}" for ${what} is stopped, and nothing of it is left on the aircraft.`;
     case 'correct':
-      return `I correct the write-up of ${what}: ${facts.correction ?? ''} What was written stays readable.`;
+      return `I correct the ${facts.ofWriteUp === false ? 'history' : 'write-up'} of ${what}: ${facts.correction ?? ''} What was written stays readable.${facts.waits === true ? ' All stands as it was until a second person has looked and signed.' : ''}`;
+    case 'second-look':
+      return `I looked myself, independently of the person who asked, and ${what} is as the correction says: ${facts.correction ?? ''} What was written stays readable.`;
     case 'release':
       return `${facts.releaseName ? `${facts.releaseName}. ` : ''}${releaseWording} (${what})${facts.staysOpen ? ` Not complete, and stays open: ${facts.staysOpen}.` : ''}`;
   }

@@ -1,6 +1,7 @@
 /** What a page is shown of a defect: lines made from its life, in words. */
 import {
   type Act,
+  type Actor,
   basisInWords,
   type CardWork,
   type DefectLife,
@@ -20,7 +21,9 @@ import {
 import type { CountingSettings, MelStops, ProjectedEnd, Sourced, Used, WhatIsLeft } from '#intervals';
 import type { BroughtRow, Mel, Procedure, Repeat } from '#mel';
 import type { AircraftRow, DefectRow, LeftItemRow } from '#store';
+import { allCorrections, waitingLines } from '../correcting/correction-lines.js';
 import { ownerOfRow } from '../register/owner-of-row.js';
+import { signerOfAct } from '../people/kept-signature.js';
 import { baseTime } from '../record/base-time.js';
 import { firstWords } from './short-text.js';
 import { wordsOfAct } from './words-of-act.js';
@@ -89,6 +92,8 @@ export function defectLine(row: DefectRow, life: DefectLife, context: DefectCont
         : { ...basis.placard, fitted: placardsFitted(life).includes(basis.placard.text) },
     brought: basis === null ? [] : rowsBroughtBy(basis).map((one) => broughtLine(one, life)),
     deferredBy: life.deferral === null ? null : signerOf(life.deferral.signedBy),
+    corrected: allCorrections(life, context.base),
+    waits: waitingLines(life, context.base).map(({ field }) => field),
     version: row.version,
   };
 }
@@ -199,16 +204,17 @@ export function arithmeticOf({ limits }: DefectLife): string | null {
 
 /** @param sealed numbers in the record by act id */
 export function historyLine(act: Act, seq: number, sealed: ReadonlyMap<string, number | null>, base: string) {
-  const signed = isSignature(act.by) ? act.by : null;
+  const by = signerOfAct<Actor | Signature>(act);
+  const signed = isSignature(by) ? by : null;
   return {
     seq,
     act: act.kind,
     words: wordsOfAct(act),
-    by: act.by.name,
+    by: by.name,
     licence: signed?.licence ?? null,
     authorisation: signed?.authorisation.number ?? null,
-    organisation: `${act.by.organisation.name} (${act.by.organisation.approval})`,
-    role: act.by.role,
+    organisation: `${by.organisation.name} (${by.organisation.approval})`,
+    role: by.role,
     statement: signed?.statement ?? null,
     signedAt: signed?.signedAt ?? null,
     method: signed?.method ?? null,

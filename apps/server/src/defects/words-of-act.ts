@@ -1,14 +1,21 @@
 import {
   type Act,
   basisInWords,
+  type Corrected,
+  type CorrectionAsked,
   deadlineOf,
+  type Deferred,
+  FIELD_WORDS,
   itemInWords,
   type LeftItem,
   type Owner,
   ownerInWords,
+  type Part,
+  type RowChanged,
   type SignedLimit,
   type WhenFound,
 } from '#deferrals';
+import { FOUND, valueInWords } from '../correcting/value-words.js';
 import { sayDay } from '../deferrals/say-time.js';
 import { wordsOfCardAct } from './words-of-card-act.js';
 
@@ -20,7 +27,7 @@ export function wordsOfAct(act: Act): string {
     case 'identified':
       return `Found to be ${itemInWords(act.item)}`;
     case 'deferred':
-      return `Deferred under ${basisInWords(act.basis)}`;
+      return `Deferred under ${basisInWords(act.basis)}${basisWords(act)}`;
     case 'procedure-signed':
       return `Procedure ${act.work} done${leavingWords(act.leaves)}`;
     case 'placard-fitted':
@@ -32,19 +39,19 @@ export function wordsOfAct(act: Act): string {
     case 'undone':
       return `Undone: ${act.items.length} thing(s) that were left on the aircraft`;
     case 'row-changed':
-      return `Row changed to ${basisInWords(act.basis)}: ${act.reason}`;
+      return `Row changed to ${basisInWords(act.basis)}${basisWords(act)}: ${act.reason}`;
     case 'extended':
       return `Interval extended${endWords(act.limits)} under procedure ${act.procedure}`;
     case 'authority-granted':
       return `${act.document.kind === 'permit' ? 'Permit' : 'Document'} ${act.document.number} of ${act.document.authority} entered: ${act.limit}`;
     case 'transferred':
-      return `Part moved from unit ${act.fromUnit} to unit ${act.toUnit}: ${act.reason}`;
+      return `Part moved from unit ${act.fromUnit} to unit ${act.toUnit}: ${act.reason}${partWords(act.parts)}`;
     case 're-entered':
       return `Written again on sheet ${act.sheet}: ${act.reason}`;
     case 'handed-over':
       return `Handed over to ${act.to}: ${act.note}`;
     case 'rectification':
-      return `${act.complete ? 'Rectified' : 'Work begun'}: ${act.workDone} (${act.reference})`;
+      return `${act.complete ? 'Rectified' : 'Work begun'}: ${act.workDone} (${act.reference})${partWords(act.parts)}`;
     case 'tested':
       return `Test ${act.result === 'good' ? 'good' : 'not good'}: ${act.test}`;
     case 'inspected':
@@ -72,9 +79,11 @@ export function wordsOfAct(act: Act): string {
     case 'joined':
       return `Goes on as an entry of another open item: ${act.reason}`;
     case 'correction-asked':
-      return `To be corrected once a second person looked: ${act.field} "${act.was ?? 'nothing'}" should read "${act.now}": ${act.reason}`;
+      return `To be corrected once a second person looked: ${FIELD_WORDS[act.field]} ${fromTo(act)}: ${act.reason}`;
     case 'corrected':
-      return `Corrected ${act.field} from "${act.was ?? 'nothing'}" to "${act.now}": ${act.reason}`;
+      return act.secondLook === null
+        ? `Corrected: ${FIELD_WORDS[act.field]} ${fromTo(act)}: ${act.reason}`
+        : `Corrected after a second look, as ${act.by.name} asked: ${FIELD_WORDS[act.field]} ${fromTo(act)}: ${act.reason}`;
     case 'card-started':
     case 'card-stepped':
     case 'card-inspected':
@@ -84,14 +93,35 @@ export function wordsOfAct(act: Act): string {
   }
 }
 
-const FOUND: Record<WhenFound, string> = {
-  'before-moving': 'before the aircraft moved',
-  'own-power': 'moving under its own power, before take-off power',
-  'after-take-off': 'after take-off',
-};
-
 function foundWords(whenFound: WhenFound | undefined): string {
   return whenFound === undefined ? '' : ` (found ${FOUND[whenFound]})`;
+}
+
+function fromTo({ field, was, now }: Corrected | CorrectionAsked): string {
+  const said = (value: string | null): string => {
+    const words = valueInWords(field, value, 'UTC');
+    return words === null ? 'nothing' : `"${words}"`;
+  };
+  return `${said(now)} in place of ${said(was)}`;
+}
+
+/** The unit of a row; who issued a document, and its limit. */
+function basisWords({ basis, item }: Deferred | RowChanged): string {
+  if (basis.kind !== 'mel-row') return `, issued by ${basis.issuedBy}, limit: ${basis.limit}`;
+  return `, unit ${item.units.join(' or ')}`;
+}
+
+function partWords(parts: readonly Part[]): string {
+  return parts
+    .map(({ partNumber, serialOn, serialOff, certificate }) =>
+      [
+        `; part ${partNumber}`,
+        ...(serialOn === undefined ? [] : [`serial ${serialOn} fitted`]),
+        ...(serialOff === undefined ? [] : [`serial ${serialOff} removed`]),
+        ...(certificate === undefined ? [] : [`certificate ${certificate}`]),
+      ].join(', '),
+    )
+    .join('');
 }
 
 function endWords(limits: readonly SignedLimit[]): string {

@@ -29,7 +29,9 @@ export function readableGates(
   const ownerOf = (text: string) => defects.find(({ row }) => text.startsWith(row.id));
   const readable = (text: string): string => {
     const found = ownerOf(text);
-    return found ? `${defectNumber(aircraft, found.row)} (${firstWords(found.life.description, 70)})` : text;
+    if (!found) return text;
+    const why = REASON.exec(text)?.[0] ?? '';
+    return `${defectNumber(aircraft, found.row)} (${firstWords(found.life.description, 70)})${why}`;
   };
   return {
     unanswered: gates.unanswered.filter((text) => !tried.has(ownerOf(text)?.row.id ?? '')).map(readable),
@@ -37,6 +39,9 @@ export function readableGates(
     orphans: gates.orphans,
   };
 }
+
+/** Why it is open though no work is: a correction that waits, a card that is not signed. */
+const REASON = / \((?:a correction waits for a second look|work card not signed): .*\)$/;
 
 function registerEntry(item: LeftItemRow): RegisterEntry {
   return {

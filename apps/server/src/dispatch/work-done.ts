@@ -1,5 +1,12 @@
 /** The work signed for a defect, as the reasoner takes it. */
-import { type DefectLife, placardsFitted, proceduresBrought, proceduresOwed, rowsBroughtBy } from '#deferrals';
+import {
+  actsAsCorrected,
+  type DefectLife,
+  placardsFitted,
+  proceduresBrought,
+  proceduresOwed,
+  rowsBroughtBy,
+} from '#deferrals';
 import type { WorkState } from '#dispatch';
 import type { CountingSettings, Leg } from '#intervals';
 import { workKey } from '#mel';
@@ -33,9 +40,10 @@ function placardsDone(life: DefectLife): WorkState[] {
   const basis = life.deferral?.basis;
   if (basis?.kind !== 'mel-row') return [];
   const texts = placardsFitted(life);
+  const acts = actsAsCorrected(life);
   return [basis, ...rowsBroughtBy(basis)].flatMap(({ entry, row, placard }) => {
     if (placard === undefined || !texts.includes(placard.text)) return [];
-    const fitted = life.acts.findLast((act) => act.kind === 'placard-fitted' && act.text === placard.text);
+    const fitted = acts.findLast((act) => act.kind === 'placard-fitted' && act.text === placard.text);
     const done = { work: workKey(entry, row, 'placard'), defect: life.defect };
     return fitted ? [{ ...done, doneAt: fitted.enteredAt, by: fitted.by.name }] : [done];
   });

@@ -7,6 +7,7 @@ import { Paper } from './paper.js';
 
 export type ViewOfDefect = Awaited<ReturnType<DefectViews['view']>>['body'];
 type Line = ViewOfDefect['history'][number];
+type Correction = Line['corrections'][number];
 
 /** An entry of the record that is no act on a defect: a movement received, a fact answered. */
 export interface OtherEntry {
@@ -60,7 +61,7 @@ function headWords(head: HistoryOf['head'], base: string): string {
   return `The record then held ${head.size} entries, root ${head.root}, ${signed}. The same history as a JSON file can be checked against it without the operator's help.`;
 }
 
-function defectPart(paper: Paper, { defect, arithmetic, history, left }: ViewOfDefect, base: string): void {
+function defectPart(paper: Paper, { defect, arithmetic, history, left, waiting }: ViewOfDefect, base: string): void {
   paper.keep(110).rule();
   paper
     .text(`${defect.number} ${defect.title}`, { font: 'strong', points: 12.5, after: 3 })
@@ -81,6 +82,10 @@ function defectPart(paper: Paper, { defect, arithmetic, history, left }: ViewOfD
   }
   if (arithmetic) paper.text(`Counted: ${arithmetic}`, { points: 8 });
   for (const item of left) paper.text(`Left on the aircraft: ${item.kind} at ${item.where} (${item.tag})`);
+  for (const { field, was, now, by } of waiting) {
+    const words = `Waits for a second look, since ${by} says that it is mistyped: ${field} reads ${was ?? 'nothing'} and should read ${now}`;
+    paper.text(words, { font: 'strong' });
+  }
   paper.text('What happened', { font: 'strong', points: 10.5, after: 3 });
   for (const line of history) actPart(paper, line, base);
 }
@@ -88,6 +93,7 @@ function defectPart(paper: Paper, { defect, arithmetic, history, left }: ViewOfD
 function actPart(paper: Paper, line: Line, base: string): void {
   paper.keep(64);
   paper.text(`${line.seq}. ${line.words}`, { font: 'strong' });
+  for (const one of line.corrections) correctionPart(paper, one, base);
   paper.text(signerWords(line), { indent: 12 });
   const times = [
     line.occurredAt && `happened ${when(line.occurredAt, base)}`,
@@ -98,6 +104,16 @@ function actPart(paper: Paper, line: Line, base: string): void {
   paper.text(capital(times.join('; ')), { indent: 12, points: 8 });
   if (line.statement) paper.text(`Certified: "${line.statement}"`, { indent: 12, points: 8 });
   paper.text(sealWords(line.sealedAs), { indent: 12, points: 8, after: 6 });
+}
+
+/** What was written stays on the paper, with a line through it. */
+function correctionPart(paper: Paper, { field, was, now, reason, by, looked, at }: Correction, base: string): void {
+  paper.keep(40);
+  paper.text(`Corrected, ${field}. It read:`, { indent: 12, after: 0 });
+  paper.text(was ?? 'nothing', { indent: 24, after: 0, struck: was !== null });
+  paper.text(`It reads: ${now}`, { indent: 12, font: 'strong', after: 0 });
+  const second = looked === null ? '' : `, looked at by ${looked}`;
+  paper.text(`By ${by}${second}, ${when(at, base)}: ${reason}`, { indent: 12, points: 8 });
 }
 
 /** Name, licence, role: on every copy (what a reader must recognise in a signature). */

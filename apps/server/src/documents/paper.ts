@@ -18,6 +18,8 @@ export interface Style {
   indent?: number;
   /** Points of blank below. */
   after?: number;
+  /** With a line through it: what was written and reads otherwise now. */
+  struck?: boolean;
 }
 
 const MARGIN = 48;
@@ -53,12 +55,15 @@ export class Paper {
     for (const [name, path] of Object.entries(FONTS)) this.document.registerFont(name, path);
   }
 
-  text(text: string, { font = 'plain', points = BODY_POINTS, indent = 0, after = 2 }: Style = {}): this {
+  text(
+    text: string,
+    { font = 'plain', points = BODY_POINTS, indent = 0, after = 2, struck = false }: Style = {},
+  ): this {
     const { document } = this;
     const left = document.page.margins.left + indent;
     const width = document.page.width - left - document.page.margins.right;
     document.font(font).fontSize(points);
-    document.text(this.shown(text), left, document.y, { width, lineGap: 1 });
+    document.text(this.shown(text), left, document.y, { width, lineGap: 1, strike: struck });
     document.y += after;
     return this;
   }

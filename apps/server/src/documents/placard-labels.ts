@@ -12,6 +12,8 @@ export interface PlacardLabel {
   /** Until when, in words; null where the basis sets no day. */
   until: string | null;
   fitted: boolean;
+  /** What of the item read otherwise before, in words; null where nothing did. */
+  corrected: string | null;
   /** Opens the deferral. */
   address: string;
 }
@@ -96,13 +98,14 @@ function drawLabel(paper: Paper, label: PlacardLabel, operator: LabelsOf['operat
 }
 
 function smallLines(
-  { number, item, until, fitted }: PlacardLabel,
+  { number, item, until, fitted, corrected }: PlacardLabel,
   { name, invented }: LabelsOf['operator'],
 ): [text: string, font: 'plain' | 'strong', points: number][] {
   return [
     [number, 'strong', LINES.number],
     [item, 'plain', LINES.item],
     ...(until === null ? [] : [[until, 'plain', LINES.item] as [string, 'plain', number]]),
+    ...(corrected === null ? [] : [[corrected, 'plain', LINES.item] as [string, 'plain', number]]),
     [`${name}${invented ? ' · INVENTED, never for flight' : ''}${fitted ? ' · printed again' : ''}`, 'plain', 6.5],
   ];
 }

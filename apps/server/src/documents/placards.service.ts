@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { FIELD_WORDS } from '#deferrals';
 import type { Store } from '#store';
 import { DefectViews } from '../defects/defect-views.service.js';
 import type { DefectLine } from '../defects/views.js';
@@ -57,6 +58,7 @@ function labelsOf(defect: DefectLine, address: string): PlacardLabel[] {
     item: units.length === 0 ? title : `${title}, ${units.join(' or ')}`,
     until: untilWords(defect),
     fitted: placard.fitted,
+    corrected: units.length === 0 ? null : correctedWords(defect),
     address,
   }));
 }
@@ -64,4 +66,10 @@ function labelsOf(defect: DefectLine, address: string): PlacardLabel[] {
 function untilWords({ deadline }: DefectLine): string | null {
   if (!deadline?.lastDay) return null;
   return `to the end of ${sayDay(deadline.lastDay)} (${deadline.base})`;
+}
+
+/** A label that was printed before may name another unit: the new one says so. */
+function correctedWords({ corrected }: DefectLine): string | null {
+  const units = corrected.filter(({ field }) => field === FIELD_WORDS.unit);
+  return units.length === 0 ? null : `corrected, was ${units.map(({ was }) => was ?? 'nothing').join(', then ')}`;
 }

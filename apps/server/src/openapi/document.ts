@@ -1,6 +1,7 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
 import { CARD_SHAPES } from '../cards/cards.schema.js';
+import { CORRECTION_SHAPES } from '../correcting/correction.schema.js';
 import { DEFECT_SHAPES } from '../defects/defect.schema.js';
 import { EXTENSION_SHAPES } from '../deferrals/extension.schema.js';
 import { NEXT_FLIGHTS_SHAPES } from '../dispatch/next-flights.schema.js';
@@ -78,6 +79,7 @@ export const SHAPES: Record<string, Shape> = {
   ...ACCEPTANCE_SHAPES,
   ...RECURRENCE_SHAPES,
   ...DEFECT_SHAPES,
+  ...CORRECTION_SHAPES,
   ...CARD_SHAPES,
   ...EXTENSION_SHAPES,
   ...SETTINGS_SHAPES,

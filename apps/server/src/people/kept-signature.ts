@@ -32,11 +32,27 @@ export function keepSignature(tx: Tx, entry: { id: string; leaf: string }, given
   });
 }
 
+interface Signable<By> {
+  by: By;
+  secondLook?: By | null;
+}
+
+/** Who signs when an act is written: the second person, where the act is their look at what another asked for. */
+export function signerOfAct<By>({ by, secondLook }: Signable<By>): By {
+  return secondLook ?? by;
+}
+
+/** The same from an entry of the record; entries made before the second person was named there stand under the first. */
+export function signerInEntry<By extends object>(act: Signable<By>, who: string | null): By {
+  const { by, secondLook } = act;
+  return secondLook && 'person' in secondLook && secondLook.person === who ? secondLook : by;
+}
+
 interface RecordedSigned {
   who: string | null;
   what: string;
   aircraft: { registration: string } | null;
-  payload: { act?: { by?: SignedPart; second?: SignedPart }; signature?: SignedPart };
+  payload: { act?: Partial<Signable<SignedPart>> & { second?: SignedPart }; signature?: SignedPart };
 }
 
 type SignedPart = Partial<
@@ -55,7 +71,8 @@ export function signatureIn(
   { act, signature }: RecordedSigned['payload'],
   who: string | null,
 ): { given: SignedPart; signer: string | null } {
-  const { by, second } = act ?? {};
+  const { second } = act ?? {};
+  const by = act?.by && signerInEntry({ ...act, by: act.by }, who);
   if (by?.statement === undefined && second?.statement !== undefined) {
     return { given: second, signer: second.person ?? null };
   }

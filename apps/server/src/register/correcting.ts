@@ -35,8 +35,8 @@ export function askCorrectionOf(scene: RegisterScene, body: CorrectionBody, by: 
 /** A thing that two open items have is put right in both. */
 export function lookOf(scene: RegisterScene, asked: string, secondLook: Signature): DecidedOnRegister {
   const { life, aircraft, context, opened } = scene;
-  const item = opened.flatMap((one) => one.life.asked).find(({ id }) => id === asked)?.item;
-  if (item === undefined) {
+  const item = opened.flatMap((one) => one.life.asked).find(({ id }) => id === asked)?.item ?? null;
+  if (item === null) {
     return { register: correctThing(life, { id: newId(), aircraft, asked, secondLook }, context), defects: [] };
   }
   const defects = opened.flatMap((one) => {

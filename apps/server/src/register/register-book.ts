@@ -1,9 +1,17 @@
 /** Reads the register of an aircraft from its acts, and writes what was decided: acts, record, signatures, lines. */
-import { EMPTY_REGISTER, isSignature, type RegisterAct, type RegisterLife, replayRegister } from '#deferrals';
+import {
+  type Actor,
+  EMPTY_REGISTER,
+  isSignature,
+  type RegisterAct,
+  type RegisterLife,
+  replayRegister,
+  type Signature,
+} from '#deferrals';
 import type { AircraftRow, Tx } from '#store';
 import { knownPeople } from '../defects/defect-book.js';
 import { readPeople, recordedPeople, storedPeople } from '../defects/people-in-acts.js';
-import { keepSignature } from '../people/kept-signature.js';
+import { keepSignature, signerOfAct } from '../people/kept-signature.js';
 import { addThings, changeThings, type KeepsLines, ownedBy, removeThings } from './keep-register.js';
 
 export async function registerLifeOf(tx: Tx, { id }: Pick<AircraftRow, 'id'>): Promise<RegisterLife> {
@@ -25,7 +33,8 @@ export async function writeRegisterActs(
 }
 
 async function writeAct(tx: Tx, aircraft: AircraftRow, act: RegisterAct, seq: number): Promise<void> {
-  const { by, enteredAt, recordedAt, occurredAt, kind, id } = act;
+  const { enteredAt, recordedAt, occurredAt, kind, id } = act;
+  const by: Actor | Signature = signerOfAct<Actor | Signature>(act);
   const people = await knownPeople(tx, [act]);
   const entry = await tx.record.append({
     who: by.person,

@@ -57,7 +57,7 @@ export async function registerView(tx: Tx, aircraft: AircraftRow, at: string) {
       .toSorted((one, other) => (other.removedAt ?? '').localeCompare(one.removedAt ?? ''))
       .slice(0, UNDONE_SHOWN)
       .map(line),
-    corrections: [...life.asked, ...opened.flatMap((one) => one.life.asked)].map((asked) => ({
+    corrections: thingsAsked([...life.asked, ...opened.flatMap((one) => one.life.asked)]).map((asked) => ({
       id: asked.id,
       item: asked.item ?? '',
       field: asked.field,
@@ -69,6 +69,11 @@ export async function registerView(tx: Tx, aircraft: AircraftRow, at: string) {
     offered: life.offered === null ? null : givenLine(life.offered),
     lastTaken: life.lastTaken === null ? null : takenLine(life.lastTaken),
   };
+}
+
+/** Other corrections wait on the page of their item. */
+function thingsAsked<Asked extends { item: string | null }>(asked: readonly Asked[]): Asked[] {
+  return asked.filter(({ item }) => item !== null);
 }
 
 function registerLine(

@@ -1,5 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import {
+  actsAsCorrected,
   admitSignature,
   type Before,
   type DefectLife,
@@ -197,7 +198,7 @@ function column(aircraft: AircraftRow, { row, life }: OpenedDefect, alikeBy: str
     entry: life.item?.entry ?? null,
     units: life.item?.units ?? [],
     state: life.closed?.how ?? stateOf(life),
-    work: life.acts.flatMap((act) => {
+    work: actsAsCorrected(life).flatMap((act) => {
       if (act.kind === 'rectification') return [`${act.workDone} (${act.reference})`];
       if (act.kind === 'no-fault-found') return [`Checked: ${act.checks} (${act.reference})`];
       return act.kind === 'reset-and-watch' ? [`Reset (${act.reference}): ${act.watch}`] : [];

@@ -9,6 +9,7 @@ import { itemName } from '../words/words.js';
 import type { ActFormProps } from './act-form-props.js';
 import { AnswerForm } from './answer-form.js';
 import { CorrectForm } from './correct-form.js';
+import { LookForm } from './look-form.js';
 import { JoinForm } from './join-form.js';
 import { SwapForm } from './swap-form.js';
 import { InspectForm } from './inspect-form.js';
@@ -40,7 +41,8 @@ const ACTS: Record<string, ActKind> = {
   release: { title: 'Release to service', form: ReleaseForm },
   'no-fault-found': { title: 'No fault found', form: NoFaultFound },
   'raised-in-error': { title: 'Raised in error', form: RaisedInError },
-  correction: { title: 'Correct the write-up', form: CorrectForm },
+  correction: { title: 'Correct what was written', form: CorrectForm },
+  'second-look': { title: 'A second look', form: LookForm },
   unit: { title: 'Which one failed', form: UnitForm },
 };
 

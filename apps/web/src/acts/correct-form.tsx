@@ -1,66 +1,132 @@
+import { useLocation } from 'preact-iso';
 import { useState } from 'preact/hooks';
 import type { Schemas } from '../api/client.js';
+import { useSession } from '../session/session.js';
 import { Choice, Field } from '../shell/fields.js';
 import { useSettled } from '../shell/use-settled.js';
+import { withOffset } from '../words/time.js';
+import { capital } from '../words/words.js';
 import type { ActFormProps } from './act-form-props.js';
+import { CorrectedValue, inWords, isTime } from './corrected-value.js';
 import { SignForm } from './sign-form.js';
 
-const FIELDS = [
-  { value: 'description', text: 'Description' },
-  { value: 'sheet', text: 'Log sheet' },
-  { value: 'system', text: 'System (ATA chapter)' },
-  { value: 'faultMessage', text: 'Message shown' },
-  { value: 'occurredAt', text: 'Time it happened' },
-  { value: 'recordedAt', text: 'Time in the log' },
-] as const;
+type Line = Schemas['HistoryLine'];
+type Correctable = Schemas['Correctable'];
 
-type What = (typeof FIELDS)[number]['value'];
+/** Something was mistyped. What was written stays readable, struck, in the history. */
+export function CorrectForm(props: ActFormProps) {
+  const { query } = useLocation();
+  const { history } = props.view;
+  const line = history.find(({ id }) => id === query['of']) ?? history[0];
+  if (!line) return null;
+  return (
+    <>
+      <blockquote>{line.words}</blockquote>
+      <p class="soft">
+        {line.by}, <EnteredAt line={line} />
+      </p>
+      {line.correctable.length === 0 ? (
+        <p>Nothing of this entry can be corrected.</p>
+      ) : (
+        <Form {...props} line={line} />
+      )}
+      <Otherwise line={line} />
+    </>
+  );
+}
 
-const HINTS: Partial<Record<What, string>> = {
-  system: 'Two digits',
-  occurredAt: 'With its offset, such as 2026-01-26T10:00:00Z',
-  recordedAt:
-    'With its offset, such as 2026-01-26T10:00:00Z. It can only become earlier; what that moves is said below.',
-};
+function EnteredAt({ line }: { line: Line }) {
+  const { operator } = useSession();
+  return <>entered {withOffset(line.enteredAt, operator.base)}</>;
+}
 
-/** Something in the write-up was mistyped. What was written stays readable, struck, in the history. */
-export function CorrectForm({ view, seen, done, readAgain }: ActFormProps) {
+const keyOf = ({ field, part }: Correctable): string => `${field}/${part}`;
+
+function Form({ view, seen, done, readAgain, line }: ActFormProps & { line: Line }) {
   const { id } = view.defect;
-  const [field, setField] = useState<What>('description');
+  const [chosen, setChosen] = useState<string | null>(null);
   const [now, setNow] = useState('');
   const [reason, setReason] = useState('');
   const settled = useSettled(now);
-  const query = new URLSearchParams({ act: 'correct', field, now: settled });
+  const what = line.correctable.find((one) => keyOf(one) === chosen);
+  const said = what && { of: line.id, field: what.field, part: what.part };
+  const ready = what && settled.trim() !== '' && settled !== what.reads;
+  const query =
+    what &&
+    new URLSearchParams({ act: 'correct', of: line.id, field: what.field, part: String(what.part), now: settled });
+
+  function choose(key: string): void {
+    const found = line.correctable.find((one) => keyOf(one) === key);
+    setChosen(key);
+    setNow(found && !isTime(found.field) ? (found.reads ?? '') : '');
+  }
+
   return (
     <SignForm<Schemas['ActDone']>
-      statementPath={settled.trim() === '' ? null : `/defects/${id}/statement?${query.toString()}`}
+      statementPath={ready && query ? `/defects/${id}/statement?${query.toString()}` : null}
       path={`/defects/${id}/correction`}
       seen={seen}
       readAgain={readAgain}
-      body={() => ({ field, now, reason })}
-      button="Sign: corrected"
-      done={() => done('Corrected. What was written stays in the history.')}
+      body={() => ({ ...said, now, reason })}
+      button={what?.secondLook ? 'Sign: it is mistyped' : 'Sign: corrected'}
+      done={() =>
+        done(
+          what?.secondLook
+            ? 'Asked for. All stands as it was until another person has looked and signed.'
+            : 'Corrected. What was written stays in the history.',
+        )
+      }
     >
-      <Choice legend="What was mistyped" options={FIELDS} value={field} onValue={setField} />
-      <Field
-        label="It should read"
-        hint={HINTS[field]}
-        lines={field === 'description' ? 3 : undefined}
-        most={4000}
-        value={now}
-        onValue={setNow}
-        pointer="/now"
-        required
+      <Choice
+        legend="What was mistyped"
+        options={line.correctable.map((one) => ({
+          value: keyOf(one),
+          text: `${capital(one.words)}: ${inWords(one)}`,
+        }))}
+        value={chosen}
+        onValue={choose}
       />
-      <Field
-        label="Why it is corrected"
-        lines={2}
-        most={1000}
-        value={reason}
-        onValue={setReason}
-        pointer="/reason"
-        required
-      />
+      {what && (
+        <>
+          {what.secondLook && (
+            <p>
+              <strong>It decides something.</strong> Another person looks and signs before it reads otherwise, and the
+              aircraft does not leave until then.
+            </p>
+          )}
+          <CorrectedValue key={chosen} what={what} value={now} onValue={setNow} />
+          <Field
+            label="Why it is corrected"
+            lines={2}
+            most={1000}
+            value={reason}
+            onValue={setReason}
+            pointer="/reason"
+            required
+          />
+        </>
+      )}
     </SignForm>
+  );
+}
+
+/** What would change an answer or an interval, and what to do instead. */
+function Otherwise({ line: { otherwise } }: { line: Line }) {
+  if (otherwise.length === 0) return null;
+  return (
+    <section>
+      <h2>Put right otherwise</h2>
+      <p class="soft">No correction touches what decides an answer, an interval, or who answers for what.</p>
+      <dl>
+        {otherwise.map(({ field, words, because, instead }) => (
+          <div key={field}>
+            <dt>
+              {capital(words)}: {because}
+            </dt>
+            <dd>{instead}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
   );
 }

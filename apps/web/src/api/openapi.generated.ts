@@ -1004,7 +1004,7 @@ export interface paths {
     };
     get?: never;
     put?: never;
-    /** Sign that something in the write-up was mistyped, and what it should read. The original stays readable. */
+    /** Sign that something was mistyped, and what it should read. The original stays readable; what decides something waits for a second person. */
     post: operations['CorrectingController_correct'];
     delete?: never;
     options?: never;
@@ -1382,6 +1382,23 @@ export interface paths {
     put?: never;
     /** Change the row that a deferral stands on. It is work to be signed; the clock is kept. */
     post: operations['ActsController_changeRow'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
+  '/api/defects/{id}/second-look': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign as the second person that a correction is right. Then it reads otherwise. */
+    post: operations['CorrectingController_look'];
     delete?: never;
     options?: never;
     head?: never;
@@ -3748,14 +3765,69 @@ export interface components {
       /** @description The signature under the statement that was shown. */
       sign: components['schemas']['SignBody'];
     };
+    /** @description Something of an act that can be corrected. */
+    Correctable: {
+      /** @description Name under which it is corrected. */
+      field: string;
+      /** @description Which of several, from 0. */
+      part: number;
+      reads: string | null;
+      /** @description It decides something, so a second person looks and signs. */
+      secondLook: boolean;
+      /** @description The same in words. */
+      words: string;
+    };
     CorrectBody: {
       /**
-       * @description What was mistyped.
+       * @description What was mistyped. Some are refused, with what to do instead.
        * @enum {string}
        */
-      field: 'description' | 'sheet' | 'system' | 'faultMessage' | 'occurredAt' | 'recordedAt';
+      field:
+        | 'description'
+        | 'sheet'
+        | 'system'
+        | 'faultMessage'
+        | 'occurredAt'
+        | 'recordedAt'
+        | 'whenFound'
+        | 'unit'
+        | 'reference'
+        | 'issuedBy'
+        | 'limit'
+        | 'placardText'
+        | 'workDone'
+        | 'partNumber'
+        | 'serialOn'
+        | 'serialOff'
+        | 'certificate'
+        | 'test'
+        | 'findings'
+        | 'staysOpen'
+        | 'checks'
+        | 'reason'
+        | 'watch'
+        | 'remarks'
+        | 'number'
+        | 'authority'
+        | 'aircraft'
+        | 'entry'
+        | 'row'
+        | 'category'
+        | 'interval'
+        | 'until'
+        | 'doneAt'
+        | 'work'
+        | 'result'
+        | 'complete'
+        | 'outcome'
+        | 'measured'
+        | 'allowed';
       /** @description What it should read. The time in the log can only become earlier. */
       now: string;
+      /** @description The act that is wrong, as its history names it; absent: the write-up. */
+      of?: string;
+      /** @description Which of several, from 0; absent: the first. */
+      part?: number;
       /** @description Why it is corrected. */
       reason: string;
       /** @description The signature. */
@@ -3775,6 +3847,46 @@ export interface components {
       reason: string;
       /** @description The signature. */
       sign: components['schemas']['SignBody'];
+    };
+    /** @description Something that was put right afterwards; what was written stays readable. */
+    CorrectionLine: {
+      /**
+       * Format: date-time
+       * @description When that was entered (ISO 8601)
+       */
+      at: string;
+      /** @description Who corrected it. */
+      by: string;
+      /** @description What reads otherwise since, in words. */
+      field: string;
+      looked: string | null;
+      /** @description What it reads now. */
+      now: string;
+      /** @description Why. */
+      reason: string;
+      struck: string | null;
+      was: string | null;
+    };
+    /** @description A correction that waits for a second person. Until then all reads as it was, and the aircraft does not leave. */
+    CorrectionWaiting: {
+      /**
+       * Format: date-time
+       * @description When it was asked for (ISO 8601)
+       */
+      at: string;
+      /** @description Who corrected it. */
+      by: string;
+      /** @description What reads otherwise since, in words. */
+      field: string;
+      /** @description id */
+      id: string;
+      /** @description What it reads now. */
+      now: string;
+      /** @description Why. */
+      reason: string;
+      /** @description The line of the history that it would correct. */
+      seq: number;
+      was: string | null;
     };
     CrewPlacardBody: {
       /** @description Number on the placard, or the sheet it was cut from. */
@@ -3859,6 +3971,8 @@ export interface components {
         title: string;
         work: components['schemas']['WorkLine'][];
       }[];
+      /** @description What was put right in it by corrections, in order. */
+      corrected: components['schemas']['CorrectionLine'][];
       deadline: components['schemas']['DeadlineLine'] | null;
       deferredBy: components['schemas']['SignedBy'] | null;
       /** @description What was seen. */
@@ -3901,6 +4015,8 @@ export interface components {
       units: string[];
       /** @description Version; the ETag. */
       version: number;
+      /** @description Corrections that wait for a second person to look. */
+      waits: string[];
       whenFound: ('before-moving' | 'own-power' | 'after-take-off') | null;
       work: components['schemas']['WorkLine'][];
     };
@@ -3969,6 +4085,8 @@ export interface components {
       openWork: components['schemas']['OpenWork'] | null;
       /** @description Work that is owed again and again, in order of time. */
       repeats: components['schemas']['RepeatLine'][];
+      /** @description Corrections that wait for a second person to look. */
+      waiting: components['schemas']['CorrectionWaiting'][];
     };
     DeferBody: {
       /** @description A basis other than an MEL row. */
@@ -4753,21 +4871,10 @@ export interface components {
       authorisation: string | null;
       /** @description Name. */
       by: string;
+      /** @description What of it can be corrected. */
+      correctable: components['schemas']['Correctable'][];
       /** @description What was put right in it afterwards, in order. */
-      corrections: {
-        /**
-         * Format: date-time
-         * @description When that was entered (ISO 8601)
-         */
-        at: string;
-        /** @description Who corrected it. */
-        by: string;
-        /** @description What reads otherwise since, in words. */
-        field: string;
-        /** @description What it reads now. */
-        now: string;
-        was: string | null;
-      }[];
+      corrections: components['schemas']['CorrectionLine'][];
       /** @description The act as stored. */
       details: unknown;
       /**
@@ -4780,11 +4887,15 @@ export interface components {
        * @description The same as a clock at the base reads it, with its offset (ISO 8601)
        */
       enteredAtBase: string;
+      /** @description Id of the act; a correction names it. */
+      id: string;
       licence: string | null;
       method: string | null;
       occurredAt: string | null;
       /** @description Organisation with its approval number. */
       organisation: string;
+      /** @description What of it no correction touches, and what to do instead. */
+      otherwise: components['schemas']['PutRightOtherwise'][];
       /** @description When it was recorded in the log. */
       recordedAt: string;
       /** @description Role. */
@@ -5203,6 +5314,12 @@ export interface components {
         registration: string;
       }[];
       leg: components['schemas']['LegLine'];
+    };
+    LookBody: {
+      /** @description The correction that waits. */
+      asked: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
     };
     LossBody: {
       /** @description The authority that was told. */
@@ -5975,6 +6092,17 @@ export interface components {
       row: string;
       /** @description The failed unit, or those of which one failed. */
       units: string[];
+    };
+    /** @description Something of an act that no correction touches. */
+    PutRightOtherwise: {
+      /** @description Why no correction touches it. */
+      because: string;
+      /** @description Name under which it is asked for. */
+      field: string;
+      /** @description What to do instead. */
+      instead: string;
+      /** @description The same in words. */
+      words: string;
     };
     QuestionBody: {
       /** @description The aircraft. */
@@ -10976,6 +11104,43 @@ export interface operations {
       };
     };
   };
+  CorrectingController_look: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['LookBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   DefectsController_statement: {
     parameters: {
       query: {
@@ -11004,15 +11169,61 @@ export interface operations {
           | 'card-second'
           | 'card-inspection'
           | 'card-stop'
-          | 'correct';
+          | 'correct'
+          | 'second-look';
+        /** @description The correction that waits, for `second-look`. */
+        asked?: string;
         /** @description Document in words, for `defer` on another basis. */
         document?: string;
         /** @description MEL entry, for `defer` and `concur`. */
         entry?: string;
         /** @description What is to read otherwise, for `correct`. */
-        field?: 'description' | 'sheet' | 'system' | 'faultMessage' | 'occurredAt' | 'recordedAt';
+        field?:
+          | 'description'
+          | 'sheet'
+          | 'system'
+          | 'faultMessage'
+          | 'occurredAt'
+          | 'recordedAt'
+          | 'whenFound'
+          | 'unit'
+          | 'reference'
+          | 'issuedBy'
+          | 'limit'
+          | 'placardText'
+          | 'workDone'
+          | 'partNumber'
+          | 'serialOn'
+          | 'serialOff'
+          | 'certificate'
+          | 'test'
+          | 'findings'
+          | 'staysOpen'
+          | 'checks'
+          | 'reason'
+          | 'watch'
+          | 'remarks'
+          | 'number'
+          | 'authority'
+          | 'aircraft'
+          | 'entry'
+          | 'row'
+          | 'category'
+          | 'interval'
+          | 'until'
+          | 'doneAt'
+          | 'work'
+          | 'result'
+          | 'complete'
+          | 'outcome'
+          | 'measured'
+          | 'allowed';
         /** @description What it should read, for `correct`. */
         now?: string;
+        /** @description The act that is wrong, for `correct`; absent: the write-up. */
+        of?: string;
+        /** @description Which of several, from 0, for `correct`. */
+        part?: number;
         /** @description Row, for `defer`, `change-row` and `concur`. */
         row?: string;
         /** @description What stays open, for `release`; several joined by "; ". */

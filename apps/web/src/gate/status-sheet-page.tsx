@@ -2,6 +2,7 @@ import { useRoute } from 'preact-iso';
 import type { Schemas } from '../api/client.js';
 import { useRead } from '../api/use-read.js';
 import { AnswerWords } from '../answer/answer-words.js';
+import { CorrectionLine } from '../item/correction-line.js';
 import { DeadlineWords } from '../item/deadline-words.js';
 import { LeftList } from '../item/left-list.js';
 import { SignedBy } from '../item/signed-by.js';
@@ -74,6 +75,14 @@ function SheetItem({ item, limits }: { item: Schemas['DefectLine']; limits: Verd
         {item.basis && `, ${item.basis}`}
         {item.sheet && `, log sheet ${item.sheet}`}
       </p>
+      {item.waits.map((field) => (
+        <p key={field} class="strong">
+          A correction waits for a second look: {field}. The aircraft does not leave until then.
+        </p>
+      ))}
+      {item.corrected.map((line) => (
+        <CorrectionLine key={`${line.at}${line.field}`} line={line} />
+      ))}
       {item.deferredBy && (
         <p>
           <SignedBy by={item.deferredBy} />

@@ -2,8 +2,7 @@ import { Choice } from '../shell/fields.js';
 
 export type WhenFoundOrNot = 'not-said' | 'before-moving' | 'own-power' | 'after-take-off';
 
-const MOMENTS = [
-  { value: 'not-said', text: 'Not said' },
+export const MOMENTS = [
   { value: 'before-moving', text: 'Before the aircraft moved' },
   { value: 'own-power', text: 'Moving under its own power, before take-off power' },
   { value: 'after-take-off', text: 'After take-off' },
@@ -22,7 +21,7 @@ export function WhenFound({ value, onValue }: WhenFoundProps) {
       <Choice
         legend="Found when"
         hint="The MEL does not decide about every flight on which something fails."
-        options={MOMENTS}
+        options={[{ value: 'not-said', text: 'Not said' }, ...MOMENTS]}
         value={value}
         onValue={onValue}
       />

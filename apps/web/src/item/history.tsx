@@ -2,11 +2,13 @@ import type { Schemas } from '../api/client.js';
 import { useSession } from '../session/session.js';
 import { withOffset } from '../words/time.js';
 import { methodWords, roleWords } from '../words/words.js';
+import { CorrectionLine } from './correction-line.js';
+import { struckPieces } from './struck.js';
 
 type Line = Schemas['HistoryLine'];
 
 /** Everything that happened to an item, in order: what, by whom with which licence, for whom, and when. */
-export function History({ history }: { history: readonly Line[] }) {
+export function History({ history, defect }: { history: readonly Line[]; defect: string }) {
   return (
     <ol class="history">
       {history.map((line) => (
@@ -14,7 +16,9 @@ export function History({ history }: { history: readonly Line[] }) {
           <p class="strong">
             <Struck line={line} />
           </p>
-          <Corrections line={line} />
+          {line.corrections.map((one) => (
+            <CorrectionLine key={`${one.at}${one.field}`} line={one} />
+          ))}
           <By line={line} />
           <Times line={line} />
           {line.statement && (
@@ -22,6 +26,16 @@ export function History({ history }: { history: readonly Line[] }) {
               <summary>What was certified</summary>
               <blockquote>{line.statement}</blockquote>
             </details>
+          )}
+          {line.correctable.length + line.otherwise.length > 0 && (
+            <p>
+              <a
+                href={`/defects/${defect}/correction?of=${line.id}`}
+                aria-label={`Correct this entry, number ${line.seq}`}
+              >
+                Correct this entry
+              </a>
+            </p>
           )}
         </li>
       ))}
@@ -31,32 +45,11 @@ export function History({ history }: { history: readonly Line[] }) {
 
 /** What was corrected since is struck where it stands. */
 function Struck({ line: { words, corrections } }: { line: Line }) {
-  const was = corrections.find((one) => one.was !== null && words.includes(one.was))?.was;
-  if (was === undefined || was === null) return <>{words}</>;
-  const at = words.indexOf(was);
-  return (
-    <>
-      {words.slice(0, at)}
-      <s>{was}</s>
-      {words.slice(at + was.length)}
-    </>
+  const pieces = struckPieces(
+    words,
+    corrections.map(({ struck }) => struck),
   );
-}
-
-function Corrections({ line: { corrections } }: { line: Line }) {
-  const { operator } = useSession();
-  return (
-    <>
-      {corrections.map(({ field, was, now, by, at }) => (
-        <p key={at + field}>
-          Corrected, {field}: <s>{was ?? 'nothing'}</s> <ins>{now}</ins>{' '}
-          <span class="soft">
-            by {by}, {withOffset(at, operator.base)}
-          </span>
-        </p>
-      ))}
-    </>
-  );
+  return <>{pieces.map(({ text, struck }) => (struck ? <s key={text}>{text}</s> : text))}</>;
 }
 
 function By({ line: { by, role, licence, authorisation, organisation, method } }: { line: Line }) {

@@ -19,6 +19,7 @@ import { NextAnswer } from './next-answer.js';
 import { NextSteps } from './next-steps.js';
 import { TakeOut } from './take-out.js';
 import { StateWords } from './state-words.js';
+import { WaitingCorrections } from './waiting.js';
 import { WorkSigned } from './work-signed.js';
 
 type View = Schemas['DefectView'];
@@ -79,6 +80,7 @@ function Content({ view }: { view: View }) {
           </p>
         )}
         {defect.basis === null && <About defect={defect} />}
+        <WaitingCorrections view={view} />
         <RecurrenceFlag defect={defect.id} />
         {!closed && <NextSteps view={view} />}
         {!closed && defect.deadline && (
@@ -102,10 +104,7 @@ function Content({ view }: { view: View }) {
       </div>
       <div>
         <h2>History</h2>
-        <History history={history} />
-        <p>
-          <a href={`/defects/${defect.id}/correction`}>Correct the write-up</a>
-        </p>
+        <History history={history} defect={defect.id} />
         <TakeOut of={`/defects/${defect.id}`} placards={view.defect} />
       </div>
     </div>

@@ -119,3 +119,8 @@ export function pointerWords(pointer: string): string {
     .map((part) => part.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase())
     .join(' ');
 }
+
+/** `the unit` -> `The unit`. */
+export function capital(words: string): string {
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
+}

@@ -1,6 +1,6 @@
 /**
- * Somebody says that the place or the number of a thing left on the aircraft was mistyped, and signs. It reads otherwise
- * only once a second person has looked at the aircraft and signed too. 145.A.48; AMC M.A.305(e).
+ * Somebody says that what is left on the aircraft, or what decides something, was mistyped, and signs. It reads otherwise
+ * only once a second person has looked and signed too. 145.A.48; AMC M.A.305(e).
  */
 import type { CorrectionAsked, CorrectableField } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
@@ -10,45 +10,51 @@ import { thingInWords } from '../leaving/left-items.js';
 import { isSameThing } from '../leaving/same-thing.js';
 import type { Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
-import { needText } from '../writing-up/need-text.js';
-import { correct } from './correct.js';
-import { readsNow } from './reads-now.js';
+import { admitCorrection, needsSecondLook, privilegeOfCorrection } from './admit-correction.js';
+import { admitUnit, type UnitOffered } from './admit-unit.js';
+import { correct, isOfTheSame } from './correct.js';
+import { FIELD_WORDS } from './field-words.js';
 
 export const correctionAsked: ActRule<'correction-asked'> = {
   kind: 'correction-asked',
-  privilege: 'write-up',
-  admit(life, { act, field, item, was, now, reason }) {
-    needText('the reason for the correction', reason);
-    needText('what should stand there', now);
-    const { defect, left } = life;
-    if (readsNow(life, { act, field, item }) !== was || item === null) {
-      throw new Refusal('correction-of-nothing', { act, defect, field, was: was ?? 'nothing' });
-    }
-    const thing = left.find(({ id }) => id === item);
-    const corrected = thing === undefined ? null : { ...thing, [field]: now };
-    const same = left.find((one) => corrected !== null && one.id !== item && isSameThing(one, corrected));
-    if (same !== undefined && corrected !== null) {
-      const words = { thing: thingInWords(corrected), as: thingInWords(same), owner: defect };
-      throw new Refusal('fitted-already', words);
-    }
+  privilege: privilegeOfCorrection,
+  afterClosing: true,
+  admit(life, act) {
+    admitCorrection(life, act);
+    if (!needsSecondLook(life, act)) throw new Refusal('second-look-not-asked', { words: FIELD_WORDS[act.field] });
+    if (act.item !== null) admitStaysItself(life, act.item, { [act.field]: act.now });
   },
-  changes: ({ asked }, act) => ({ asked: [...asked.filter(({ item }) => item !== act.item), act] }),
+  changes: ({ asked }, act) => ({ asked: [...asked.filter((one) => !isOfTheSame(one, act)), act] }),
 };
+
+/** A correction does not make one thing of two. Throws Refusal `fitted-already`. */
+function admitStaysItself({ left, defect }: DefectLife, item: string, now: object): void {
+  const thing = left.find(({ id }) => id === item);
+  const corrected = thing && { ...thing, ...now };
+  const same = left.find((one) => corrected !== undefined && one.id !== item && isSameThing(one, corrected));
+  if (same === undefined || corrected === undefined) return;
+  throw new Refusal('fitted-already', { thing: thingInWords(corrected), as: thingInWords(same), owner: defect });
+}
 
 export interface AskCorrection extends Command {
   act: string;
   field: CorrectableField;
-  item: string;
-  was: string;
+  item?: string;
+  part?: number;
+  was: string | null;
   now: string;
   reason: string;
+  /** Needed for the unit of a deferral: what the MEL and the other items of the aircraft say of it. */
+  unit?: UnitOffered;
 }
 
 export function askCorrection(life: DefectLife, command: AskCorrection, context: Context): CorrectionAsked[] {
-  const { act, field, item, was, now, reason } = command;
-  const said = { act, field, item, was, now, reason };
+  const { act, field, item, part, was, now, reason, unit } = command;
+  const said = { act, field, item: item ?? null, ...(part === undefined ? {} : { part }), was, now, reason };
   const head = headOf(command, context);
-  return decided(correctionAsked, life, { kind: 'correction-asked', ...head, defect: life.defect, ...said });
+  const asks = decided(correctionAsked, life, { kind: 'correction-asked', ...head, defect: life.defect, ...said });
+  if (field === 'unit') admitUnit(life, said, unit);
+  return asks;
 }
 
 export interface SecondLook {
@@ -56,13 +62,23 @@ export interface SecondLook {
   /** Id of the act that asked. */
   asked: string;
   secondLook: Signature;
+  unit?: UnitOffered;
 }
 
 /** The correction, under the signature of the one who asked for it and of the one who looked. */
-export function lookAndCorrect(life: DefectLife, { id, asked, secondLook }: SecondLook, context: Context) {
+export function lookAndCorrect(life: DefectLife, { id, asked, secondLook, unit }: SecondLook, context: Context) {
   const found = life.asked.find((one) => one.id === asked);
   if (found === undefined) throw new Refusal('correction-not-asked', { asked });
-  const { by, act, field, item, was, now, reason } = found;
-  const said = { act, field, was, now, reason, secondLook, ...(item === null ? {} : { item }) };
-  return correct(life, { id, by, ...said }, context);
+  const { by, act, field, item, part, was, now, reason } = found;
+  const said = {
+    act,
+    field,
+    was,
+    now,
+    reason,
+    ...(item === null ? {} : { item }),
+    ...(part === undefined ? {} : { part }),
+  };
+  if (field === 'unit') admitUnit(life, found, unit);
+  return correct(life, { id, by, ...said, secondLook }, context);
 }

@@ -2,8 +2,9 @@
  * Something that was written wrong is put right by an act of its own, signed and with its reason; the original stays
  * readable (AMC M.A.305(e); published requirement E-09 on electronic records).
  *
- * Words can be corrected, the time it occurred, the log time only to an earlier one, and what is left on the aircraft only after a second
- * person looked. Everything else is put right by doing the right thing.
+ * Words can be corrected, the time it occurred, the log time only to an earlier one. What is left on the aircraft, and
+ * what decides something (the unit, a limit, what stays open), only after a second person looked. Everything else is put
+ * right by doing the right thing.
  */
 import type { CorrectableField, Corrected } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
@@ -11,48 +12,55 @@ import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import type { Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
-import { admitTimes } from '../writing-up/admit-times.js';
-import { needText } from '../writing-up/need-text.js';
+import { admitCorrection, needsSecondLook, privilegeOfCorrection } from './admit-correction.js';
 import { admitEarlierDay } from './admit-earlier-day.js';
 import { admitSecondLook } from './admit-second-look.js';
-import { readsNow } from './reads-now.js';
+import { asCorrected, withDetail } from './as-corrected.js';
+import { FIELD_WORDS, isWordOfWriteUp } from './field-words.js';
+import { lifeWith } from './life-with.js';
 import { recountLimits } from './recount-limits.js';
 
 export const corrected: ActRule<'corrected'> = {
   kind: 'corrected',
-  privilege: 'write-up',
+  privilege: privilegeOfCorrection,
   afterClosing: true,
   admit(life, act) {
-    needText('the reason for the correction', act.reason);
-    needText('what should stand there', act.now);
-    if (readsNow(life, act) !== act.was) {
-      const { act: pointsAt, field } = act;
-      throw new Refusal('correction-of-nothing', {
-        act: pointsAt,
-        defect: life.defect,
-        field,
-        was: act.was ?? 'nothing',
-      });
-    }
+    admitCorrection(life, act);
     if (act.field === 'recordedAt') admitEarlierDay(life, act);
-    if (act.field === 'occurredAt') admitTimes({ ...life, occurredAt: act.now });
-    if (act.item !== null) admitSecondLook(life, act);
+    if (needsSecondLook(life, act)) admitSecondLook(life, act);
+    else if (act.secondLook !== null) {
+      throw new Refusal('second-look-not-asked', { words: FIELD_WORDS[act.field] });
+    }
   },
-  changes(life, { field, item, now, limits }) {
+  changes(life, act) {
+    const { field, item, now, limits } = act;
+    const asked = life.asked.filter((one) => !isOfTheSame(one, act));
     if (field === 'where' || field === 'tag') {
-      const asked = life.asked.filter((one) => one.item !== item);
       return { asked, left: life.left.map((one) => (one.id === item ? { ...one, [field]: now } : one)) };
     }
-    return field === 'recordedAt' && limits !== null ? { recordedAt: now, limits } : { [field]: now };
+    if (field === 'recordedAt' && limits !== null) return { recordedAt: now, limits };
+    if (isWordOfWriteUp(field)) return { [field]: now };
+    const original = life.acts.find(({ id }) => id === act.act);
+    return original ? { asked, ...lifeWith(life, withDetail(asCorrected(original, life.acts), act)) } : {};
   },
 };
 
+type PointsAt = Pick<Corrected, 'act' | 'field' | 'item' | 'part'>;
+
+/** A thing left on the aircraft waits as a whole: one look sees its place and its number. */
+export function isOfTheSame(one: PointsAt, other: PointsAt): boolean {
+  if (one.item !== null || other.item !== null) return one.item === other.item;
+  return one.act === other.act && one.field === other.field && (one.part ?? 0) === (other.part ?? 0);
+}
+
 export interface Correct extends Command {
-  /** Id of the act that is wrong: the write-up, or the one that left the thing on the aircraft. */
+  /** Id of the act that is wrong. */
   act: string;
   field: CorrectableField;
   /** The thing left on the aircraft whose place or tag was mistyped. */
   item?: string;
+  /** Which of several, from 0. */
+  part?: number;
   was: string | null;
   now: string;
   reason: string;
@@ -60,7 +68,7 @@ export interface Correct extends Command {
 }
 
 export function correct(life: DefectLife, command: Correct, context: Context): Corrected[] {
-  const { act, field, item, was, now, reason, secondLook } = command;
+  const { act, field, item, part, was, now, reason, secondLook } = command;
   return decided(corrected, life, {
     kind: 'corrected',
     ...headOf(command, context),
@@ -68,6 +76,7 @@ export function correct(life: DefectLife, command: Correct, context: Context): C
     act,
     field,
     item: item ?? null,
+    ...(part === undefined ? {} : { part }),
     was,
     now,
     reason,

@@ -1,16 +1,29 @@
 import type { Corrected } from '../acts.js';
 import type { DefectLife } from '../defect-life.js';
 import { thingsLeftBy } from '../leaving/things-left-by.js';
+import { asCorrected } from './as-corrected.js';
+import { detailOf } from './details.js';
+import { isWordOfWriteUp } from './field-words.js';
+
+type PointsAt = Pick<Corrected, 'act' | 'field' | 'item' | 'part'>;
 
 /** What stands where a correction points, corrections before it applied; undefined when it points at nothing. */
-export function readsNow(
-  life: DefectLife,
-  { act, field, item }: Pick<Corrected, 'act' | 'field' | 'item'>,
-): string | null | undefined {
+export function readsNow(life: DefectLife, { act, field, item, part = 0 }: PointsAt): string | null | undefined {
   const original = life.acts.find(({ id }) => id === act);
-  if (field !== 'where' && field !== 'tag')
-    return original?.kind === 'written-up' && item === null ? life[field] : undefined;
-  const thing = life.left.find(({ id }) => id === item);
-  const left = original === undefined ? [] : thingsLeftBy(original);
-  return left.some(({ id }) => id === thing?.id) ? thing?.[field] : undefined;
+  if (original === undefined) return undefined;
+  if (isWordOfWriteUp(field)) return original.kind === 'written-up' && item === null ? life[field] : undefined;
+  if (field === 'where' || field === 'tag') {
+    const thing = life.left.find(({ id }) => id === item);
+    return thingsLeftBy(original).some(({ id }) => id === thing?.id) ? thing?.[field] : undefined;
+  }
+  const reads = asCorrected(original, life.acts);
+  const detail = detailOf(reads, field);
+  if (detail === undefined || item !== null || part < 0 || part >= detail.many(reads)) return undefined;
+  const written = detail.read(reads, part);
+  return field === 'unit' && !isUnitInForce(life, act, part, written) ? undefined : written;
+}
+
+/** Only the basis in force says which unit is down, and no longer once the part was swapped or named more closely. */
+function isUnitInForce({ deferral, item }: DefectLife, act: string, part: number, unit: string | null): boolean {
+  return deferral?.act === act && item?.units[part] === unit;
 }

@@ -41,8 +41,6 @@ export function chooseBasis(
 
 function rowBasis(offered: RowOffered, units: readonly string[]): MelRowBasis {
   const { document, revision, entry, subEntry, row, brings = [] } = offered;
-  const texts = units.map((unit) => row.intervalByUnit?.[unit] ?? row.interval);
-  const intervals = readingIntervals(() => texts.map((text) => writeWholeInterval(intervalOf(row.category, text))));
   return {
     kind: 'mel-row',
     document,
@@ -51,7 +49,7 @@ function rowBasis(offered: RowOffered, units: readonly string[]): MelRowBasis {
     subEntry: subEntry.id,
     row: row.id,
     category: row.category,
-    intervals: [...new Set(intervals)],
+    intervals: intervalsFor(offered, units),
     numberInstalled: row.numberInstalled,
     numberRequired: row.numberRequired,
     covers: row.covers ?? subEntry.units,
@@ -59,4 +57,11 @@ function rowBasis(offered: RowOffered, units: readonly string[]): MelRowBasis {
     ...(row.placard === undefined ? {} : { placard: row.placard }),
     ...(brings.length === 0 ? {} : { brings }),
   };
+}
+
+/** What the row counts for these units, each interval once. */
+export function intervalsFor({ row }: Pick<RowOffered, 'row'>, units: readonly string[]): string[] {
+  const texts = units.map((unit) => row.intervalByUnit?.[unit] ?? row.interval);
+  const intervals = readingIntervals(() => texts.map((text) => writeWholeInterval(intervalOf(row.category, text))));
+  return [...new Set(intervals)];
 }

@@ -5,6 +5,7 @@
 import type { LeftItem, Owner } from '../acts.js';
 import { before } from '../instant.js';
 import { openCards } from '../cards/no-card-open.js';
+import { FIELD_WORDS } from '../correcting/field-words.js';
 import type { DefectLife } from '../defect-life.js';
 import { thingsInWords } from '../leaving/left-items.js';
 
@@ -46,6 +47,7 @@ export function aircraftGates(
       ...open
         .filter(({ work }) => work === null)
         .flatMap((life) => openCards(life).map((card) => `${inWords(life)} (work card not signed: ${card})`)),
+      ...open.flatMap((life) => decidingCorrections(life).map((what) => `${inWords(life)} (${what})`)),
       ...openWork.filter(({ released }) => !released).map(({ id, description }) => `${id}: ${description}`),
       ...toolsOut(lives, register),
     ],
@@ -54,6 +56,12 @@ export function aircraftGates(
       ...lives.flatMap(({ closed, left }) => (closed === null ? [] : left)),
     ]),
   };
+}
+
+/** Somebody says that what decides reads wrong, and nobody has looked yet: until then the aircraft is not known to be so. */
+function decidingCorrections({ asked }: DefectLife): string[] {
+  const waiting = asked.filter(({ item }) => item === null);
+  return waiting.map(({ field }) => `a correction waits for a second look: ${FIELD_WORDS[field]}`);
 }
 
 /** A defect owns what its history says is left under it, and only while it is open. */

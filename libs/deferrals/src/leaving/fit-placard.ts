@@ -2,6 +2,7 @@
 import type { LeftItem, PlacardFitted } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
 import { headOf, type Command, type Context } from '../context.js';
+import { actsAsCorrected } from '../correcting/as-corrected.js';
 import type { DefectLife } from '../defect-life.js';
 import type { Actor, Signature } from '../people.js';
 import { needText } from '../writing-up/need-text.js';
@@ -33,9 +34,10 @@ export function fitPlacard(life: DefectLife, command: FitPlacard, context: Conte
   return decided(placardFitted, life, { kind: 'placard-fitted', ...head, defect: life.defect, text, item });
 }
 
-/** The texts of the placards that are fitted now. */
-export function placardsFitted({ acts, left }: DefectLife): string[] {
-  return acts.flatMap((act) =>
+/** The texts of the placards that are fitted now, as they read once corrected. */
+export function placardsFitted(life: DefectLife): string[] {
+  const { left } = life;
+  return actsAsCorrected(life).flatMap((act) =>
     act.kind === 'placard-fitted' && left.some(({ id }) => id === act.item.id) ? [act.text] : [],
   );
 }

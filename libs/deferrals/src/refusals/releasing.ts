@@ -107,14 +107,40 @@ export const RELEASING_REFUSALS = {
     next: 'Read the history again and name the act, the field and what stands there now.',
     paragraph: 'AMC M.A.305(e)',
   },
+  'correction-changes-nothing': {
+    sentence: 'Of the correction, {words} reads "{now}" before and after.',
+    next: 'Say what it should read, or leave it as it is.',
+    paragraph: 'AMC M.A.305(e)',
+  },
   'correction-moves-the-day': {
     sentence: 'The log time of defect {defect} is {was}; a correction to {now} would move it forward.',
     next: 'A correction may only make it earlier. Show the sheet to quality if the day in the log is wrong.',
     paragraph: 'M.A.403(c); 14 CFR 121.563',
   },
   'second-look-missing': {
-    sentence: 'A correction of what is left on the aircraft needs a second person who looked.',
+    sentence:
+      'A correction of what is left on the aircraft, or of what decides something, needs a second person who looked.',
     next: 'Ask somebody else to look at the aircraft and sign.',
     paragraph: '145.A.48',
+  },
+  'second-look-not-asked': {
+    sentence: 'A correction of {words} decides nothing, and is signed by one person.',
+    next: 'Sign the correction itself; no second person is asked to look.',
+    paragraph: 'common practice, no source',
+  },
+  'not-by-correction': {
+    sentence: 'Of defect {defect}, {words} is not corrected in the record: {because}.',
+    next: '{instead}',
+    paragraph: 'AMC M.A.305(e); M.A.403(b)(c)',
+  },
+  'correction-not-one-of': {
+    sentence: '"{now}" says nothing about {words}.',
+    next: 'Say one of these: {allowed}.',
+    paragraph: '14 CFR 121.628; ORO.MLR.105',
+  },
+  'interval-of-another-unit': {
+    sentence: 'For unit {unit} the row counts {other}, and defect {defect} was deferred for {signed}.',
+    next: 'Change the row with a signature, naming the unit that failed; the clock is kept.',
+    paragraph: 'ORO.MLR.105; M.A.403(c)',
   },
 } as const satisfies Record<string, RefusalEntry>;

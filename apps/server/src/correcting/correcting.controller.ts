@@ -2,7 +2,7 @@ import { Body, Controller, HttpCode, Post } from '@nestjs/common';
 import { ApiHeader, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import { type Called, Calling } from '../http/called.js';
 import { ref } from '../openapi/shape.js';
-import { CorrectBody } from './correct-body.js';
+import { CorrectBody, LookBody } from './bodies.js';
 import { CorrectingService } from './correcting.service.js';
 
 @ApiTags('acts')
@@ -17,9 +17,19 @@ export class CorrectingController {
   @ApiOkResponse({ schema: ref('ActDone') })
   @ApiOperation({
     summary:
-      'Sign that something in the write-up was mistyped, and what it should read. The original stays readable.',
+      'Sign that something was mistyped, and what it should read. The original stays readable; what decides something waits for a second person.',
   })
   correct(@Calling() calling: Called, @Body() body: CorrectBody): Promise<object> {
     return this.correcting.correct(calling, calling.id, body);
+  }
+
+  @Post('second-look')
+  @HttpCode(200)
+  @ApiHeader({ name: 'Idempotency-Key', required: true, description: 'A fresh UUID for each act.' })
+  @ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the defect as it was read.' })
+  @ApiOkResponse({ schema: ref('ActDone') })
+  @ApiOperation({ summary: 'Sign as the second person that a correction is right. Then it reads otherwise.' })
+  look(@Calling() calling: Called, @Body() body: LookBody): Promise<object> {
+    return this.correcting.look(calling, calling.id, body);
   }
 }

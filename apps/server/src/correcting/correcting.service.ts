@@ -1,0 +1,45 @@
+import { Injectable } from '@nestjs/common';
+import { askCorrection, correct, lookAndCorrect, privilegeOfCorrection } from '#deferrals';
+import { newId } from '#store';
+import { type Calling, type Scene, signed } from '../defects/acting.js';
+import { ActingService } from '../defects/acting.service.js';
+import type { CorrectBody, LookBody } from './bodies.js';
+import { CorrectionAsked, type Corrects } from './correction-asked.js';
+
+/**
+ * Something mistyped, put right by an act of its own. What it moves stands in the statement that is signed; what decides
+ * something waits until a second person has looked and signed.
+ */
+@Injectable()
+export class CorrectingService {
+  constructor(
+    private readonly acting: ActingService,
+    private readonly asked: CorrectionAsked,
+  ) {}
+
+  correct(calling: Calling, id: string, { reason, sign, ...points }: CorrectBody): Promise<object> {
+    return this.acting.act(calling, id, sign, async (scene) => {
+      const { life, context } = scene;
+      const { words: correction, secondLook, unit, ...said } = await this.asked.prepare(seenIn(scene), points);
+      const first = { correction, ofWriteUp: said.act === life.acts[0]?.id, waits: secondLook };
+      const by = await signed(scene, 'correct', privilegeOfCorrection(life, said), sign, first);
+      const command = { id: newId(), by, ...said, reason };
+      if (!secondLook) return correct(life, command, context);
+      return askCorrection(life, { ...command, ...(unit === undefined ? {} : { unit }) }, context);
+    });
+  }
+
+  look(calling: Calling, id: string, { asked, sign }: LookBody): Promise<object> {
+    return this.acting.act(calling, id, sign, async (scene) => {
+      const { life, context } = scene;
+      const { words: correction, unit } = await this.asked.waiting(seenIn(scene), asked);
+      const secondLook = await signed(scene, 'second-look', 'inspect', sign, { correction });
+      const look = { id: newId(), asked, secondLook, ...(unit === undefined ? {} : { unit }) };
+      return lookAndCorrect(life, look, context);
+    });
+  }
+}
+
+function seenIn(scene: Scene): Corrects {
+  return { ...scene, at: scene.context.now };
+}

@@ -1,0 +1,92 @@
+/** A correction in words: what reads otherwise, and what that moves. Nothing moves without being said before it is signed. */
+import {
+  type Act,
+  correctionMoves,
+  type CorrectableField,
+  type DefectLife,
+  FIELD_WORDS,
+  type LimitMoved,
+  onItsFlight,
+  type WhenFound,
+} from '#deferrals';
+import { IntervalInputError, presetOf, readInstant } from '#intervals';
+import { sayDay, sayInstant } from '../deferrals/say-time.js';
+import { firstWords } from '../defects/short-text.js';
+import { wordsOfAct } from '../defects/words-of-act.js';
+import { Problem } from '../http/problem.js';
+import type { OperatorSettings } from '../people/operator-settings.js';
+import { mostOf } from './correctable.js';
+import { isTime, valueInWords } from './value-words.js';
+
+/** @throws Problem when a time is none, a system is no two digits, or the words are longer than what they stand for */
+export function admitWords(field: CorrectableField, now: string): void {
+  if (field === 'system' && !/^\d\d$/.test(now)) throw misfit('must be two digits');
+  if (now.length > mostOf(field)) throw misfit(`has ${mostOf(field)} characters at most`);
+  if (!isTime(field)) return;
+  try {
+    readInstant('', now);
+  } catch (error) {
+    if (!(error instanceof IntervalInputError)) throw error;
+    throw misfit('must be a real date and time with offset, such as 2026-01-26T10:00:00Z');
+  }
+}
+
+function misfit(reason: string): Problem {
+  return new Problem('invalid-input', `What it should read ${reason}.`, { errors: [{ pointer: '/now', reason }] });
+}
+
+const MOST_QUOTED = 400;
+
+/** `In the entry "Rectified: ...", the part number reads "N" in place of "O".` A long text is quoted by its beginning. */
+export function readsInPlaceOf(act: Act, field: CorrectableField, [was, now]: [string | null, string], base: string) {
+  const said = (value: string | null): string => {
+    const words = valueInWords(field, value, base);
+    if (words === null) return 'nothing';
+    return isTime(field) ? words : `"${firstWords(words, MOST_QUOTED)}"`;
+  };
+  const where = act.kind === 'written-up' ? '' : `In the entry "${firstWords(wordsOfAct(act), 120)}", `;
+  return `${where}${FIELD_WORDS[field]} reads ${said(now)} in place of ${said(was)}.`;
+}
+
+/** What an earlier log time or another flight phase moves. */
+export function movesInWords(
+  life: DefectLife,
+  field: CorrectableField,
+  now: string,
+  { deferral }: OperatorSettings,
+): string {
+  if (field === 'whenFound') return foundMoves(now as WhenFound, deferral);
+  const moved = field === 'recordedAt' ? correctionMoves(life, now, deferral) : null;
+  return moved === null ? 'No limit moves.' : movedWords(moved, deferral.base);
+}
+
+/** Where the MEL stops for that flight; the answer before the next departure is owed in any case. 14 CFR 121.563. */
+function foundMoves(now: WhenFound, { preset }: OperatorSettings['deferral']): string {
+  const holds = onItsFlight(now, presetOf(preset).melStops);
+  return `For the flight on which it was found this holds then: ${holds?.words ?? 'not known.'} No limit moves, and an answer before the next departure is owed as before.`;
+}
+
+function movedWords({ before, after, counted, extended }: LimitMoved, base: string): string {
+  const days =
+    before.lastDay !== null && after.lastDay !== null && before.lastDay !== after.lastDay
+      ? `The last day moves from ${sayDay(before.lastDay)} to ${sayDay(after.lastDay)}.`
+      : before.endsAt === after.endsAt
+        ? 'The fixed end of its limits stays.'
+        : `The end moves from ${end(before.endsAt, base)} to ${end(after.endsAt, base)}.`;
+  const more = [
+    ...(counted ? ['What is counted from the use of the aircraft is counted anew from that time.'] : []),
+    ...(extended ? ['The extension that was granted falls away.'] : []),
+  ];
+  return [days, ...more].join(' ');
+}
+
+const end = (at: string | null, base: string): string => (at === null ? 'no fixed end' : sayInstant(at, base));
+
+/** What the aircraft is judged to be with another unit down. */
+export function judgedWords(fails: readonly string[], left: readonly string[]): string {
+  const judged =
+    fails.length === 0 ? 'Judged so, nothing fails that held before.' : `Judged so, this fails: ${fails.join(' ')}`;
+  return left.length === 0
+    ? judged
+    : `${judged} What is left on the aircraft for it stays written as it is, and is corrected in its register: ${left.join('; ')}.`;
+}

@@ -1,0 +1,70 @@
+/** What is asked of every correction, whether it is signed at once or waits for a second person to look. */
+import type { Act, CorrectableField, WhenFound } from '../acts.js';
+import type { DefectLife } from '../defect-life.js';
+import { admitBasis } from '../deferring/admit-basis.js';
+import type { Privilege } from '../people.js';
+import { Refusal } from '../refusal.js';
+import { admitTimes } from '../writing-up/admit-times.js';
+import { needText } from '../writing-up/need-text.js';
+import { asCorrected, withDetail } from './as-corrected.js';
+import { detailOf, privilegeToCorrect } from './details.js';
+import { FIELD_WORDS } from './field-words.js';
+import { readsNow } from './reads-now.js';
+
+export interface CorrectionSaid {
+  act: string;
+  field: CorrectableField;
+  item: string | null;
+  part?: number;
+  was: string | null;
+  now: string;
+  reason: string;
+}
+
+/** Throws Refusal `text-missing`, `correction-of-nothing`, or what would be refused if it had been written so at first. */
+export function admitCorrection(life: DefectLife, said: CorrectionSaid): void {
+  const { act, field, was, now } = said;
+  needText('the reason for the correction', said.reason);
+  needText('what should stand there', now);
+  if (readsNow(life, said) !== was) {
+    throw new Refusal('correction-of-nothing', { act, defect: life.defect, field, was: was ?? 'nothing' });
+  }
+  if (now === was) throw new Refusal('correction-changes-nothing', { words: FIELD_WORDS[field], now });
+  if (field === 'occurredAt') admitTimes({ ...life, occurredAt: now });
+  if (field === 'whenFound' && !isWhenFound(now)) {
+    throw new Refusal('correction-not-one-of', { words: FIELD_WORDS[field], now, allowed: Object.keys(WHEN) });
+  }
+  if (field === 'unit') admitUnitNow(life, said);
+  if (field === 'staysOpen') admitStillSaid(life, said);
+}
+
+const WHEN: Record<WhenFound, true> = { 'before-moving': true, 'own-power': true, 'after-take-off': true };
+
+const isWhenFound = (now: string): boolean => Object.hasOwn(WHEN, now);
+
+/** The row in force must relieve the unit that is written now. */
+function admitUnitNow({ defect, acts }: DefectLife, said: CorrectionSaid): void {
+  const act = acts.find(({ id }) => id === said.act);
+  const reads = act && withDetail(asCorrected(act, acts), said);
+  if (reads?.kind === 'deferred' || reads?.kind === 'row-changed') admitBasis(defect, reads.basis, reads.item);
+}
+
+/** A card that was stopped half-worked stays named in the release. 145.A.50(e). */
+function admitStillSaid({ defect, cards }: DefectLife, { was, now }: CorrectionSaid): void {
+  const titles = cards.map(({ started }) => started.card.title);
+  const unsaid = titles.filter((title) => was?.includes(title) === true && !now.includes(title));
+  if (unsaid.length > 0) throw new Refusal('stopped-card-not-said', { defect, cards: unsaid });
+}
+
+/** What is left on the aircraft, and what decides something: then a second person looks and signs. */
+export function needsSecondLook({ acts }: DefectLife, { act, field, item }: Omit<CorrectionSaid, 'reason'>): boolean {
+  const original = acts.find(({ id }) => id === act);
+  return item !== null || (original !== undefined && detailOf(original, field)?.decides === true);
+}
+
+/** Who may do a thing may correct it. */
+export function privilegeOfCorrection({ acts }: DefectLife, { act }: Pick<CorrectionSaid, 'act'>): Privilege {
+  return privilegeToCorrect(original(acts, act));
+}
+
+const original = (acts: readonly Act[], act: string): Act | undefined => acts.find(({ id }) => id === act);

@@ -1,0 +1,109 @@
+/**
+ * What no correction touches, since it would change an answer, an interval or who answers for what; and what is done
+ * instead, as the trade does it. M.A.403(b)(c); 145.A.50; AMC M.A.305(e).
+ */
+import type { Act } from '../acts.js';
+import { Refusal } from '../refusal.js';
+
+/** The names under which it may be asked for. */
+export const NEVER_CORRECTED = [
+  'aircraft',
+  'entry',
+  'row',
+  'category',
+  'interval',
+  'until',
+  'doneAt',
+  'work',
+  'result',
+  'complete',
+  'outcome',
+  'measured',
+  'allowed',
+] as const;
+
+export type NeverCorrected = (typeof NEVER_CORRECTED)[number];
+
+export interface PutRightOtherwise {
+  field: NeverCorrected;
+  words: string;
+  because: string;
+  instead: string;
+}
+
+const of = (field: NeverCorrected, words: string, because: string, instead: string): PutRightOtherwise => ({
+  field,
+  words,
+  because,
+  instead,
+});
+
+const AGAIN =
+  'Rectify and release it, or have it raised in error, and write it up again with the time that stands in the log: its day stays.';
+
+const OF_BASIS = [
+  of('entry', 'the entry', 'it decides what is down', AGAIN),
+  of('row', 'the row', 'it decides what must hold', 'Change the row with a signature; the clock is kept.'),
+  of('category', 'the category', 'it decides the interval', 'Change the row with a signature; the clock is kept.'),
+  of('interval', 'the interval', 'it decides the deadline', `Change the row with a signature. ${AGAIN}`),
+  of('until', 'the end of the document', 'it decides the deadline', AGAIN),
+];
+
+const WORK = 'Enter the work again as it was done, with a signature; only what was signed last counts.';
+
+const OTHERWISE: { [Kind in Act['kind']]?: readonly PutRightOtherwise[] } = {
+  'written-up': [
+    of('aircraft', 'the aircraft', 'it decides which aircraft waits for an answer', AGAIN),
+    of(
+      'entry',
+      'the entry and unit',
+      'they decide what is down',
+      'Say again which item failed, before it is deferred.',
+    ),
+  ],
+  deferred: OF_BASIS,
+  'row-changed': OF_BASIS,
+  'procedure-signed': [
+    of('work', 'which procedure', 'it decides what may be flown', WORK),
+    of('doneAt', 'when it was done', 'it decides how long it is good for', WORK),
+  ],
+  'card-stepped': [
+    of('measured', 'the value measured', 'it decides whether the step is good', 'Stop the card and start it again.'),
+  ],
+  rectification: [
+    of('complete', 'whether the work is complete', 'it decides what may be released', WORK),
+    of('work', 'what was asked for (test, inspection)', 'it decides what may be released', WORK),
+  ],
+  tested: [of('result', 'the result', 'it decides what may be released', 'Test again and enter the result.')],
+  released: [of('outcome', 'the release', 'a release is not taken back', 'Write up what is wrong as a new defect.')],
+  extended: [
+    of(
+      'allowed',
+      'what was granted',
+      'it decides the deadline',
+      'Rectify it within the time that stands, or ask the authority.',
+    ),
+  ],
+  'authority-granted': [
+    of(
+      'allowed',
+      'what the document allows',
+      'it decides what may be flown',
+      'Enter the document again as it reads.',
+    ),
+  ],
+};
+
+export function putRightOtherwise({ kind }: Act): readonly PutRightOtherwise[] {
+  return OTHERWISE[kind] ?? [];
+}
+
+/** The refusal, with what to do instead. */
+export function notByCorrection(defect: string, act: Act | undefined, field: NeverCorrected): Refusal {
+  const known = act && putRightOtherwise(act).find((one) => one.field === field);
+  if (known === undefined) {
+    return new Refusal('correction-of-nothing', { act: act?.id ?? 'not named', defect, field, was: 'anything' });
+  }
+  const { words, because, instead } = known;
+  return new Refusal('not-by-correction', { defect, words, because, instead });
+}
