@@ -216,6 +216,32 @@ describe('when it was found', () => {
   });
 });
 
+describe('answers that say what is wrong', () => {
+  const writeUp = async (recordedAt: string) => {
+    const { aircraft } = (await view()).defect;
+    const body = { aircraft, origin: 'crew', description: 'Chair 3C broken.', recordedAt, lateReason: 'found late' };
+    return tech.refused('POST', '/api/defects', { body });
+  };
+
+  it.each([
+    ['1900-01-01T00:00:00Z', 'has a year outside 1980 to 2199: too long ago'],
+    ['2026-02-30T00:00:00Z', 'must be a real date and time'],
+  ])('a log time of %s %s', async (recordedAt, reason) => {
+    expect(await writeUp(recordedAt)).toMatchObject({
+      status: 422,
+      errors: [{ pointer: '/recordedAt', reason: expect.stringContaining(reason) }],
+    });
+  });
+
+  it('a write-up is not joined to itself, and no more time is asked for what is rectified', async () => {
+    const joining = { other: item, reason: 'the same' };
+    const itself = await tech.signRefused(item, 'joining', { act: 'join' }, joining);
+    expect(itself).toMatchObject({ code: 'joined-to-itself', status: 409 });
+    const offer = await tech.get<Shapes['ExtensionOffer']>(`/api/defects/${item}/extension`);
+    expect(offer.refused).toMatchObject({ sentence: expect.stringContaining('only waits for its release') });
+  });
+});
+
 it('the tables still say what the record says', async () => {
   const { code, stdout } = await run(['record', 'compare', '--database', server.ownerUrl]);
   expect({ code, stdout }).toMatchObject({ code: 0 });

@@ -57,10 +57,18 @@ export function sayRecorded(recorded: Recorded, base: string): string {
   return `recorded ${sayLocal(recorded.instant, base)}${where}${caution}`;
 }
 
-/** `ends 29 Jan 2026 23:59 local = 2026-01-30T04:59:59Z`: the last second inside, as the published wordings say it. */
+/**
+ * `ends 29 Jan 2026 23:59 local = 2026-01-30T04:59:59Z`: the last second inside, as the published wordings say it. Where
+ * the base is UTC both would be the same, and it is said once: `ends 29 Jan 2026 23:59:59 UTC`.
+ */
 export function sayEnd(ends: Temporal.Instant, base: string): string {
   const lastSecond = ends.subtract({ seconds: 1 });
+  if (base === 'UTC') return `ends ${sayLocal(lastSecond, base).replace(' UTC', `:${two(lastSecond)} UTC`)}`;
   return `ends ${sayLocal(lastSecond, base)} = ${lastSecond.toString()}`;
+}
+
+function two(instant: Temporal.Instant): string {
+  return String(instant.toZonedDateTimeISO('UTC').second).padStart(2, '0');
 }
 
 /** A zone leaves out a day rarely, and then the window is nearly a day short: only such a window is searched. */

@@ -72,7 +72,7 @@ describe('a granted extension', () => {
 
   it('explains itself', () => {
     expect(granted().explanation).toBe(
-      'extended on 3 Feb 2026 09:00 UTC by 10 days from the old last day, 5 Feb 2026, ends 15 Feb 2026 23:59 UTC = 2026-02-15T23:59:59Z.',
+      'extended on 3 Feb 2026 09:00 UTC by 10 days from the old last day, 5 Feb 2026, ends 15 Feb 2026 23:59:59 UTC.',
     );
   });
 

@@ -9,10 +9,11 @@ import {
   onItsFlight,
   type WhenFound,
 } from '#deferrals';
-import { IntervalInputError, presetOf, readInstant } from '#intervals';
+import { presetOf } from '#intervals';
 import { sayDay, sayInstant } from '../deferrals/say-time.js';
 import { firstWords } from '../defects/short-text.js';
 import { wordsOfAct } from '../defects/words-of-act.js';
+import { instantFault } from '../http/fields.js';
 import { Problem } from '../http/problem.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
 import { mostOf } from './correctable.js';
@@ -22,13 +23,8 @@ import { isTime, valueInWords } from './value-words.js';
 export function admitWords(field: CorrectableField, now: string): void {
   if (field === 'system' && !/^\d\d$/.test(now)) throw misfit('must be two digits');
   if (now.length > mostOf(field)) throw misfit(`has ${mostOf(field)} characters at most`);
-  if (!isTime(field)) return;
-  try {
-    readInstant('', now);
-  } catch (error) {
-    if (!(error instanceof IntervalInputError)) throw error;
-    throw misfit('must be a real date and time with offset, such as 2026-01-26T10:00:00Z');
-  }
+  const fault = isTime(field) ? instantFault(now) : null;
+  if (fault !== null) throw misfit(fault);
 }
 
 function misfit(reason: string): Problem {

@@ -54,7 +54,7 @@ export class LeavingService {
       async (scene) => {
         const by = await signed(scene, 'join', 'defer', body.sign);
         const { life, context, aircraft, row } = scene;
-        const other = scene.others.find((one) => one.row.id === body.other);
+        const other = scene.opened.find((one) => one.row.id === body.other);
         if (!other)
           throw new Problem('not-found', `There is no open item ${body.other} on ${aircraft.registration}.`);
         const sheet = life.sheet ?? defectNumber(aircraft, row);

@@ -17,6 +17,7 @@ import {
   Validate,
   ValidateIf,
   ValidateNested,
+  type ValidationArguments,
   ValidatorConstraint,
   type ValidatorConstraintInterface,
 } from 'class-validator';
@@ -25,19 +26,28 @@ import { IntervalInputError, readInstant } from '#intervals';
 @ValidatorConstraint({ name: 'instant' })
 class RealInstant implements ValidatorConstraintInterface {
   validate(value: unknown): boolean {
-    try {
-      readInstant('', value as string);
-      return true;
-    } catch (error) {
-      if (error instanceof IntervalInputError) return false;
-      throw error;
-    }
+    return instantFault(value) === null;
   }
 
-  defaultMessage(): string {
-    return '$property must be a real date and time with offset, such as 2026-01-26T10:00:00Z';
+  defaultMessage({ value }: ValidationArguments): string {
+    return `$property ${instantFault(value) ?? ''}`;
   }
 }
+
+/** Why this is no instant that can be kept, to stand behind its name; null when it is one. */
+export function instantFault(value: unknown): string | null {
+  try {
+    readInstant('', value as string);
+    return null;
+  } catch (error) {
+    if (!(error instanceof IntervalInputError)) throw error;
+    return OUTSIDE_THE_YEARS.test(error.because)
+      ? `${error.because.replace(/\.$/, '')}: too long ago, or too far ahead, to be of an aircraft here`
+      : 'must be a real date and time with offset, such as 2026-01-26T10:00:00Z';
+  }
+}
+
+const OUTSIDE_THE_YEARS = /^has a year outside/;
 
 interface Words {
   description: string;

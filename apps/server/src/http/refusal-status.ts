@@ -25,6 +25,8 @@ const WRONG_INPUT: readonly RefusalCode[] = [
   'second-person-same',
   'equipment-not-stated',
   'certificate-missing',
+  'correction-not-one-of',
+  'correction-changes-nothing',
 ];
 
 /** Somebody else may do it. */

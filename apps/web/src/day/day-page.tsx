@@ -32,7 +32,7 @@ export function DayPage() {
         {(value) => (
           <>
             <Summary day={value} />
-            <FirstBreak day={value} />
+            <FirstBreak day={value} lines={aircraft.value?.flights ?? []} />
             <h2>Flight by flight</h2>
             <ol class="day">
               {value.flights.map((flight, index) => (

@@ -25,7 +25,7 @@ export function OpenItemsPage() {
   return (
     <Page title="Open items" aside={list.value && `as of ${withOffset(list.value.at, operator.base)}`}>
       <p>
-        <a href="/repeats">Work owed again</a>: repeated procedures and inspections, due and missed.
+        <a href="/repeats">Work owed again and again</a>: repeated procedures and inspections, due and missed.
       </p>
       <p>
         <a href="/extensions">Extensions</a>: what was asked for and granted, and which notices are owed.

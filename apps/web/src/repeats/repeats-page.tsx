@@ -21,7 +21,7 @@ export function RepeatsPage() {
   useLive(list);
   return (
     <Page
-      title="Work owed again"
+      title="Work owed again and again"
       aside={list.value && `as of ${withOffset(list.value.at, base)}`}
       back={{ href: '/defects', text: 'Open items' }}
     >

@@ -17,7 +17,11 @@ const GROUPS: readonly { title: string; places: readonly Place[] }[] = [
   {
     title: 'Watching',
     places: [
-      { href: '/repeats', text: 'Work owed again', about: 'Repeated procedures and inspections, due and missed.' },
+      {
+        href: '/repeats',
+        text: 'Work owed again and again',
+        about: 'Repeated procedures and inspections, due and missed.',
+      },
       {
         href: '/extensions',
         text: 'Extensions',
@@ -38,6 +42,17 @@ const GROUPS: readonly { title: string; places: readonly Place[] }[] = [
         href: '/control/stations',
         text: 'Stations and their people',
         about: 'Who is authorised and equipped, where and when.',
+      },
+    ],
+  },
+  {
+    title: 'Work and flights',
+    places: [
+      { href: '/cards', text: 'Work cards', about: 'Cards by library, their manuals, and newer revisions.' },
+      {
+        href: '/movements',
+        text: 'Movement messages',
+        about: 'Take them in; mend those that could not be read.',
       },
     ],
   },

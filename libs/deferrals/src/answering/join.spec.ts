@@ -48,6 +48,13 @@ describe('a unit that is written up a second time', () => {
     expect(other.recordedAt).toBe(first.recordedAt);
   });
 
+  it('is not joined to itself, open under deferral or not', () => {
+    const command = { id: 'j', entryId: 'e', by, sheet: '204', reason: 'the same' };
+    for (const life of [first, again(['1'])]) {
+      expect(refusalOf(() => join(life, life, command, context(at))).code).toBe('joined-to-itself');
+    }
+  });
+
   it('is not joined to another unit, nor where that would lose a day', () => {
     expect(refusalOf(() => joined(again(['2']))).code).toBe('not-the-same-unit');
     expect(refusalOf(() => joined(again(['1'], '2026-01-25T10:00Z'))).code).toBe('joined-was-earlier');

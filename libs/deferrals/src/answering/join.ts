@@ -19,7 +19,7 @@ export const joined: ActRule<'joined'> = {
   admit(life, { other, reason }) {
     admitAnswer(life);
     needText('why it is the same defect', reason);
-    if (other === life.defect) throw new Refusal('moved-to-itself', { owner: other });
+    if (other === life.defect) throw new Refusal('joined-to-itself', { defect: other });
   },
   changes: (_, { by, enteredAt }) => closedBy('joined to another', by, enteredAt),
 };
@@ -33,7 +33,7 @@ export interface Join extends Command {
 }
 
 /**
- * Throws Refusal `not-the-same-unit`, or `joined-was-earlier` when the write-up is older than the clock it would join: then
+ * Throws Refusal `joined-to-itself`, `not-the-same-unit`, or `joined-was-earlier` when the write-up is older than the clock it would join: then
  * the log time of the other one is corrected first, so that no day is lost.
  */
 export function join(
@@ -43,6 +43,7 @@ export function join(
   context: Context,
 ): { joins: Joined[]; entered: ReEntered[] } {
   const { defect, item, recordedAt } = life;
+  if (other.defect === defect) throw new Refusal('joined-to-itself', { defect });
   const open = openDeferralOf(item, [other]);
   if (open === null) throw new Refusal('not-the-same-unit', { defect, other: other.defect });
   if (before(recordedAt, open.recordedAt)) {

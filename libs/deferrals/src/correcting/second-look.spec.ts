@@ -139,6 +139,10 @@ describe('what else decides something', () => {
     const right = looked(life, command);
     expect(readsNow(right, { act: 'r', field: 'staysOpen', item: null, part: 1 })).toBe('seal B');
     expect(readsNow(right, { act: 'r', field: 'staysOpen', item: null, part: 0 })).toBe('panel A');
+    const stopped = { ...life, cards: [{ started: { card: { title: 'seal' } } }] } as unknown as DefectLife;
+    const silent = asked(life, { act: 'r', field: 'staysOpen', part: 1, now: 'nothing' });
+    expect(refusalOf(() => askCorrection(stopped, silent, given)).code).toBe('stopped-card-not-said');
+    expect(askCorrection(stopped, command, given)).toHaveLength(1);
   });
 });
 

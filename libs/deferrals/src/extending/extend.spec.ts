@@ -17,6 +17,7 @@ import { proceed, replay } from '../replay.js';
 import { deadlineOf } from '../signed-limit.js';
 import { mayDispatch } from '../flying/may-dispatch.js';
 import { defer } from '../deferring/defer.js';
+import { rectify } from '../rectifying/rectify.js';
 import { extendInterval, type Extend } from './extend.js';
 import { offerExtension } from './extension-offer.js';
 
@@ -218,4 +219,17 @@ describe('extending a rectification interval', () => {
       false,
     ]);
   });
+});
+
+it('what is rectified waits for its release and not for more time; what is only begun may be extended', () => {
+  const at = '2026-01-28T10:00Z';
+  const life = deferredAs({ category: 'C' }, RECORDED);
+  const work = (complete: boolean) =>
+    proceed(
+      life,
+      rectify(life, { id: 'w', by: signed('tech', at), workDone: 'Work.', reference: 'AMM', complete }, context(at)),
+    );
+  const ask = (asked: DefectLife) => extendInterval(asked, command(at), context(at));
+  expect(refusalOf(() => ask(work(true))).code).toBe('rectified-not-released');
+  expect(ask(work(false))).toHaveLength(1);
 });

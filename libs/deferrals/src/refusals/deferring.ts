@@ -48,6 +48,11 @@ export const DEFERRING_REFUSALS = {
     next: 'Answer it on its own.',
     paragraph: '14 CFR 121.563',
   },
+  'joined-to-itself': {
+    sentence: 'Write-up {defect} cannot be joined to itself; it is one and the same.',
+    next: 'Choose the other open item of the same unit, or answer this one on its own.',
+    paragraph: '14 CFR 121.563',
+  },
   'joined-was-earlier': {
     sentence: 'Write-up {defect} was recorded at {recordedAt}, before {other}, which counts from {counts}.',
     next: 'Correct the log time of {other} to the earlier one first, so that no day is lost.',

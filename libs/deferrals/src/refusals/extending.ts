@@ -57,4 +57,9 @@ export const EXTENDING_REFUSALS = {
     next: 'Check both times.',
     paragraph: 'ORO.MLR.105(f)',
   },
+  'rectified-not-released': {
+    sentence: 'Defect {defect} is rectified and only waits for its release; there is no interval to extend.',
+    next: 'Release it. If the work is not good after all, enter the work that is still to be done first.',
+    paragraph: 'ORO.MLR.105(f); 145.A.50(a)',
+  },
 } as const satisfies Record<string, RefusalEntry>;
