@@ -82,6 +82,7 @@ export {
   type ItemShown,
   type Shown,
 } from './accepting/accept-flight.js';
+export { basisShown } from './accepting/basis-shown.js';
 export {
   recognise,
   type Before,

@@ -1,5 +1,5 @@
 /** What stands of the acceptances of a flight, held against the aircraft as it is now. */
-import { type DefectLife, type Shown, voidBecause } from '#deferrals';
+import { basisShown, type Shown, voidBecause } from '#deferrals';
 import type { AircraftRow, FlightRow, JudgementRow, Tx } from '#store';
 import { livesOf, type OpenedDefect } from '../defects/defect-book.js';
 import { firstWords } from '../defects/short-text.js';
@@ -25,15 +25,6 @@ export async function shownOf(
     lastReleaseAt: await tx.acts.lastReleaseAt(aircraft.id),
     goodUntil,
   };
-}
-
-/** The act that put the basis in force, or the last one that corrected which unit or which limit it is of. */
-function basisShown({ acts, deferral }: DefectLife): string | null {
-  if (deferral === null) return null;
-  const corrected = acts.findLast(
-    (act) => act.kind === 'corrected' && act.act === deferral.act && act.secondLook !== null,
-  );
-  return corrected?.id ?? deferral.act;
 }
 
 /** The newest of each role for this flight, wherever it was given, and why it no longer stands. */

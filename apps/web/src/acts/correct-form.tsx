@@ -44,6 +44,7 @@ const keyOf = ({ field, part }: Correctable): string => `${field}/${part}`;
 
 function Form({ view, seen, done, readAgain, line }: ActFormProps & { line: Line }) {
   const { id } = view.defect;
+  const { operator } = useSession();
   const [chosen, setChosen] = useState<string | null>(null);
   const [now, setNow] = useState('');
   const [reason, setReason] = useState('');
@@ -81,7 +82,7 @@ function Form({ view, seen, done, readAgain, line }: ActFormProps & { line: Line
         legend="What was mistyped"
         options={line.correctable.map((one) => ({
           value: keyOf(one),
-          text: `${capital(one.words)}: ${inWords(one)}`,
+          text: `${capital(one.words)}: ${inWords(one, operator.base)}`,
         }))}
         value={chosen}
         onValue={choose}
@@ -120,7 +121,7 @@ function Otherwise({ line: { otherwise } }: { line: Line }) {
       <dl>
         {otherwise.map(({ field, words, because, instead }) => (
           <div key={field}>
-            <dt>
+            <dt class="strong">
               {capital(words)}: {because}
             </dt>
             <dd>{instead}</dd>

@@ -21,8 +21,9 @@ const HINTS: Record<string, string> = {
 };
 
 /** What stands there now, in words. */
-export function inWords({ field, reads }: Correctable): string {
+export function inWords({ field, reads }: Correctable, base: string): string {
   if (reads === null || reads.trim() === '') return 'nothing';
+  if (isTime(field)) return withOffset(reads, base);
   return MOMENTS.find(({ value }) => field === 'whenFound' && value === reads)?.text ?? reads;
 }
 

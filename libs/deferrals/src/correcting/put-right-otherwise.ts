@@ -39,13 +39,19 @@ const of = (field: NeverCorrected, words: string, because: string, instead: stri
 });
 
 const AGAIN =
-  'Rectify and release it, or have it raised in error, and write it up again with the time that stands in the log: its day stays.';
+  'Write it up again with the time that stands in the log: its day stays. Then enter as work that this one was deferred wrongly, and release it.';
 
-const OF_BASIS = [
+const CHANGE = 'Change the row with a signature; the clock is kept.';
+
+const OF_ROW = [
   of('entry', 'the entry', 'it decides what is down', AGAIN),
-  of('row', 'the row', 'it decides what must hold', 'Change the row with a signature; the clock is kept.'),
-  of('category', 'the category', 'it decides the interval', 'Change the row with a signature; the clock is kept.'),
-  of('interval', 'the interval', 'it decides the deadline', `Change the row with a signature. ${AGAIN}`),
+  of('row', 'the row', 'it decides what must hold', CHANGE),
+  of('category', 'the category', 'it decides the interval', CHANGE),
+  of('interval', 'the interval', 'it decides the deadline', CHANGE),
+];
+
+const OF_DOCUMENT = [
+  of('interval', 'the interval', 'it decides the deadline', AGAIN),
   of('until', 'the end of the document', 'it decides the deadline', AGAIN),
 ];
 
@@ -53,7 +59,12 @@ const WORK = 'Enter the work again as it was done, with a signature; only what w
 
 const OTHERWISE: { [Kind in Act['kind']]?: readonly PutRightOtherwise[] } = {
   'written-up': [
-    of('aircraft', 'the aircraft', 'it decides which aircraft waits for an answer', AGAIN),
+    of(
+      'aircraft',
+      'the aircraft',
+      'it decides which aircraft waits for an answer',
+      'Write it up on the right aircraft with the time that stands in the log. Then have this one raised in error.',
+    ),
     of(
       'entry',
       'the entry and unit',
@@ -61,8 +72,6 @@ const OTHERWISE: { [Kind in Act['kind']]?: readonly PutRightOtherwise[] } = {
       'Say again which item failed, before it is deferred.',
     ),
   ],
-  deferred: OF_BASIS,
-  'row-changed': OF_BASIS,
   'procedure-signed': [
     of('work', 'which procedure', 'it decides what may be flown', WORK),
     of('doneAt', 'when it was done', 'it decides how long it is good for', WORK),
@@ -94,8 +103,11 @@ const OTHERWISE: { [Kind in Act['kind']]?: readonly PutRightOtherwise[] } = {
   ],
 };
 
-export function putRightOtherwise({ kind }: Act): readonly PutRightOtherwise[] {
-  return OTHERWISE[kind] ?? [];
+export function putRightOtherwise(act: Act): readonly PutRightOtherwise[] {
+  if (act.kind === 'deferred' || act.kind === 'row-changed') {
+    return act.basis.kind === 'mel-row' ? OF_ROW : OF_DOCUMENT;
+  }
+  return OTHERWISE[act.kind] ?? [];
 }
 
 /** The refusal, with what to do instead. */

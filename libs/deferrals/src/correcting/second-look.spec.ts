@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { basisShown } from '../accepting/basis-shown.js';
 import { changeRow } from '../deferring/change-row.js';
 import type { DefectLife } from '../defect-life.js';
 import { defer } from '../deferring/defer.js';
@@ -46,6 +47,7 @@ describe('which unit a deferral is of', () => {
     expect(corrected.asked).toEqual([]);
     expect(aircraftGates([corrected], [], [], at).openWork).toEqual([]);
     expect(corrected.limits).toEqual(deferred.limits);
+    expect([deferred, waits, corrected].map(basisShown)).toEqual(['deferred', 'deferred', 'l']);
     expect(standing(corrected, at).deadline).toEqual(standing(deferred, at).deadline);
   });
 
