@@ -43,12 +43,6 @@ const GROUPS: readonly { title: string; places: readonly Place[] }[] = [
         text: 'Stations and their people',
         about: 'Who is authorised and equipped, where and when.',
       },
-    ],
-  },
-  {
-    title: 'Work and flights',
-    places: [
-      { href: '/cards', text: 'Work cards', about: 'Cards by library, their manuals, and newer revisions.' },
       {
         href: '/movements',
         text: 'Movement messages',
