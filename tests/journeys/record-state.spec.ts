@@ -40,21 +40,31 @@ const verified = () => quality.get<Shapes['RecordVerified']>('/api/record/verifi
 
 it('what was never made counts as old', async () => {
   const { backup, signsHeads } = await state();
-  expect(backup).toEqual({ made: null, hours: null, oldestHours: 26, old: true });
+  expect(backup).toMatchObject({ made: null, hours: null, old: true });
   expect(signsHeads).toBe(true);
 });
 
-it('tells when the last backup and the last head were made, and calls them old from the hour said on', async () => {
+it('calls a signed head old from the hour said on, and a backup while something stands in none for a day (E-13)', async () => {
+  clock = '2026-01-15T13:00:00.000Z';
   await makeBackup(database.ownerUrl, join(folder, 'one.backup'), clock);
   await exporter.signNow();
   const made = clock;
-  clock = '2026-01-16T13:59:59.999Z';
+  clock = '2026-01-18T13:00:00.000Z';
   quality = await server.signIn('wenna');
-  expect((await state()).backup).toEqual({ made, hours: 25, oldestHours: 26, old: false });
-  clock = '2026-01-16T14:00:00.000Z';
+  const saved = { made, hours: 72, unsavedSince: null, unsavedHours: null, atMostHours: 24, old: false };
+  expect((await state()).backup).toEqual(saved);
+  const technician = await server.signIn('odrin');
+  const { aircraft } = await technician.get<Shapes['Fleet']>('/api/fleet');
+  const written = { origin: 'crew', description: 'Reading light out.', recordedAt: clock };
+  await technician.post('/api/defects', { aircraft: aircraft[0]?.id, ...written });
+  const unsavedSince = clock;
+  clock = '2026-01-19T12:59:59.999Z';
+  quality = await server.signIn('wenna');
+  expect((await state()).backup).toEqual({ ...saved, hours: 95, unsavedSince, unsavedHours: 23 });
+  clock = '2026-01-19T13:00:00.000Z';
   const { backup, signedHead, size } = await state();
-  expect(backup).toEqual({ made, hours: 26, oldestHours: 26, old: true });
-  expect(signedHead).toMatchObject({ made, hours: 26, old: true });
+  expect(backup).toEqual({ ...saved, hours: 96, unsavedSince, unsavedHours: 24, old: true });
+  expect(signedHead).toMatchObject({ made, hours: 96, oldestHours: 26, old: true });
   expect(signedHead.size).toBeGreaterThan(0);
   expect(size).toBeGreaterThanOrEqual(signedHead.size ?? 0);
 });

@@ -81,6 +81,7 @@ it('fits while nobody touched it, with the newest head and the count', async () 
     head,
     waiting: 0,
     lastBackupAt: null,
+    unsavedSince: expect.any(String),
     misfit: null,
   });
 });

@@ -39,9 +39,11 @@ const HOUR_MS = 3_600_000;
 const LATE_AFTER_HOURS = 24;
 
 /** AMC M.A.614(a) 5: at least one backup, brought up to date within 24 hours of any maintenance. */
-function backupWords({ lastBackupAt }: RecordFinding, now: string): string {
+function backupWords({ lastBackupAt, unsavedSince }: RecordFinding, now: string): string {
   if (lastBackupAt === null) return 'No backup is recorded.';
-  const hours = Math.floor((Date.parse(now) - Date.parse(lastBackupAt)) / HOUR_MS);
-  const late = hours >= LATE_AFTER_HOURS ? ', which is more than 24 h' : '';
-  return `Last backup ${sayInstant(lastBackupAt)}, ${hours} h ago${late}.`;
+  const last = `Last backup ${sayInstant(lastBackupAt)}`;
+  if (unsavedSince === null) return `${last}; nothing was entered since.`;
+  const hours = Math.floor((Date.parse(now) - Date.parse(unsavedSince)) / HOUR_MS);
+  const late = hours >= LATE_AFTER_HOURS ? `; at most ${LATE_AFTER_HOURS} h are allowed, make one now` : '';
+  return `${last}; the oldest entry in no backup was made ${hours} h ago${late}.`;
 }

@@ -4,8 +4,10 @@ import { Problem } from '../http/problem.js';
 import type { Session } from '../http/session.js';
 import { CLOCK, type Clock, HEADS, STORE } from '../http/tokens.js';
 
-/** Longer than these, and the page says so in words: a day with two hours to spare (common practice, no source). */
-const OLDEST_HOURS = { backup: 26, head: 26 } as const;
+/** A backup is brought up to date within 24 hours of any maintenance (AMC M.A.614(a) 5, SEEN). */
+const UNSAVED_AT_MOST_HOURS = 24;
+/** A signed head that is older is called old: a day with two hours to spare (common practice, no source). */
+const HEAD_OLDEST_HOURS = 26;
 const HOUR_MS = 3_600_000;
 /** Read through within the time that a page waits; a longer record is for the command. */
 const MOST_ENTRIES = 100_000;
@@ -21,7 +23,7 @@ export class RecordStateService {
     @Inject(HEADS) private readonly heads: Pick<HeadExport, 'signNow'> | null,
   ) {}
 
-  /** @returns how many entries, and how old the last backup and the last signed head are */
+  /** @returns how many entries, how old the last signed head is, and since when entries stand in no backup */
   async state(tx: Tx): Promise<object> {
     const at = this.now();
     const head = await tx.record.head();
@@ -32,8 +34,8 @@ export class RecordStateService {
       size: head?.size ?? 0,
       root: head?.root ?? null,
       mostVerified: MOST_ENTRIES,
-      backup: age(backup?.entry.times.enteredAt ?? null, at, OLDEST_HOURS.backup),
-      signedHead: { ...age(signed?.signedAt ?? null, at, OLDEST_HOURS.head), size: signed?.size ?? null },
+      backup: saved(backup?.entry.times.enteredAt ?? null, await tx.record.unsavedSince(), at),
+      signedHead: { ...age(signed?.signedAt ?? null, at, HEAD_OLDEST_HOURS), size: signed?.size ?? null },
       signsHeads: this.heads !== null,
     };
   }
@@ -59,8 +61,20 @@ export class RecordStateService {
   }
 }
 
-/** Hours are whole and never rounded up; what was never made counts as old. */
+/** An old backup in which everything stands is good; one is missing where none was ever made. */
+function saved(made: string | null, unsavedSince: string | null, at: string) {
+  const unsavedHours = hoursSince(unsavedSince, at);
+  const old = made === null || (unsavedHours !== null && unsavedHours >= UNSAVED_AT_MOST_HOURS);
+  return { made, hours: hoursSince(made, at), unsavedSince, unsavedHours, atMostHours: UNSAVED_AT_MOST_HOURS, old };
+}
+
+/** Whole hours, never rounded up. */
+function hoursSince(from: string | null, at: string): number | null {
+  return from === null ? null : Math.max(0, Math.floor((Date.parse(at) - Date.parse(from)) / HOUR_MS));
+}
+
+/** What was never made counts as old. */
 function age(made: string | null, at: string, oldestHours: number) {
-  const hours = made === null ? null : Math.max(0, Math.floor((Date.parse(at) - Date.parse(made)) / HOUR_MS));
+  const hours = hoursSince(made, at);
   return { made, hours, oldestHours, old: hours === null || hours >= oldestHours };
 }

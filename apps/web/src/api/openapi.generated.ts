@@ -6377,12 +6377,14 @@ export interface components {
        */
       at: string;
       backup: {
+        /** @description From so many hours on a backup is late. */
+        atMostHours: number;
         hours: number | null;
         made: string | null;
-        /** @description It is old, or there is none. */
+        /** @description It is late, or none was ever made. */
         old: boolean;
-        /** @description From this age on it counts as old. */
-        oldestHours: number;
+        unsavedHours: number | null;
+        unsavedSince: string | null;
       };
       /** @description A longer record is verified by the command. */
       mostVerified: number;

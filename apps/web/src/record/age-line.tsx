@@ -5,7 +5,7 @@ import { withOffset } from '../words/time.js';
 
 interface AgeLineProps {
   what: string;
-  age: Schemas['RecordState']['backup'];
+  age: Pick<Schemas['RecordState']['signedHead'], 'made' | 'hours' | 'old' | 'oldestHours'>;
   /** What to do where none was ever made. */
   ifNone: string;
   children?: ComponentChildren;

@@ -6,6 +6,7 @@ import { Read } from '../shell/reading.js';
 import { withOffset } from '../words/time.js';
 import { counted } from '../words/words.js';
 import { AgeLine } from './age-line.js';
+import { BackupLine } from './backup-line.js';
 import { Heads } from './heads.js';
 import { HandOut } from './hand-out.js';
 import { Proofs } from './proofs.js';
@@ -56,7 +57,7 @@ function State({ state }: { state: Schemas['RecordState'] }) {
       </p>
       <ul class="plain-list">
         <li>
-          <AgeLine what="Last backup" age={backup} ifNone="Have one made on the server: proviso backup FILE." />
+          <BackupLine backup={backup} />
         </li>
         <li>
           <AgeLine

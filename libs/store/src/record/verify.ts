@@ -4,6 +4,7 @@ import { dataSource } from '../data-source.js';
 import { isoText } from '../rows/column.js';
 import { readThrough } from './read-through.js';
 import { alteredSignedHead } from './signed-heads-fit.js';
+import { UNSAVED_SINCE } from './unsaved-since.js';
 import { lostEntry, waitingEntries, type Misfit } from './waiting.js';
 
 /** What checking one operator's record gave. */
@@ -18,6 +19,8 @@ export interface RecordFinding {
   waiting: number;
   /** When the last backup was made that was recorded; null when none was. */
   lastBackupAt: string | null;
+  /** When the first entry was made that stands in no backup; null where all are saved. ISO 8601. */
+  unsavedSince: string | null;
   /** Null when all fits. */
   misfit: Misfit | null;
 }
@@ -79,8 +82,14 @@ export async function verifyIn(
     head,
     waiting,
     lastBackupAt: await lastBackup(manager, operatorId),
+    unsavedSince: await unsavedSince(manager, operatorId),
     misfit: misfit ?? (await lostEntry(manager, operatorId)) ?? (await alteredSignedHead(manager, operatorId)),
   };
+}
+
+async function unsavedSince(manager: EntityManager, operatorId: string): Promise<string | null> {
+  const [row] = await manager.query<{ at: Date }[]>(UNSAVED_SINCE, [operatorId]);
+  return isoText(row?.at ?? null);
 }
 
 async function lastBackup(manager: EntityManager, operatorId: string): Promise<string | null> {

@@ -1,6 +1,7 @@
 import { hexOf, leafHash, recordBytes, type Head } from '#record';
 import { newId } from '../ids.js';
 import { ROWS_TOLD, type ToldRow } from '../record/told-row.js';
+import { UNSAVED_SINCE } from '../record/unsaved-since.js';
 import { isoText } from '../rows/column.js';
 import type { Transaction } from '../transaction.js';
 
@@ -167,6 +168,12 @@ export class RecordOfOperator {
   async lastOf(what: 'backup.made'): Promise<Recorded | null> {
     const [found] = await this.select('e.what = $2', 'e.seq desc limit 1', [what]);
     return found ?? null;
+  }
+
+  /** When the first entry was made that stands in no backup; null where all are saved. */
+  async unsavedSince(): Promise<string | null> {
+    const [row] = await this.tx.query<{ at: Date }>(UNSAVED_SINCE, [this.tx.operatorId]);
+    return row?.at.toISOString() ?? null;
   }
 
   /** The history of one aircraft in the order it was written. */
