@@ -9,12 +9,14 @@ export interface Patch {
   find: string;
   replace: string;
   tests: string[];
-  /** Which of these tests, by their titles, as a regular expression; absent: all of them. */
+  /** Patches of one such name are applied at once, since a run of their tests takes long. */
+  together?: string;
+  /** With `together`: the tests that must turn red by this patch, a regular expression of their titles. */
   only?: string;
 }
 
 const KEYS = ['rule', 'file', 'find', 'replace', 'tests'];
-const MAY_HAVE = [...KEYS, 'only'];
+const MAY_HAVE = [...KEYS, 'together', 'only'];
 
 /** Every patch in the YAML files of a folder, each file a list. Throws a sentence naming the file and the patch. */
 export function readPatches(folder: string): Patch[] {
@@ -37,9 +39,11 @@ function patchFrom(item: unknown, where: string): Patch {
   if (keys.some((key) => !MAY_HAVE.includes(key)) || KEYS.some((key) => !keys.includes(key))) {
     throw new Error(`${where}: needs ${KEYS.join(', ')} and nothing else, has ${keys.join(', ')}`);
   }
-  const texts = [patch.rule, patch.file, patch.find, patch.replace, patch.only ?? ''];
+  const texts = [patch.rule, patch.file, patch.find, patch.replace, patch.together ?? '', patch.only ?? ''];
   if (texts.some((text) => typeof text !== 'string'))
-    throw new Error(`${where}: ${KEYS.slice(0, 4).join(', ')}, only are texts`);
+    throw new Error(`${where}: ${KEYS.slice(0, 4).join(', ')}, together, only are texts`);
+  if ((patch.together === undefined) !== (patch.only === undefined))
+    throw new Error(`${where}: together and only go together`);
   if (!Array.isArray(patch.tests) || patch.tests.length === 0)
     throw new Error(`${where}: tests is a list of spec files`);
   if (/\n/.test(patch.find + patch.replace)) throw new Error(`${where}: a patch changes one line`);

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { makeScratch, type Scratch } from '../scratch.js';
 import { type Patch, readPatches } from './read-patches.js';
-import { runPatch, runSpecs } from './run-patch.js';
+import { runPatch, runSpecs, runTogether } from './run-patch.js';
 
 describe('the saboteur', () => {
   const file = 'tests/house/saboteur/bigger.ts';
@@ -29,21 +29,28 @@ describe('the saboteur', () => {
   });
 
   it('names the test that turns red, and mends what it broke', async () => {
-    expect(await runPatch(scratch, patch('a > b', 'a < b'))).toEqual({ red: ['takes the bigger'], trouble: null });
-    expect(await runSpecs(scratch.root, [spec])).toEqual({ red: [], trouble: null });
+    expect(await runPatch(scratch, patch('a > b', 'a < b'))).toMatchObject({
+      red: ['takes the bigger'],
+      trouble: null,
+    });
+    expect(await runSpecs(scratch.root, [spec])).toEqual({ red: [], green: ['takes the bigger'], trouble: null });
   });
 
-  it('runs the tests that are named alone, and says so where none has that title', async () => {
-    const broken = patch('a > b', 'a < b');
-    expect((await runPatch(scratch, { ...broken, only: 'the bigger$' })).red).toEqual(['takes the bigger']);
-    expect(await runPatch(scratch, { ...broken, only: 'the smaller' })).toMatchObject({
-      red: [],
-      trouble: expect.stringMatching(/^no test ran/),
-    });
+  it('breaks several rules at once, and tells which of them no test noticed', async () => {
+    scratch.write(
+      spec,
+      "import { expect, it } from 'vitest';\nimport { bigger } from './bigger.js';\nit('takes the bigger', () => expect(bigger(1, 2)).toBe(2));\nit('takes one of both', () => expect([1, 2]).toContain(bigger(1, 2)));\n",
+    );
+    const broken = { ...patch('a > b', 'a < b'), together: 'both', only: 'the bigger$' };
+    const kept = { ...patch('greater of', 'bigger of'), rule: 'words', together: 'both', only: 'one of both' };
+    expect(await runTogether(scratch, [broken])).toEqual([]);
+    expect(await runTogether(scratch, [broken, kept])).toEqual(['words: no test noticed that is called one of both']);
+    const all = { ...patch('? a : b', '? 7 : 8'), together: 'both', only: 'takes' };
+    expect(await runTogether(scratch, [all])).toEqual(['every test is red: the run itself fails']);
   });
 
   it('finds no red test when a patch breaks no rule', async () => {
-    expect(await runPatch(scratch, patch('greater of', 'bigger of'))).toEqual({ red: [], trouble: null });
+    expect(await runPatch(scratch, patch('greater of', 'bigger of'))).toMatchObject({ red: [], trouble: null });
   });
 
   it('does not take a file that cannot be read for a red test', async () => {
@@ -87,6 +94,7 @@ describe('a file of patches', () => {
       'some.yaml, patch 1: a patch changes one line',
     );
     expect(read(`- ${good.replace('find: a', 'find: 1')}`)).toThrow('are texts');
+    expect(read(`- ${good.replace('rule: r', 'rule: r, only: x')}`)).toThrow('together and only go together');
     expect(read(`- ${good}\n- ${good}`)).toThrow('two patches are called "r"');
   });
 });

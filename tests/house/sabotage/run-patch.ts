@@ -10,7 +10,10 @@
  *       replace: return values.reduce(greater, 'T');
  *       tests:                                     # the spec files to run: as few as should notice
  *         - libs/dispatch/src/kleene.spec.ts
- *       only: of its parts                         # where whole files take long: the titles to run, a regular expression
+ *
+ * Where a run takes long, patches that do not touch each other's tests are applied at once: with `together`, a name that
+ * they share, and `only`, a regular expression of the titles that must turn red by this one. At least one test of the run
+ * has to stay green, so that it is not the run itself that fails. First try each of them alone.
  *
  * Write text that YAML could read otherwise (`: `, ` #`, a leading quote or bracket) in single quotes or after `|-`.
  * The patch must leave a program that still loads: a file that cannot be read turns everything red and proves nothing.
@@ -22,9 +25,10 @@ import { join } from 'node:path';
 import type { Scratch } from '../scratch.js';
 import { misfit, type Patch } from './read-patches.js';
 
-/** What came of the spec files: the titles that turned red, or why nobody can tell. */
+/** What came of the spec files: the titles that turned red and those that did not, or why nobody can tell. */
 export interface Outcome {
   red: string[];
+  green: string[];
   trouble: string | null;
 }
 
@@ -32,41 +36,55 @@ interface Report {
   testResults: { name: string; message: string; assertionResults: { status: string; fullName: string }[] }[];
 }
 
-const RAN = ['passed', 'failed'];
+const NOTHING = { red: [], green: [] };
 const LONGEST_MS = 300_000;
 
 /** Breaks the rule in the scratch copy, runs the tests the patch names until the first turns red, and mends the copy. */
-export async function runPatch(scratch: Scratch, patch: Patch): Promise<Outcome> {
-  const trouble = misfit(scratch.root, patch);
-  if (trouble !== null) return { red: [], trouble };
-  const sound = readFileSync(join(scratch.root, patch.file), 'utf8');
-  scratch.write(patch.file, sound.split(patch.find).join(patch.replace));
+export function runPatch(scratch: Scratch, patch: Patch): Promise<Outcome> {
+  return broken(scratch, [patch], () => runSpecs(scratch.root, patch.tests, ['--bail', '1']));
+}
+
+/** The same of several at once, and all of their tests. @returns by rule what is not as it should be; empty when all is */
+export async function runTogether(scratch: Scratch, patches: readonly Patch[]): Promise<string[]> {
+  const specs = [...new Set(patches.flatMap(({ tests }) => tests))];
+  const { red, green, trouble } = await broken(scratch, patches, () => runSpecs(scratch.root, specs));
+  if (trouble !== null) return [trouble];
+  if (green.length === 0) return ['every test is red: the run itself fails'];
+  return patches
+    .filter(({ only = '' }) => !red.some((title) => new RegExp(only).test(title)))
+    .map(({ rule, only }) => `${rule}: no test noticed that is called ${only}`);
+}
+
+async function broken(scratch: Scratch, patches: readonly Patch[], run: () => Promise<Outcome>): Promise<Outcome> {
+  const trouble = patches.map((patch) => misfit(scratch.root, patch)).find((found) => found !== null) ?? null;
+  if (trouble !== null) return { ...NOTHING, trouble };
+  const read = (file: string): string => readFileSync(join(scratch.root, file), 'utf8');
+  const sound = new Map(patches.map(({ file }) => [file, read(file)]));
   try {
-    return await runSpecs(scratch.root, patch.tests, patch.only);
+    for (const { file, find, replace } of patches) scratch.write(file, read(file).split(find).join(replace));
+    return await run();
   } finally {
-    scratch.write(patch.file, sound);
+    for (const [file, text] of sound) scratch.write(file, text);
   }
 }
 
-/** Runs spec files of a copy in a process of their own, and stops at the first that turns red. */
-export async function runSpecs(root: string, specs: string[], only?: string): Promise<Outcome> {
+/** Runs spec files of a copy in a process of their own. */
+export async function runSpecs(root: string, specs: string[], how: string[] = []): Promise<Outcome> {
   const report = join(root, '.test-output/report.json');
   rmSync(report, { force: true });
-  const vitest = ['node_modules/vitest/vitest.mjs', 'run', '--config', '.config/vitest.config.ts', '--bail', '1'];
-  const titles = only === undefined ? [] : ['--testNamePattern', only];
-  const output = await finish(root, [...vitest, '--maxWorkers', '1', ...titles, ...specs]);
-  if (!existsSync(report)) return { red: [], trouble: `the tests gave no report: ${output.slice(-2000)}` };
+  const vitest = ['node_modules/vitest/vitest.mjs', 'run', '--config', '.config/vitest.config.ts'];
+  const output = await finish(root, [...vitest, '--maxWorkers', '1', ...how, ...specs]);
+  if (!existsSync(report)) return { ...NOTHING, trouble: `the tests gave no report: ${output.slice(-2000)}` };
   const { testResults } = JSON.parse(readFileSync(report, 'utf8')) as Report;
-  const red = testResults.flatMap(({ assertionResults }) =>
-    assertionResults.filter(({ status }) => status === 'failed').map(({ fullName }) => fullName),
-  );
-  const ran = testResults.flatMap(({ assertionResults }) =>
-    assertionResults.filter(({ status }) => RAN.includes(status)),
-  );
+  const titles = (wanted: string): string[] =>
+    testResults.flatMap(({ assertionResults }) =>
+      assertionResults.filter(({ status }) => status === wanted).map(({ fullName }) => fullName),
+    );
+  const [red, green] = [titles('failed'), titles('passed')];
   const unread = testResults.find(({ message }) => message !== '');
-  if (red.length > 0) return { red, trouble: null };
-  if (unread) return { red, trouble: `${unread.name} could not be run: ${unread.message}` };
-  return { red, trouble: ran.length === 0 ? `no test ran: ${output.slice(-2000)}` : null };
+  if (red.length > 0) return { red, green, trouble: null };
+  if (unread) return { red, green, trouble: `${unread.name} could not be run: ${unread.message}` };
+  return { red, green, trouble: green.length === 0 ? `no test ran: ${output.slice(-2000)}` : null };
 }
 
 /** The child must not take itself for a worker of the run that started it. */
