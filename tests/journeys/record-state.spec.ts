@@ -8,7 +8,8 @@ import { runningServer, type RunningServer } from '../support/running-server.js'
 import { withClient } from '../support/with-client.js';
 import { scratchFolder } from './cli-scratch.js';
 
-let clock = '2026-01-15T12:00:00.000Z';
+/** After everything that the loading of the demo enters by the clock of this machine. */
+let clock = '2027-01-15T12:00:00.000Z';
 const now = () => clock;
 const { folder } = scratchFolder();
 let database: FreshDatabase;
@@ -45,11 +46,11 @@ it('what was never made counts as old', async () => {
 });
 
 it('calls a signed head old from the hour said on, and a backup while something stands in none for a day (E-13)', async () => {
-  clock = '2026-01-15T13:00:00.000Z';
+  clock = '2027-01-15T13:00:00.000Z';
   await makeBackup(database.ownerUrl, join(folder, 'one.backup'), clock);
   await exporter.signNow();
   const made = clock;
-  clock = '2026-01-18T13:00:00.000Z';
+  clock = '2027-01-18T13:00:00.000Z';
   quality = await server.signIn('wenna');
   const saved = { made, hours: 72, unsavedSince: null, unsavedHours: null, atMostHours: 24, old: false };
   expect((await state()).backup).toEqual(saved);
@@ -58,10 +59,10 @@ it('calls a signed head old from the hour said on, and a backup while something 
   const written = { origin: 'crew', description: 'Reading light out.', recordedAt: clock };
   await technician.post('/api/defects', { aircraft: aircraft[0]?.id, ...written });
   const unsavedSince = clock;
-  clock = '2026-01-19T12:59:59.999Z';
+  clock = '2027-01-19T12:59:59.999Z';
   quality = await server.signIn('wenna');
   expect((await state()).backup).toEqual({ ...saved, hours: 95, unsavedSince, unsavedHours: 23 });
-  clock = '2026-01-19T13:00:00.000Z';
+  clock = '2027-01-19T13:00:00.000Z';
   const { backup, signedHead, size } = await state();
   expect(backup).toEqual({ ...saved, hours: 96, unsavedSince, unsavedHours: 24, old: true });
   expect(signedHead).toMatchObject({ made, hours: 96, oldestHours: 26, old: true });
