@@ -121,8 +121,7 @@ async function writeAct(tx: Tx, { aircraft, now }: Written, row: DefectRow, act:
       entryId: entry.id,
     }),
   );
-  const given = act.kind === 'corrected' && act.secondLook !== null ? [act.secondLook] : signaturesOf(act);
-  for (const signature of given) tx.send(keepSignature(tx, entry, signature));
+  for (const signature of signaturesOf(act)) tx.send(keepSignature(tx, entry, signature));
   await keepRegister(tx, aircraft, row, act, now);
 }
 

@@ -5,8 +5,9 @@ import { Refusal } from '../refusal.js';
 import { admitSignature } from '../signing/admit-signature.js';
 
 /** Throws Refusal `second-look-missing`, `same-person-looking` or one of those of a signature. */
-export function admitSecondLook({ aircraft }: DefectLife, { secondLook, by, enteredAt }: Corrected): void {
+export function admitSecondLook(life: DefectLife, { secondLook, by, enteredAt }: Corrected): void {
   if (secondLook === null) throw new Refusal('second-look-missing', {});
-  admitSignature(secondLook, 'inspect', { aircraft, enteredAt, act: 'second look' });
+  const { aircraft } = life;
+  admitSignature(secondLook, 'inspect', { aircraft, enteredAt, act: 'second look', job: life });
   if (secondLook.person === by.person) throw new Refusal('same-person-looking', { name: by.name });
 }

@@ -18,6 +18,8 @@ import { fitPlacard, placardsFitted } from '../leaving/fit-placard.js';
 import { rectify } from '../rectifying/rectify.js';
 import { release } from '../rectifying/release.js';
 import { proceed } from '../replay.js';
+import { admitOneOff } from '../signing/admit-one-off.js';
+import { signaturesOf } from '../signing/signatures-of.js';
 import { standing } from '../standing.js';
 import { askCorrection, lookAndCorrect, type AskCorrection } from './ask-correction.js';
 import { correct } from './correct.js';
@@ -59,6 +61,15 @@ describe('which unit a deferral is of', () => {
     const nobody = signed('second', at, { scope: { privileges: ['defer'] } });
     const look = { id: 'l', asked: 'c', secondLook: nobody, unit };
     expect(refusalOf(() => lookAndCorrect(waits, look, given)).code).toBe('authorisation-does-not-cover');
+  });
+
+  it('uses up the one-off authorisation of whoever looked, and keeps that signature alone', () => {
+    const oneOff = { defect: waits.defect, issuedBy: second, issuedAt: at, because: 'nobody else is here' };
+    const once = { ...second, authorisation: { ...second.authorisation, number: 'ONE-1', oneOff } };
+    const looked = proceed(waits, lookAndCorrect(waits, { id: 'l', asked: 'c', secondLook: once, unit }, given));
+    expect(looked.acts.slice(-1).flatMap(signaturesOf)).toEqual([once]);
+    expect(() => admitOneOff(once, waits)).not.toThrow();
+    expect(refusalOf(() => admitOneOff(once, looked)).code).toBe('one-off-used');
   });
 
   it('is a unit that is installed, that the row relieves, and that is not down already', () => {
