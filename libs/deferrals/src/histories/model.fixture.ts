@@ -135,6 +135,7 @@ export function againstExtending(
   outside: boolean,
 ): RefusalCode[] {
   return whatever(
+    defect.work?.complete === true && 'rectified-not-released',
     defect.row === null && 'not-deferred',
     defect.usedA && 'category-a-not-extendable',
     defect.extended && 'second-extension',

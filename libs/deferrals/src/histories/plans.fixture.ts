@@ -237,7 +237,11 @@ export const carry =
 export const correctTime =
   (minutes: number, who: Who): Plan =>
   (model, real, defect, index) => ({
-    against: [...m.againstSigner(model, who), ...(minutes >= 0 ? (['correction-moves-the-day'] as const) : [])],
+    against: [
+      ...m.againstSigner(model, who),
+      ...(minutes > 0 ? (['correction-moves-the-day'] as const) : []),
+      ...(minutes === 0 ? (['correction-changes-nothing'] as const) : []),
+    ],
     act: (life) => {
       const act = life.acts[0]?.id ?? '';
       const said = { act, field: 'recordedAt' as const, was: life.recordedAt, now: iso(defect.recorded + minutes) };
