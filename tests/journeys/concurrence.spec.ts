@@ -60,6 +60,26 @@ it('control concurs with a signature of its own, and the item is as it was', asy
   expect(own).toMatchObject({ statement: expect.stringMatching(/^I concur that defect Q-KEA/), verifies: true });
 });
 
+it('one to other units of the same row counts for nothing, and what differs is named', async () => {
+  const other = { ...ITEM, item: { entry: '33-42-11', units: ['R'] } };
+  expect(await gate.signRefused(defect, 'deferral', { act: 'defer', ...QUERY }, other)).toMatchObject({
+    code: 'concurrence-to-something-else',
+    detail: expect.stringContaining('units: ["L"], not ["R"]'),
+  });
+});
+
+it('one to a document is one to the limit that it was shown with', async () => {
+  const query = { document: 'approved data SRM 53-1' };
+  const document = { kind: 'approved-data', reference: 'SRM 53-1', issuedBy: 'Invented maker', limit: 'Dent, 2 mm' };
+  await concur(control, query, { document });
+  const typedOtherwise = { document: { ...document, limit: 'Dent, 20 mm', interval: '10 calendar-days' } };
+  const refused = await gate.signRefused(defect, 'deferral', { act: 'defer', ...query }, typedOtherwise);
+  expect(refused).toMatchObject({ code: 'concurrence-to-something-else', status: 409 });
+  expect(refused.detail).toContain('limit: "Dent, 2 mm", not "Dent, 20 mm"');
+  expect(refused.detail).toContain('interval: null, not "10 calendar-days"');
+  expect((await view()).defect.state).toBe('unanswered');
+});
+
 it('once the item has changed, it is given anew', async () => {
   await gate.post(
     `/api/defects/${defect}/identification`,

@@ -12,6 +12,7 @@ import { SignInService } from '../people/sign-in.service.js';
 import { type Scene, sceneOf, signed } from './acting.js';
 import { DeferBody } from './bodies.js';
 import { knownPeople } from './defect-book.js';
+import { type ConcurredTo, concurredTo } from './concurred-to.js';
 import { basisWords } from './deferral-check.js';
 import { recordedPeople, storedPeople } from './people-in-acts.js';
 import { readably } from './readable-refusal.js';
@@ -49,13 +50,19 @@ export class ConcurrenceController {
         admitSignature(signature, 'concur', { aircraft, enteredAt: scene.context.now, act: 'concurrence' });
         return signature;
       });
-      await write(scene, basis, by);
+      await write(scene, { basis, asked: concurredTo(body, scene.life) }, by);
       return { status: 200, body: signerOf(by) };
     });
   }
 }
 
-async function write({ tx, aircraft, row, context }: Scene, basis: string, by: Signature): Promise<void> {
+interface Concurred {
+  basis: string;
+  asked: ConcurredTo;
+}
+
+async function write(scene: Scene, { basis, asked }: Concurred, by: Signature): Promise<void> {
+  const { tx, aircraft, row, context } = scene;
   const people = await knownPeople(tx, [by]);
   const entry = await tx.record.append({
     who: by.person,
@@ -64,13 +71,14 @@ async function write({ tx, aircraft, row, context }: Scene, basis: string, by: S
     what: 'deferral.concurred',
     aircraft: { id: aircraft.id, registration: aircraft.registration },
     times: { enteredAt: context.now },
-    payload: { number: row.number, basis, signature: recordedPeople(by, people) },
+    payload: { number: row.number, basis, asked, signature: recordedPeople(by, people) },
   });
   await keepSignature(tx, entry, by);
   await tx.concurrences.add({
     defectId: row.id,
     defectVersion: row.version,
     basis,
+    asked,
     personId: by.person,
     signature: storedPeople(by),
     givenAt: context.now,

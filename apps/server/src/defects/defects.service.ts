@@ -121,7 +121,7 @@ export class DefectsService {
       // One that is deferred or closed already is refused by its own rule, which says what to do instead.
       if (known.deferral === null && known.closed === null) await this.check.mayStandBesideOthers(scene, known, body);
       const others = scene.others.map((other) => other.life);
-      const given = await concurrenceTo(scene, basisWords(body, life));
+      const given = await concurrenceTo(scene, body);
       const command = { id: newId(), by, basis: basisAsked(body), ...given };
       return [...identified, ...defer(known, command, { ...context, offered, others, used: {} })];
     });

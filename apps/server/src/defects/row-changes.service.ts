@@ -30,7 +30,7 @@ export class RowChangesService {
           by,
           basis: { kind: 'mel-row', row: body.row },
           reason: body.reason,
-          ...(await concurrenceTo(scene, basisWords(body, life))),
+          ...(await concurrenceTo(scene, { row: body.row })),
           ...(body.causeClosed === undefined ? {} : { causeClosed: body.causeClosed }),
         },
         {

@@ -28,6 +28,11 @@ export const DEFERRING_REFUSALS = {
     next: 'Ask maintenance control to concur with a signature.',
     paragraph: 'operator setting; 14 CFR 121.628',
   },
+  'concurrence-to-something-else': {
+    sentence: '{name} concurred to {basis}, but not to what is to be signed: {differing}.',
+    next: 'Sign what was concurred to, or ask for another concurrence to this.',
+    paragraph: 'operator setting; 14 CFR 121.628',
+  },
   'same-person-concurring': {
     sentence: '{name} signed the deferral and cannot concur to it as well.',
     next: 'Ask somebody else of maintenance control to concur.',

@@ -35,6 +35,7 @@ import { Keeping1795610100000 } from './1795610100000-keeping.js';
 import { EquipmentUsed1795630000000 } from './1795630000000-equipment-used.js';
 import { AircraftComeAndGo1795660000000 } from './1795660000000-aircraft-come-and-go.js';
 import { Invitations1795660010000 } from './1795660010000-invitations.js';
+import { ConcurredTo1795670000000 } from './1795670000000-concurred-to.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -75,4 +76,5 @@ export const migrations = [
   EquipmentUsed1795630000000,
   AircraftComeAndGo1795660000000,
   Invitations1795660010000,
+  ConcurredTo1795670000000,
 ];

@@ -1,5 +1,5 @@
 import { EntitySchema } from 'typeorm';
-import { id, instant, json, key, text, whole } from './column.js';
+import { id, instant, json, key, nullable, text, whole } from './column.js';
 import { toMember, within } from './foreign-key.js';
 
 /** That a second person concurs to a deferral, for a defect as it stood. Never changed. */
@@ -11,6 +11,8 @@ export interface ConcurrenceRow {
   defectVersion: number;
   /** In words: `MEL 33-42-11 row 1`. */
   basis: string;
+  /** What was concurred to, member by member; null where that was not kept yet. */
+  asked: Record<string, unknown> | null;
   personId: string;
   /** Without names, as acts are stored. */
   signature: object;
@@ -26,6 +28,7 @@ export const ConcurrenceTable = new EntitySchema<ConcurrenceRow>({
     defectId: id(),
     defectVersion: whole(),
     basis: text(),
+    asked: json(nullable),
     personId: id(),
     signature: json(),
     givenAt: instant(),
