@@ -27,6 +27,8 @@ beforeAll(async () => {
     recordedAt: scene.now(),
   });
   for (const name of ['sorra', 'yorvin']) await keeper.post(`/api/people/${ids[name]}/leaving`, { reason: 'Moves.' });
+  // The server has looked by itself, twice a day: what passes from now on is noted by this test.
+  await vi.waitFor(async () => expect(await jobsDone('keep')).toBeGreaterThan(0), PATIENT);
   await later('2029-02-01T10:00:00.000Z');
   scene.mail.arrived.length = 0;
 }, 180_000);
@@ -37,6 +39,13 @@ afterAll(() => scene.close());
 async function later(at: string): Promise<void> {
   await scene.goTo(at).catch(() => undefined);
   scene.administrator = await scene.server.signIn('ullo');
+}
+
+function jobsDone(name: string): Promise<number> {
+  return withClient(scene.server.database.adminUrl, async (client) => {
+    const { rows } = await client.query(`select 1 from pgboss.job where name = $1 and state = 'completed'`, [name]);
+    return rows.length;
+  });
 }
 
 const keep = () => scene.server.keep(scene.airline.operator);

@@ -169,7 +169,9 @@ describe('the guards', () => {
       );
       return found.rows.map(({ name }) => name);
     });
+    // The code of an invitation is looked for before anybody knows whose it is.
     expect(rows).toEqual([
+      'invitation.invitation_code',
       'membership.membership_person',
       'record_pending.record_pending_pkey',
       'session.session_id',
