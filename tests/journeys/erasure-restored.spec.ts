@@ -135,7 +135,7 @@ describe('a backup from before the erasure', () => {
       await expectGone(empty);
       const entries = await withClient(empty.adminUrl, async (client) => {
         const { rows } = await client.query<{ entry: string }>(
-          `select convert_from(canonical, 'UTF8') as entry from record_entry where what in ('person.left', 'person.erased')`,
+          `select convert_from(canonical, 'UTF8') as entry from record_entry where what in ('person.left', 'person.erased') order by seq`,
         );
         return rows.map(
           ({ entry }) => JSON.parse(entry) as { who: null; payload: { person: string; again?: object } },
