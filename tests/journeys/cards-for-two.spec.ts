@@ -76,7 +76,7 @@ describe('a step that needs two people', () => {
     expect(session.person.id).toBe(scene.ids['odrin']);
     const { history } = await scene.person('odrin').get<Shapes['DefectView']>(`/api/defects/${defect}`);
     expect(history.at(-1)?.words).toBe(
-      'Step leak-check begun, to last 5 min, with Wick Straddock, who signed, by hydraulic pressure gauge HG-4, calibrated until 2026-01-15',
+      'Step "Run the pump on the ground and watch bowl and lines.": begun, to last 5 min, with Wick Straddock, who signed, by hydraulic pressure gauge HG-4, calibrated until 2026-01-15',
     );
   });
 

@@ -77,8 +77,8 @@ export class DefectViews {
         causesGone: await causesGone(tx, aircraft, row, opened.life),
         left: left.map((item) => leftLine(item, aircraft, [row])),
         waiting: waitingLines(opened.life, base),
-        history: opened.life.acts.map((act, index) => ({
-          ...historyLine(act, index + 1, sealed, base),
+        history: opened.life.acts.map((act, _, acts) => ({
+          ...historyLine(act, acts, sealed, base),
           id: act.id,
           corrections: correctionsOf(opened.life, act, base),
           correctable: correctableLines(opened.life, act),

@@ -202,14 +202,19 @@ export function arithmeticOf({ limits }: DefectLife): string | null {
   return limits.flatMap(({ clock }) => (clock ? [clock.explanation] : [])).join(' ') || null;
 }
 
-/** @param sealed numbers in the record by act id */
-export function historyLine(act: Act, seq: number, sealed: ReadonlyMap<string, number | null>, base: string) {
+/** @param history all acts, this one among them. @param sealed numbers in the record by act id */
+export function historyLine(
+  act: Act,
+  history: readonly Act[],
+  sealed: ReadonlyMap<string, number | null>,
+  base: string,
+) {
   const by = signerOfAct<Actor | Signature>(act);
   const signed = isSignature(by) ? by : null;
   return {
-    seq,
+    seq: history.indexOf(act) + 1,
     act: act.kind,
-    words: wordsOfAct(act),
+    words: wordsOfAct(act, history),
     by: by.name,
     licence: signed?.licence ?? null,
     authorisation: signed?.authorisation.number ?? null,

@@ -13,14 +13,15 @@ import {
   type Part,
   type RowChanged,
   type SignedLimit,
+  thingInWords,
   type WhenFound,
 } from '#deferrals';
 import { FOUND, valueInWords } from '../correcting/value-words.js';
 import { sayDay } from '../deferrals/say-time.js';
 import { wordsOfCardAct } from './words-of-card-act.js';
 
-/** What an act did, as one line of history reads. */
-export function wordsOfAct(act: Act): string {
+/** What an act did, as one line of history reads. @param acts the history it stands in, which names steps of cards */
+export function wordsOfAct(act: Act, acts: readonly Act[] = []): string {
   switch (act.kind) {
     case 'written-up':
       return `Written up${act.sheet ? ` on sheet ${act.sheet}` : ''}${foundWords(act.whenFound)}: ${act.description}`;
@@ -89,7 +90,7 @@ export function wordsOfAct(act: Act): string {
     case 'card-inspected':
     case 'card-signed':
     case 'card-stopped':
-      return wordsOfCardAct(act);
+      return wordsOfCardAct(act, acts);
   }
 }
 
@@ -139,5 +140,5 @@ function leavingWords(items: readonly LeftItem[]): string {
 }
 
 function thingWords(items: readonly LeftItem[]): string {
-  return items.map(({ kind, where, tag }) => `${kind} at ${where} (${tag})`).join(', ');
+  return items.map(thingInWords).join(', ');
 }

@@ -1,26 +1,33 @@
-import type { ActOf, EquipmentUsed, StepResult } from '#deferrals';
+import type { Act, ActOf, EquipmentUsed, StepResult } from '#deferrals';
 import { referenceInWords } from '#mel';
 
 export type CardActKind = 'card-started' | 'card-stepped' | 'card-inspected' | 'card-signed' | 'card-stopped';
 
-/** What an act on a work card did, as one line of history reads. */
-export function wordsOfCardAct(act: ActOf<CardActKind>): string {
+/** What an act on a work card did, as one line of history reads. @param acts among which its card was started */
+export function wordsOfCardAct(act: ActOf<CardActKind>, acts: readonly Act[]): string {
   switch (act.kind) {
     case 'card-started':
       return `Work card started: ${act.card.title} (${referenceInWords(act.card.reference)})`;
     case 'card-stepped':
       return [
-        `Step ${act.step} ${wordsOfResult(act.result)}`,
+        `${stepWords(act, acts)}: ${wordsOfResult(act.result)}`,
         ...(act.second ? [`with ${act.second.name}, who signed`] : []),
         ...(act.used ?? []).map((one) => `by ${wordsOfUsed(one)}`),
       ].join(', ');
     case 'card-inspected':
-      return `Step ${act.step} inspected independently: ${act.findings}`;
+      return `${stepWords(act, acts)}: inspected independently: ${act.findings}`;
     case 'card-signed':
       return 'Work card signed: every step done, everything accounted for';
     case 'card-stopped':
       return `Work card stopped: ${act.reason}`;
   }
+}
+
+/** Step "Let it cool." as its card says it; by its id where the card is not among the acts. */
+function stepWords({ work, step }: ActOf<'card-stepped' | 'card-inspected'>, acts: readonly Act[]): string {
+  const started = acts.find((one) => one.kind === 'card-started' && one.id === work);
+  const steps = started?.kind === 'card-started' ? started.card.steps : [];
+  return `Step "${steps.find(({ id }) => id === step)?.text ?? step}"`;
 }
 
 /** "pressure gauge G-7, calibrated until 2026-03-01" */

@@ -54,7 +54,7 @@ export function nothingLeft({ defect, left }: DefectLife): void {
 }
 
 export function thingInWords({ kind, where, tag }: Pick<LeftItem, 'kind' | 'where' | 'tag'>): string {
-  return `${kind} at ${where} (${tag})`;
+  return `${kind.replaceAll('-', ' ')} at ${where} (${tag})`;
 }
 
 export function thingsInWords(items: readonly LeftItem[]): string[] {
