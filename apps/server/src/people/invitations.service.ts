@@ -75,8 +75,8 @@ export class InvitationsService {
     const proof = await this.signIn.proveFor(person, sign, statementOf(operatorName, row.roles), request);
     await this.store.withOperator(operatorId, person.personId, async (tx) => {
       const held = await tx.invitations.toChange(row.id);
-      if (!held || !this.stands(held)) throw notGood();
       const now = this.now();
+      if (!held || !(await this.good(tx, held))) throw notGood();
       await this.join(tx, person.personId, held, now);
       await tx.invitations.change(held.id, held.version, { takenUpBy: person.personId, takenUpAt: now });
       await this.record(tx, person.personId, 'person.joined', {
@@ -91,16 +91,19 @@ export class InvitationsService {
     return { operator: operatorName };
   }
 
-  /** Who worked here before comes back under the same membership; who works here now keeps the roles there are. */
+  /**
+   * Who worked here before comes back under the same membership, locked where it was locked; who works here now keeps the
+   * roles there are.
+   */
   private async join(tx: Tx, personId: string, { roles, organisationId }: InvitationRow, now: string): Promise<void> {
     const member = await tx.people.member(personId);
     if (member === null) return tx.people.join({ personId, organisationId, roles, validFrom: now });
     if (works(member, now)) throw new Problem('works-here', 'You work for this operator already.');
-    const again = { roles, organisationId, validFrom: now, validUntil: null, lockedAt: null };
+    const again = { roles, organisationId, validFrom: now, validUntil: null };
     return tx.people.changeMembership(personId, member.version, again);
   }
 
-  /** A code that never was, was taken up, withdrawn or is over: the same answer for each. */
+  /** A code that never was, was taken up, withdrawn, is over or was made by somebody who may not: one answer for all. */
   private async found(person: SignedIn, code: string) {
     const [, operatorCode, letters] = CODE.exec(code.trim().toLowerCase()) ?? [];
     const operators = await this.store.operatorsServed();
@@ -108,9 +111,16 @@ export class InvitationsService {
     if (!operator || letters === undefined) throw notGood();
     return this.store.withOperator(operator.id, person.personId, async (tx) => {
       const row = await tx.invitations.withCode(hashOf(letters));
-      if (!row || !this.stands(row)) throw notGood();
+      if (!row || !(await this.good(tx, row))) throw notGood();
       return { operatorId: operator.id, operatorName: (await tx.operators.current()).name, row };
     });
+  }
+
+  /** It is worth what its maker is now: somebody who left lets nobody in any longer, least of all themselves. */
+  private async good(tx: Tx, row: InvitationRow): Promise<boolean> {
+    const maker = await tx.people.member(row.invitedBy);
+    const invites = maker?.lockedAt === null && maker.roles.includes('administrator') && works(maker, this.now());
+    return invites && this.stands(row);
   }
 
   private stands({ takenUpAt, withdrawnAt, untilAt }: InvitationRow): boolean {

@@ -1,0 +1,74 @@
+/** Nobody comes back by an invitation that their own operator would not make today; a lock stays until it is opened. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Shapes } from '../support/api-client.js';
+import { firstSecretIn, NewHouse } from './new-house-scene.js';
+
+let house: NewHouse;
+const ids: Record<string, string> = {};
+
+beforeAll(async () => {
+  house = await NewHouse.begin();
+  await house.enter('ada', firstSecretIn((await house.add()).stdout));
+  for (const name of ['xan', 'yve', 'wil'])
+    ids[name] = await house.account(name, `${name} Arden`, ['administrator', 'technician']);
+});
+
+afterAll(() => house.server.stop());
+
+const invites = async (name: string) => {
+  const { body } = await house
+    .as(name)
+    .post<Shapes['InvitationMade']>('/api/invitations', { roles: ['administrator'] });
+  return body.code ?? '';
+};
+const change = (name: string, what: string, more: object = {}) => {
+  const send = what === 'roles' ? 'put' : 'post';
+  return house.as('ada')[send](`/api/people/${ids[name]}/${what}`, { reason: 'Contract over.', ...more });
+};
+const signIn = (name: string) => house.client(house.as(name).secret).signIn(name);
+const look = async (name: string, code: string) =>
+  (await signIn(name)).send<Shapes['InvitationSeen']>('POST', '/api/session/invitation', { body: { code } });
+const taking = (name: string, code: string, statement: string) => ({
+  body: { code, sign: { secret: house.as(name).secret, statement } },
+});
+const operatorsOf = async (name: string) =>
+  (await (await signIn(name)).get<Shapes['SessionView']>('/api/session')).operators;
+
+describe('an invitation', () => {
+  it('lets nobody in again who made it and was entered as leaving', async () => {
+    const code = await invites('xan');
+    const { statement } = (await look('yve', code)).body;
+    await change('xan', 'leaving');
+    expect(await operatorsOf('xan')).toEqual([]);
+    for (const name of ['xan', 'yve']) expect((await look(name, code)).status).toBe(404);
+    const xan = await signIn('xan');
+    const refused = await xan.refused('POST', '/api/session/memberships', taking('xan', code, statement));
+    expect(refused.code).toBe('invitation-not-good');
+    expect(await operatorsOf('xan')).toEqual([]);
+  });
+
+  it('is good while whoever made it is an administrator, and not locked', async () => {
+    const code = await invites('yve');
+    const good = async () => (await look('xan', code)).status;
+    expect(await good()).toBe(200);
+    await change('yve', 'lock');
+    expect(await good()).toBe(404);
+    await change('yve', 'unlock');
+    expect(await good()).toBe(200);
+    await change('yve', 'roles', { roles: ['technician'] });
+    expect(await good()).toBe(404);
+  });
+
+  it('opens no lock: who comes back is locked as before, until an administrator unlocks', async () => {
+    await change('wil', 'lock');
+    await change('wil', 'leaving');
+    const code = await invites('ada');
+    const { statement } = (await look('wil', code)).body;
+    await (await signIn('wil')).post('/api/session/memberships', taking('wil', code, statement).body);
+    expect(await operatorsOf('wil')).toEqual([]);
+    const { people } = await house.as('ada').get<Shapes['Members']>('/api/people');
+    expect(people.find(({ id }) => id === ids['wil'])).toMatchObject({ works: true, lockedAt: expect.any(String) });
+    await change('wil', 'unlock');
+    expect((await operatorsOf('wil')).map(({ roles }) => roles)).toEqual([['administrator']]);
+  });
+});
