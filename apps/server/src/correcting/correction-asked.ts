@@ -9,9 +9,11 @@ import {
   notByCorrection,
   type NeverCorrected,
   readsNow,
+  readsOtherwise,
   Refusal,
   thingInWords,
   type UnitOffered,
+  unitsWith,
 } from '#deferrals';
 import { type BesideOthers, DeferralCheck } from '../defects/deferral-check.js';
 import { Problem } from '../http/problem.js';
@@ -63,9 +65,7 @@ export class CorrectionAsked {
     admitWords(field, now);
     const points = { act: act.id, field, ...(part === undefined ? {} : { part }) };
     const was = readsNow(life, { ...points, item: null });
-    if (was === undefined) {
-      throw new Refusal('correction-of-nothing', { act: act.id, defect: life.defect, field, was: 'anything' });
-    }
+    if (was === undefined) throw readsOtherwise(life, { ...points, was: 'anything' });
     const secondLook = needsSecondLook(life, { ...points, item: null, was, now });
     return { ...points, was, now, secondLook, ...(await this.consequences(corrects, act, { ...points, was, now })) };
   }
@@ -83,13 +83,13 @@ export class CorrectionAsked {
   private async consequences(
     corrects: Corrects,
     act: Act,
-    { field, part = 0, was, now }: { field: CorrectableField; part?: number; was: string | null; now: string },
+    { field, part, was, now }: { field: CorrectableField; part?: number; was: string | null; now: string },
   ): Promise<Said> {
     const { life, settings } = corrects;
     const reads = asCorrected(act, life.acts);
     const words = readsInPlaceOf(reads, field, [was, now], settings.deferral.base);
     if (field !== 'unit') return { words: `${words} ${movesInWords(life, field, now, settings)}` };
-    const units = life.item?.units.map((one, at) => (at === part ? now : one)) ?? [];
+    const units = unitsWith(life, { act: act.id, ...(part === undefined ? {} : { part }), now });
     const basis = life.deferral?.basis;
     const row = basis?.kind === 'mel-row' ? { row: basis.row } : {};
     const item = life.item && { ...life.item, units };

@@ -1,5 +1,5 @@
 /** What is asked of every correction, whether it is signed at once or waits for a second person to look. */
-import type { Act, CorrectableField, WhenFound } from '../acts.js';
+import type { Act, Corrected, CorrectableField, WhenFound } from '../acts.js';
 import type { DefectLife } from '../defect-life.js';
 import { admitBasis } from '../deferring/admit-basis.js';
 import type { Privilege } from '../people.js';
@@ -10,6 +10,7 @@ import { asCorrected, withDetail } from './as-corrected.js';
 import { detailOf, privilegeToCorrect } from './details.js';
 import { FIELD_WORDS } from './field-words.js';
 import { readsNow } from './reads-now.js';
+import { unitNow } from './unit-now.js';
 
 export interface CorrectionSaid {
   act: string;
@@ -23,12 +24,10 @@ export interface CorrectionSaid {
 
 /** Throws Refusal `text-missing`, `correction-of-nothing`, or what would be refused if it had been written so at first. */
 export function admitCorrection(life: DefectLife, said: CorrectionSaid): void {
-  const { act, field, was, now } = said;
+  const { field, was, now } = said;
   needText('the reason for the correction', said.reason);
   needText('what should stand there', now);
-  if (readsNow(life, said) !== was) {
-    throw new Refusal('correction-of-nothing', { act, defect: life.defect, field, was: was ?? 'nothing' });
-  }
+  if (readsNow(life, said) !== was) throw readsOtherwise(life, said);
   if (now === was) throw new Refusal('correction-changes-nothing', { words: FIELD_WORDS[field], now });
   if (field === 'occurredAt') admitTimes({ ...life, occurredAt: now });
   if (field === 'whenFound' && !isWhenFound(now)) {
@@ -36,6 +35,19 @@ export function admitCorrection(life: DefectLife, said: CorrectionSaid): void {
   }
   if (field === 'unit') admitUnitNow(life, said);
   if (field === 'staysOpen') admitStillSaid(life, said);
+}
+
+type PointsAt = Pick<Corrected, 'act' | 'field' | 'part'> & { was: string | null };
+
+/** Nothing stands there, or something else; or the part was moved since, and what is done then. */
+export function readsOtherwise(life: DefectLife, { act, field, part, was }: PointsAt): Refusal {
+  const { defect, acts, deferral, item } = life;
+  const written = acts.find(({ id }) => id === act);
+  const reads = written && detailOf(asCorrected(written, acts), field)?.read(asCorrected(written, acts), part ?? 0);
+  if (field === 'unit' && deferral?.act === act && reads && unitNow(life, { act, part }) === null) {
+    return new Refusal('unit-moved-since', { unit: reads, defect, units: item?.units ?? [] });
+  }
+  return new Refusal('correction-of-nothing', { act, defect, field, was: was ?? 'nothing' });
 }
 
 const WHEN: Record<WhenFound, true> = { 'before-moving': true, 'own-power': true, 'after-take-off': true };

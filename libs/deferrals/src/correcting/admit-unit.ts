@@ -9,6 +9,7 @@ import { intervalsFor } from '../deferring/choose-basis.js';
 import { notDownAlready } from '../deferring/not-down-already.js';
 import { Refusal } from '../refusal.js';
 import { asCorrected, withDetail } from './as-corrected.js';
+import { unitsWith } from './unit-now.js';
 
 export interface UnitOffered {
   /** The row in force, as the MEL in force offers it; null when it no longer does. */
@@ -26,14 +27,15 @@ export function admitUnit(life: DefectLife, said: Said, given: UnitOffered | und
   const written = acts.find(({ id }) => id === said.act);
   const reads = written && withDetail(asCorrected(written, acts), said);
   if (reads?.kind !== 'deferred' && reads?.kind !== 'row-changed') return;
-  const { item, basis } = reads;
+  const { basis } = reads;
   if (basis.kind !== 'mel-row') return;
+  const item = { ...reads.item, units: unitsWith(life, said) };
   const { offered = null, installed = [], others = [] } = given ?? {};
   const unit = said.now;
   if (!installed.includes(unit)) {
     throw new Refusal('unit-not-installed', { unit, entry: basis.entry, installed });
   }
-  if (new Set(item.units).size < item.units.length) {
+  if (isTwice(unit, item.units) || isTwice(unit, reads.item.units)) {
     throw new Refusal('swap-among-failed', { unit, defect, units: item.units });
   }
   if (life.closed === null) notDownAlready(defect, item, others);
@@ -43,3 +45,5 @@ export function admitUnit(life: DefectLife, said: Said, given: UnitOffered | und
     throw new Refusal('interval-of-another-unit', { unit, defect, other, signed: basis.intervals });
   }
 }
+
+const isTwice = (unit: string, units: readonly string[]): boolean => units.filter((one) => one === unit).length > 1;

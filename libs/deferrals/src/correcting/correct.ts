@@ -41,7 +41,7 @@ export const corrected: ActRule<'corrected'> = {
     if (field === 'recordedAt' && limits !== null) return { recordedAt: now, limits };
     if (isWordOfWriteUp(field)) return { [field]: now };
     const original = life.acts.find(({ id }) => id === act.act);
-    return original ? { asked, ...lifeWith(life, withDetail(asCorrected(original, life.acts), act)) } : {};
+    return original ? { asked, ...lifeWith(life, withDetail(asCorrected(original, life.acts), act), act) } : {};
   },
 };
 

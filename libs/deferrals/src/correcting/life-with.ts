@@ -1,9 +1,12 @@
 /** What of a life reads otherwise once a detail of one of its acts is put right: wherever that act is held, and no more. */
-import type { Act } from '../acts.js';
+import type { Act, Corrected } from '../acts.js';
 import type { DefectLife } from '../defect-life.js';
+import { unitsWith } from './unit-now.js';
+
+type Said = Pick<Corrected, 'act' | 'field' | 'part' | 'now'>;
 
 /** @param act the act as it reads from now on */
-export function lifeWith(life: DefectLife, act: Act): Partial<DefectLife> {
+export function lifeWith(life: DefectLife, act: Act, said: Said): Partial<DefectLife> {
   const held = <Kept extends { id: string }>(one: Kept): Kept => (one.id === act.id ? { ...one, ...act } : one);
   const heldIf = <Kept extends { id: string }>(one: Kept | null): Kept | null => one && held(one);
   const { work, grants, cards } = life;
@@ -18,12 +21,15 @@ export function lifeWith(life: DefectLife, act: Act): Partial<DefectLife> {
       restored: heldIf(work.restored),
       verified: heldIf(work.verified),
     },
-    ...basisWith(life, act),
+    ...basisWith(life, act, said),
   };
 }
 
-/** A basis no longer in force is put right among the former ones; what failed is read from the one in force alone. */
-function basisWith(life: DefectLife, act: Act): Partial<DefectLife> {
+/**
+ * A basis no longer in force is put right among the former ones. Which units are down is touched by a correction of a unit
+ * alone, and then as they are since: a part that was moved meanwhile stays where it is.
+ */
+function basisWith(life: DefectLife, act: Act, said: Said): Partial<DefectLife> {
   if (act.kind !== 'deferred' && act.kind !== 'row-changed') return {};
   const { acts, bases, deferral, item } = life;
   const at = acts.filter(({ kind }) => kind === 'deferred' || kind === 'row-changed').findIndex(sameAs(act));
@@ -31,7 +37,7 @@ function basisWith(life: DefectLife, act: Act): Partial<DefectLife> {
   return {
     bases: bases.map((basis, index) => (index === at ? act.basis : basis)),
     deferral: deferral && inForce ? { ...deferral, basis: act.basis } : deferral,
-    item: inForce && act.basis.kind === 'mel-row' ? act.item : item,
+    item: item && inForce && said.field === 'unit' ? { ...item, units: unitsWith(life, said) } : item,
   };
 }
 

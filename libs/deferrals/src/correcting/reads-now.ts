@@ -4,6 +4,7 @@ import { thingsLeftBy } from '../leaving/things-left-by.js';
 import { asCorrected } from './as-corrected.js';
 import { detailOf } from './details.js';
 import { isWordOfWriteUp } from './field-words.js';
+import { unitNow } from './unit-now.js';
 
 type PointsAt = Pick<Corrected, 'act' | 'field' | 'item' | 'part'>;
 
@@ -19,11 +20,10 @@ export function readsNow(life: DefectLife, { act, field, item, part = 0 }: Point
   const reads = asCorrected(original, life.acts);
   const detail = detailOf(reads, field);
   if (detail === undefined || item !== null || part < 0 || part >= detail.many(reads)) return undefined;
-  const written = detail.read(reads, part);
-  return field === 'unit' && !isUnitInForce(life, act, part, written) ? undefined : written;
+  return field === 'unit' && !isUnitInForce(life, act, part) ? undefined : detail.read(reads, part);
 }
 
 /** Only the basis in force says which unit is down, and no longer once the part was swapped or named more closely. */
-function isUnitInForce({ deferral, item }: DefectLife, act: string, part: number, unit: string | null): boolean {
-  return deferral?.act === act && item?.units[part] === unit;
+function isUnitInForce(life: DefectLife, act: string, part: number): boolean {
+  return life.deferral?.act === act && unitNow(life, { act, part }) !== null;
 }

@@ -140,7 +140,12 @@ export const RELEASING_REFUSALS = {
   },
   'interval-of-another-unit': {
     sentence: 'For unit {unit} the row counts {other}, and defect {defect} was deferred for {signed}.',
-    next: 'Change the row with a signature, naming the unit that failed; the clock is kept.',
+    next: 'Write it up again with the time that stands in the log: its day stays. Then enter as work that this one was deferred wrongly, and release it.',
     paragraph: 'ORO.MLR.105; M.A.403(c)',
+  },
+  'unit-moved-since': {
+    sentence: 'Unit {unit} of defect {defect} was swapped or ruled out since; named as failed now: {units}.',
+    next: 'If the part that failed was another one, write it up again with the time that stands in the log: its day stays. Then enter as work that this one was deferred wrongly, and release it.',
+    paragraph: 'M.A.403(c); common practice, no source',
   },
 } as const satisfies Record<string, RefusalEntry>;
