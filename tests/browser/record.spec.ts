@@ -22,7 +22,7 @@ it('an administrator begins with the people, and is told that no backup was ever
   await page.getByRole('heading', { level: 1, name: 'People' }).waitFor();
   expect(await missing(page, 'No backup was ever made, and no head of the record was ever signed.')).toEqual([]);
   await page.getByRole('link', { name: 'See the record' }).click();
-  expect(await missing(page, /Last backup\. Have one made on the server: proviso backup FILE/)).toEqual([]);
+  expect(await missing(page, /Last backup\. Have one made on the server: proviso backup --to FILE/)).toEqual([]);
 });
 
 it('the whole record is verified on the page', async () => {

@@ -43,7 +43,7 @@ describe('an MEL that drops what the library names', () => {
       .person('mabbet')
       .post<Shapes['MelLoaded']>('/api/mel', body('mel.yaml', withoutPump('90')));
     expect(loaded.body.warnings).toEqual([
-      '"Case-drain filter of the electric hydraulic pump changed" is for 29-13-11, which the MEL has not, so it is offered nowhere',
+      '"Case-drain filter of the electric hydraulic pump changed" is for 29-13-11, which the MEL does not hold, so it is offered nowhere',
       ...APU_LEFT,
       expect.stringMatching(
         /^Q-KEA\/\d+: card "Case-drain filter .*" is under way, and the MEL has no entry 29-13-11: it goes on by the text with which it began$/,

@@ -118,3 +118,16 @@ it('a change of row asks for it as the deferral does, and takes it', async () =>
   const done = await gate.sign(defect, 'row', asked, body);
   expect(done.defect.row).toBe('2');
 });
+
+it('one to a start that a document states is found again, whatever order its members are kept in', async () => {
+  const dent = await scene.written();
+  const right = { entry: '33-42-11', units: ['R'] };
+  await gate.post(`/api/defects/${dent}/identification`, right, { ifMatch: await gate.seen(dent) });
+  const query = { document: 'approved data SRM 53-2' };
+  const document = { kind: 'approved-data', reference: 'SRM 53-2', issuedBy: 'Invented maker', limit: 'Dent, 2 mm' };
+  const start = { counter: 6000, reading: 6000, readAt: '2026-01-15T11:00:00Z', document: 'Log 7' };
+  const body = { document: { ...document, interval: '50 flight-hours' }, start };
+  await control.sign(dent, 'concurrence', { act: 'concur', ...query }, body);
+  const done = await gate.sign(dent, 'deferral', { act: 'defer', ...query }, body);
+  expect(done.defect.basis).toBe('approved data SRM 53-2');
+});

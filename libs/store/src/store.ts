@@ -147,6 +147,8 @@ export class Store {
         ]),
       ];
       const [result] = await Promise.all([work(tx), ...begun]);
+      // What was sent is among what is told.
+      await tx.settled();
       if (tx.written.size > 0) await tellRows(tx, tx.written);
       await tx.settled();
       tx.end();

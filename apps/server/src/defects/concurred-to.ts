@@ -1,5 +1,6 @@
 /** What a concurrence is to, member by member: the name of a document says nothing of the limit that somebody typed. */
 import type { DefectLife } from '#deferrals';
+import { canonicalText } from '#record';
 import type { DeferBody } from './bodies.js';
 import { basisAsked } from './deferral-check.js';
 
@@ -18,7 +19,8 @@ export function concurredTo(
 /** What reads otherwise: `limit: "2 mm", not "20 mm"`; none where both are the same. */
 export function differing(given: ConcurredTo, asked: ConcurredTo): string[] {
   return [...new Set([...Object.keys(given), ...Object.keys(asked)])].flatMap((member) => {
-    const [theirs, ours] = [given[member], asked[member]].map((value) => JSON.stringify(value ?? null));
+    // The database keeps members in an order of its own.
+    const [theirs, ours] = [given[member], asked[member]].map((value) => canonicalText(value ?? null));
     return theirs === ours ? [] : [`${member}: ${theirs}, not ${ours}`];
   });
 }

@@ -48,7 +48,7 @@ const AGE = {
 const KEPT = {
   since: instant('What the period is counted from'),
   keptUntil: instant('When it ended'),
-  notedAt: orNull(instant('When it was noted and told; null until the next daily look')),
+  notedAt: orNull(instant('When it was noted and told; null until the next look, twice a day')),
   held: yesNo('It is kept all the same until it is released.'),
 };
 

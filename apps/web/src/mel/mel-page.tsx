@@ -52,6 +52,7 @@ export function MelPage() {
 
 function LoadForm({ loaded }: { loaded(): Promise<void> }) {
   const [file, setFile] = useState<File | null>(null);
+  const [warnings, setWarnings] = useState<string[]>([]);
   const { send, sending, problem } = useAct();
   async function submit(event: Event): Promise<void> {
     event.preventDefault();
@@ -59,7 +60,8 @@ function LoadForm({ loaded }: { loaded(): Promise<void> }) {
     const body = { file: file.name, text: await file.text() };
     const answer = await send<Schemas['MelLoaded']>({ method: 'POST', path: '/mel', body });
     if (!answer) return;
-    const { revision, entries } = answer.body;
+    const { revision, entries, warnings: told } = answer.body;
+    setWarnings(told);
     announce(`${revision.document}, revision ${revision.revision}, is in force with ${entries} entries.`);
     await loaded();
   }
@@ -81,6 +83,16 @@ function LoadForm({ loaded }: { loaded(): Promise<void> }) {
         />
       </div>
       <ProblemBox problem={problem} />
+      {warnings.length > 0 && (
+        <section role="status">
+          <h3>It is in force. Look at this</h3>
+          <ul>
+            {warnings.map((warning) => (
+              <li key={warning}>{warning}</li>
+            ))}
+          </ul>
+        </section>
+      )}
       <div class="buttons">
         <button class="main" disabled={sending}>
           Check it and put it in force

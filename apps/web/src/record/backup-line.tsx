@@ -14,7 +14,7 @@ export function BackupLine({ backup }: BackupLineProps) {
   if (made === null || hours === null) {
     return (
       <p>
-        <span class="state heavy">missing</span> Last backup. Have one made on the server: proviso backup FILE.
+        <span class="state heavy">missing</span> Last backup. Have one made on the server: proviso backup --to FILE.
       </p>
     );
   }

@@ -91,7 +91,7 @@ function Past({ title, none, rows }: { title: string; none: string; rows: readon
                 <Cell head="Stands">
                   {held && <span class="state heavy">Held</span>}
                   <span class="block">
-                    {notedAt ? `Noted ${dayText(notedAt, operator.base)}` : 'To be noted at the next daily look'}
+                    {notedAt ? `Noted ${dayText(notedAt, operator.base)}` : 'To be noted at the next look, twice a day'}
                   </span>
                 </Cell>
               </tr>

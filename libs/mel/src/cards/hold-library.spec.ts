@@ -22,12 +22,12 @@ describe('a library beside an MEL', () => {
   it('is told of each entry that is gone, and whether the card is still offered', () => {
     const card = validCard();
     expect(libraryWarnings([{ ...card, entries: [first!.number, '99-99-99'] }], { entries })).toEqual([
-      { card: 'filter', reason: `"${card.title}" is for 99-99-99, which the MEL has not` },
+      { card: 'filter', reason: `"${card.title}" is for 99-99-99, which the MEL does not hold` },
     ]);
     expect(libraryWarnings([{ ...card, entries: ['99-99-98', '99-99-99'] }], { entries })).toEqual([
       {
         card: 'filter',
-        reason: `"${card.title}" is for 99-99-98, 99-99-99, which the MEL has not, so it is offered nowhere`,
+        reason: `"${card.title}" is for 99-99-98, 99-99-99, which the MEL does not hold, so it is offered nowhere`,
       },
     ]);
   });

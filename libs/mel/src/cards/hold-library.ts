@@ -33,7 +33,7 @@ function entriesGone({ id, title, entries }: Card, mel: WithCards): CardWarning[
   const gone = entries.filter((number) => !mel.entries.some((entry) => entry.number === number));
   if (gone.length === 0) return [];
   const rest = gone.length === entries.length ? ', so it is offered nowhere' : '';
-  return [{ card: id, reason: `"${title}" is for ${gone.join(', ')}, which the MEL has not${rest}` }];
+  return [{ card: id, reason: `"${title}" is for ${gone.join(', ')}, which the MEL does not hold${rest}` }];
 }
 
 function undoneByNone({ id, title, accounts = [] }: Card, library: readonly Card[]): CardWarning[] {

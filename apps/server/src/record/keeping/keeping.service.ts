@@ -18,7 +18,7 @@ export interface KeptRound {
 }
 
 /**
- * Every day: what has passed its period of keeping since the last look is noted in the record and told to those who keep it.
+ * Twice a day: what has passed its period of keeping since the last look is noted in the record and told to those who keep it.
  * Where the operator settled so, the personal data of leavers that nothing binds any longer are erased. Nothing else ever is.
  */
 @Injectable()
