@@ -156,4 +156,17 @@ describe('where the operator settled that the program erases leavers', () => {
     expect((await entries('hold.placed')).length + (await entries('hold.released')).length).toBe(3);
     expect((await verifyRecord(scene.server.ownerUrl)).map(({ misfit }) => misfit)).toEqual([null]);
   });
+
+  it('nobody is erased in the look that notes them, so that there is time to have them held', async () => {
+    const [organisation] = (await scene.administrator.get<Shapes['Members']>('/api/people')).organisations;
+    const account = { name: 'Perrin Oskelund', organisation: organisation?.id, roles: ['engineer'] };
+    const made = await scene.administrator.post<Shapes['AccountMade']>('/api/people', {
+      ...account,
+      signInName: 'perrin',
+    });
+    await scene.administrator.post(`/api/people/${made.body.person.id}/leaving`, { reason: 'Moves.' });
+    await later('2034-02-01T10:00:00.000Z');
+    expect(await keep()).toMatchObject({ erased: 0 });
+    expect(await keep()).toEqual({ noted: 0, erased: 1 });
+  });
 });

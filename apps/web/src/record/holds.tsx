@@ -12,12 +12,12 @@ import { withOffset } from '../words/time.js';
 
 type Retention = Schemas['Retention'];
 
-interface HoldsProps extends Pick<Retention, 'holds' | 'people' | 'defects'> {
+interface HoldsProps extends Pick<Retention, 'holds' | 'defects'> {
   changed(): Promise<void>;
 }
 
 /** What is kept beyond its period until somebody releases it. */
-export function Holds({ holds, people, defects, changed }: HoldsProps) {
+export function Holds({ holds, defects, changed }: HoldsProps) {
   const { operator } = useSession();
   return (
     <>
@@ -41,13 +41,15 @@ export function Holds({ holds, people, defects, changed }: HoldsProps) {
           </li>
         ))}
       </ul>
-      <PlaceHold people={people} defects={defects} changed={changed} />
+      <PlaceHold defects={defects} changed={changed} />
     </>
   );
 }
 
-function PlaceHold({ people, defects, changed }: Omit<HoldsProps, 'holds'>) {
-  const fleet = useRead<Schemas['Fleet']>('/fleet');
+/** Anybody and every aircraft, those that left as well: what is to be held is held before its period is over. */
+function PlaceHold({ defects, changed }: Omit<HoldsProps, 'holds'>) {
+  const fleet = useRead<Schemas['AircraftEntries']>('/aircraft');
+  const members = useRead<Schemas['Members']>('/people');
   const [what, setWhat] = useState('');
   const [reason, setReason] = useState('');
   const { send, sending, problem } = useAct();
@@ -57,7 +59,10 @@ function PlaceHold({ people, defects, changed }: Omit<HoldsProps, 'holds'>) {
       text: `${registration} with its whole log`,
     })),
     ...defects.map(({ id, number }) => ({ value: `defect ${id}`, text: `${number}, closed and past its period` })),
-    ...people.map(({ id, name }) => ({ value: `person ${id}`, text: `${name}, who left` })),
+    ...(members.value?.people ?? []).map(({ id, name, validUntil }) => ({
+      value: `person ${id}`,
+      text: validUntil === null ? name : `${name}, who left`,
+    })),
   ];
   async function submit(event: Event): Promise<void> {
     event.preventDefault();

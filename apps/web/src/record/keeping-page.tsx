@@ -36,7 +36,7 @@ export function KeepingPage() {
                 : 'Nobody is erased by the program itself: a person decides that and signs. '}
               <a href="/settings/eraseLeavers">Change that under settings</a>
             </p>
-            <Holds holds={holds} people={people} defects={defects} changed={kept.readAgain} />
+            <Holds holds={holds} defects={defects} changed={kept.readAgain} />
             <Past
               title="Logs"
               none="No log is past its period."
@@ -91,7 +91,9 @@ function Past({ title, none, rows }: { title: string; none: string; rows: readon
                 <Cell head="Stands">
                   {held && <span class="state heavy">Held</span>}
                   <span class="block">
-                    {notedAt ? `Noted ${dayText(notedAt, operator.base)}` : 'To be noted at the next look, twice a day'}
+                    {notedAt
+                      ? `Noted ${dayText(notedAt, operator.base)}`
+                      : 'To be noted at the next look, twice a day'}
                   </span>
                 </Cell>
               </tr>

@@ -66,13 +66,9 @@ export class KeepingService {
       await tx.record.append({ ...byProgram(at), what: 'keeping.passed', payload });
     }
     const erases = eraseLeaversSettled(await tx.operators.current());
-    const erased = erases
-      ? await this.eraseUnbound(
-          tx,
-          people.map(({ id }) => id),
-          at,
-        )
-      : 0;
+    // Nobody is erased in the look that notes them: between two looks somebody may still have it held.
+    const told = people.flatMap(({ id }) => (fresh.people.has(id) ? [] : [id]));
+    const erased = erases ? await this.eraseUnbound(tx, told, at) : 0;
     if (noted + erased > 0) {
       const { code, name, invented, base } = await tx.operators.current();
       const counts = {
