@@ -29,6 +29,7 @@ export function admitUnit(life: DefectLife, said: Said, given: UnitOffered | und
   if (reads?.kind !== 'deferred' && reads?.kind !== 'row-changed') return;
   const { basis } = reads;
   if (basis.kind !== 'mel-row') return;
+  admitNoEngineCounted(life, said.now);
   const item = { ...reads.item, units: unitsWith(life, said) };
   const { offered = null, installed = [], others = [] } = given ?? {};
   const unit = said.now;
@@ -44,6 +45,14 @@ export function admitUnit(life: DefectLife, said: Said, given: UnitOffered | und
     const other = now ?? 'nothing, since the MEL in force no longer offers it';
     throw new Refusal('interval-of-another-unit', { unit, defect, other, signed: basis.intervals });
   }
+}
+
+/** What one engine has used says nothing of another, and a limit that was signed is not counted anew. M.A.403(c). */
+function admitNoEngineCounted({ defect, limits }: DefectLife, unit: string): void {
+  const engine = limits
+    .map(({ clock }) => (clock?.kind === 'counted' ? clock.engine : undefined))
+    .find((one) => one !== undefined);
+  if (engine !== undefined) throw new Refusal('counted-by-engine', { defect, engine, unit });
 }
 
 const isTwice = (unit: string, units: readonly string[]): boolean => units.filter((one) => one === unit).length > 1;

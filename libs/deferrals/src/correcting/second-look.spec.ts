@@ -7,6 +7,7 @@ import { aircraftGates } from '../flying/aircraft-gates.js';
 import {
   authorisation,
   context,
+  deferredAs,
   identifiedAs,
   goneOver,
   offer,
@@ -91,6 +92,19 @@ describe('which unit a deferral is of', () => {
     const shorter = { ...unit, offered: offer({ intervalByUnit: { '2': '5 calendar-days' } }) };
     expect(refusalOf(() => ask('2', { unit: shorter })).code).toBe('interval-of-another-unit');
     expect(refusalOf(() => ask('2', { unit: { ...unit, offered: null } })).code).toBe('interval-of-another-unit');
+  });
+
+  it('is not corrected where a limit counts its engine', () => {
+    const own = { category: 'A' as const, interval: '125 engine-hours' };
+    const life = deferredAs(own, RECORDED);
+    expect(life.limits.map(({ clock }) => clock?.kind === 'counted' && clock.engine)).toEqual(['1']);
+    const offers = { ...unit, offered: offer(own) };
+    const command = asked(life, { act: 'deferred', field: 'unit', now: '2', unit: offers });
+    const refusal = refusalOf(() => askCorrection(life, command, given), 'counted-by-engine');
+    expect(refusal.message).toContain('engine 1');
+    const stored = proceed(life, [...waits.asked]);
+    const look = { id: 'l', asked: 'c', secondLook: second, unit: offers };
+    expect(refusalOf(() => lookAndCorrect(stored, look, given)).code).toBe('counted-by-engine');
   });
 
   it('is corrected in the basis in force alone', () => {

@@ -143,6 +143,11 @@ export const RELEASING_REFUSALS = {
     next: 'Write it up again with the time that stands in the log: its day stays. Then enter as work that this one was deferred wrongly, and release it.',
     paragraph: 'ORO.MLR.105; M.A.403(c)',
   },
+  'counted-by-engine': {
+    sentence: 'A limit of defect {defect} counts what engine {engine} has used, which says nothing of unit {unit}.',
+    next: 'Write it up again with the time that stands in the log: its day stays, and its own engine counts. Then enter as work that this one was deferred wrongly, and release it.',
+    paragraph: 'M.A.403(c); ORO.MLR.105',
+  },
   'unit-moved-since': {
     sentence: 'Unit {unit} of defect {defect} was swapped or ruled out since; named as failed now: {units}.',
     next: 'If the part that failed was another one, write it up again with the time that stands in the log: its day stays. Then enter as work that this one was deferred wrongly, and release it.',
