@@ -63,6 +63,12 @@ describe('the people at a station', () => {
     await enter({ person, ...morning, equipment: ['test set'], source: 'sent by road' });
     expect((await scene.answer('Q-ABA', 'QW1')).verdict).toBe('after-work');
     expect(await codes()).toEqual(['after-work', 'may-fly']);
+    const office = await scene.server.signIn('ullo');
+    const lock = (what: string) => office.post(`/api/people/${person}/${what}`, { reason: 'Badge lost.' });
+    await lock('lock');
+    expect((await scene.answer('Q-ABA', 'QW1')).verdict).toBe('may-not-fly');
+    await lock('unlock');
+    expect((await scene.answer('Q-ABA', 'QW1')).verdict).toBe('after-work');
     const { stations: told } = await stations();
     expect(told[0]?.people).toMatchObject([
       { person: null, source: 'handling agreement', enteredBy: 'Orla Quist' },

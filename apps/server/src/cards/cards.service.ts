@@ -10,6 +10,7 @@ import { DefectViews } from '../defects/defect-views.service.js';
 import { flightOr404 } from '../dispatch/dispatch.service.js';
 import { Problem } from '../http/problem.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
+import type { Proof } from '../people/proof.js';
 import { authorisedActor } from '../people/signer.js';
 import type * as Bodies from './bodies.js';
 import { CardShelf } from './card-shelf.js';
@@ -67,13 +68,15 @@ export class CardsService {
   }
 
   async step(calling: Calling, id: string, body: Bodies.StepBody): Promise<object> {
-    const proof = await this.seconds.prove(calling.session, body.second);
-    return this.acting.act(calling, id, null, async (scene) => {
+    const done = async (scene: Scene, proof: Proof | null) => {
       const { work, step, used = [] } = body;
       const second = await this.seconds.of(scene, body, proof);
       const command = { id: newId(), ...(await actor(scene)), work, step, result: askedOf(body), used, ...second };
       return doStep(scene.life, command, scene.context);
-    });
+    };
+    const unsigned = () => this.acting.attempt(calling, id, (scene) => done(scene, null));
+    const proof = await this.seconds.prove(calling.session, body.second, unsigned);
+    return this.acting.act(calling, id, null, (scene) => done(scene, proof));
   }
 
   inspect(calling: Calling, id: string, body: Bodies.InspectionBody): Promise<object> {

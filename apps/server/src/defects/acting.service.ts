@@ -38,6 +38,13 @@ export class ActingService {
     private readonly shelf: MelShelf,
   ) {}
 
+  /** What would be decided now, or refused; nothing is written. */
+  attempt({ session, request }: Calling, id: string, decide: Decide): Promise<Act[]> {
+    return this.store.withOperator(session.operatorId, session.personId, async (tx) =>
+      decide(await sceneOf(tx, { session, request }, id, () => this.dispatch.settings(tx), this.now)),
+    );
+  }
+
   /**
    * @param sign null where the act is not signed
    * @param also what else is written in the same transaction, once the act stands

@@ -146,7 +146,7 @@ export async function signedBy(
   { tx, aircraft, row, settings, context, life }: Scene,
   signer: SigningPerson,
   act: SignedAct,
-  privilege: Privilege,
+  privilege: Privilege | null,
   sign: Pick<SignBody, 'statement'>,
   more: Partial<StatementFacts>,
 ): Promise<Signature> {

@@ -17,7 +17,8 @@ export interface Signing {
   personId: string;
   role: Role | 'cabin';
   aircraftType: string;
-  privilege: Privilege;
+  /** null: any authorisation on the type serves, as it does for a second person of whom the card asks for no other. */
+  privilege: Privilege | null;
   /** The defect that is signed for, and the authorisations already used on it; absent for anything else. */
   job?: { defect: string; usedNumbers: readonly string[] };
   statement: string;
@@ -38,7 +39,7 @@ export async function signatureOf(tx: Tx, signing: Signing): Promise<Signature> 
   const member = await tx.people.member(signing.personId);
   const given = await Promise.all(rows.map((row) => authorisationOf(tx, row, signing)));
   const best = given.toSorted((one, other) => fit(other, signing) - fit(one, signing))[0];
-  if (!best) throw new Refusal('no-authorisation', { act: signing.privilege, name: actor.name });
+  if (!best) throw new Refusal('no-authorisation', { act: signing.privilege ?? 'second person', name: actor.name });
   return {
     ...actor,
     organisation: best.organisation,
@@ -59,7 +60,7 @@ export async function authorisedActor(
   const rows = await tx.people.authorisationsOf(acting.personId);
   const given = await Promise.all(rows.map((row) => authorisationOf(tx, row, acting)));
   const on = given.toSorted((one, other) => fit(other, acting) - fit(one, acting))[0];
-  if (!on) throw new Refusal('no-authorisation', { act: acting.privilege, name: by.name });
+  if (!on) throw new Refusal('no-authorisation', { act: acting.privilege ?? 'second person', name: by.name });
   return { by: { ...by, organisation: on.organisation }, on };
 }
 
@@ -113,7 +114,7 @@ function fit(
   return (
     (spent ? -8 : one.oneOff ? -0.5 : 0) +
     (begun && !over ? 4 : 0) +
-    (one.privileges.includes(privilege) ? 2 : 0) +
+    (privilege === null || one.privileges.includes(privilege) ? 2 : 0) +
     (one.aircraftTypes.includes(aircraftType) ? 1 : 0)
   );
 }

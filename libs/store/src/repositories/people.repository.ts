@@ -18,6 +18,7 @@ export type Member = MembershipRow &
   };
 export type Authorised = AuthorisationRow & { organisationName: string; approvalNumber: string };
 
+const LOCKED = 'select person_id from membership where operator_id = $1 and locked_at is not null';
 const AT_STATIONS = 'select person_id from station_cover where operator_id = $1 and ended_at is null';
 
 /** What of one operator binds the personal data of somebody who worked for it. */
@@ -208,9 +209,11 @@ export class People {
     return this.tx.remembered(`authorisations of ${personId}`, () => this.authorised('a.person_id = $2', [personId]));
   }
 
-  /** The same of everybody who is said to be at a station. */
+  /** The same of everybody who is said to be at a station; who is locked out signs nothing there. */
   authorisationsAtStations(): Promise<Authorised[]> {
-    return this.tx.remembered('authorisations at stations', () => this.authorised(`a.person_id in (${AT_STATIONS})`));
+    return this.tx.remembered('authorisations at stations', () =>
+      this.authorised(`a.person_id in (${AT_STATIONS} except ${LOCKED})`),
+    );
   }
 
   private async authorised(where: string, values: readonly unknown[] = []): Promise<Authorised[]> {
