@@ -34,13 +34,16 @@ export function refuseWhileBound(bindings: readonly Binding[], at: string): void
   if (bindings.some(({ validUntil }) => validUntil === null || validUntil > at)) {
     throw new Problem('still-works', 'The person works here, or for another operator on this server.');
   }
-  const held = bindings.flatMap((one) => one.held);
-  if (held.length > 0) throw new Problem('under-hold', `Held: ${held.join(', ')}.`);
-  const open = bindings.flatMap(({ openItems }) => openItems);
-  if (open.length > 0) throw new Problem('item-open', `Open, with an entry of the person: ${open.join(', ')}.`);
+  const held = named(bindings.flatMap((one) => one.held));
+  if (held !== '') throw new Problem('under-hold', `Held: ${held}.`);
+  const open = named(bindings.flatMap(({ openItems }) => openItems));
+  if (open !== '') throw new Problem('item-open', `Open, with an entry of the person: ${open}.`);
   const until = bindings.flatMap(endsOf).toSorted().at(-1) ?? at;
   if (until > at) throw new Problem('retention-binds', `It has to be kept until ${until}.`, { until });
 }
+
+/** Each once: what other operators have is told in the same words for all of them. */
+const named = (names: readonly string[]): string => [...new Set(names)].join(', ');
 
 /** Of the person's time at the operator, and of the last item with an entry of the person. */
 function endsOf({ validUntil, lastClosedAt, ...operator }: Binding): string[] {

@@ -36,6 +36,7 @@ import { EquipmentUsed1795630000000 } from './1795630000000-equipment-used.js';
 import { AircraftComeAndGo1795660000000 } from './1795660000000-aircraft-come-and-go.js';
 import { Invitations1795660010000 } from './1795660010000-invitations.js';
 import { ConcurredTo1795670000000 } from './1795670000000-concurred-to.js';
+import { BindingsOfOthers1795672000000 } from './1795672000000-bindings-of-others.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -77,4 +78,5 @@ export const migrations = [
   AircraftComeAndGo1795660000000,
   Invitations1795660010000,
   ConcurredTo1795670000000,
+  BindingsOfOthers1795672000000,
 ];
