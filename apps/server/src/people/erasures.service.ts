@@ -41,6 +41,7 @@ export class ErasuresService {
   async erase({ session, request, reply, id }: Called, { reason, sign }: ErasureBody): Promise<object> {
     if (id === session.personId) throw new Problem('not-for-oneself', 'Nobody erases themselves.');
     const proof = await this.signIn.proveAgain(session, sign, request);
+    let words: string[] = [];
     const answer = await once(this.store, session, request, reply, async (tx) => {
       const member = await this.erasable(tx, id);
       const statement = statementOf(member);
@@ -68,9 +69,12 @@ export class ErasuresService {
       const erased = await tx.people.member(id);
       if (!erased) throw new Error(`Member ${id} was erased and is not there.`);
       const person = memberView(erased, await tx.people.authorisationsOf(id), now);
-      return { status: 200, body: { person, written } };
+      ({ words } = written);
+      // The answer is kept, and names the person no longer.
+      return { status: 200, body: { person, written: { ...written, words: [] } } };
     });
-    return { ...answer, list: await writtenOutside(this.heads) };
+    const { written } = answer as { written: object };
+    return { ...answer, written: { ...written, words }, list: await writtenOutside(this.heads) };
   }
 
   /** @throws Problem while the person works anywhere, and while any operator has to keep something of the person */

@@ -129,6 +129,7 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
         }),
       ),
       more: yesNo('There may be more: the search stopped.'),
+      words: list(text('What was looked for, as whole words; told once, and not where an answer is given again.')),
       says: text('What can be done about it.'),
     },
     'Where name, sign-in name, licence number or mailbox of somebody stands in what people wrote.',

@@ -9,7 +9,7 @@ import { STORE } from '../http/tokens.js';
 
 const MOST = 500;
 const SAYS_NONE =
-  'Name, sign-in name, licence number and mailboxes were looked for in every text: they stand in none.';
+  'Every text was looked through for the whole name, its parts of three letters or more, sign-in name, licence number and mailboxes: they stand in none. Written otherwise it is not found.';
 const SAYS =
   'An erasure cannot take these words away: they are part of the record, and every proof over it would break. Read each one: it may mean somebody else. Keep this list with the request, hand out no history of these items without need, and state towards the person why the record has to keep it.';
 
@@ -27,7 +27,8 @@ export class WrittenNamesService {
   constructor(@Inject(STORE) private readonly store: Store) {}
 
   async of(tx: Tx, member: Member) {
-    const found = await tx.freeText.mentioning(await this.wordsOf(tx, member), member.personId, MOST);
+    const words = await this.wordsOf(tx, member);
+    const found = await tx.freeText.mentioning(words, member.personId, MOST);
     const defects = new Map(
       (await tx.defects.getAll([...new Set(found.flatMap(({ defectId }) => defectId ?? []))])).map((row) => [
         row.id,
@@ -52,17 +53,19 @@ export class WrittenNamesService {
       else if (inRecord.has(key)) continue;
       places.set(key, { ...place, texts: (places.get(key)?.texts ?? 0) + 1 });
     }
-    return { places: [...places.values()], more: found.length >= MOST, says: found.length === 0 ? SAYS_NONE : SAYS };
+    const says = found.length === 0 ? SAYS_NONE : SAYS;
+    return { places: [...places.values()], more: found.length >= MOST, words, says };
   }
 
-  /** Parts of a name of one or two letters stand everywhere. */
+  /** The whole name, and its parts; those of one or two letters stand everywhere. */
   private async wordsOf(tx: Tx, { personId, name, licenceNumber }: Member): Promise<string[]> {
     const credential = await this.store.identity.credentialOf(personId);
     const addresses = (await tx.reminderAddresses.list(personId)).filter((one) => one.personId === personId);
     const mailboxes = addresses.flatMap(({ kind, address }) => (kind === 'email' ? [address] : []));
-    const parts = name.split(/\s+/).filter((part) => part.length > 2);
-    const known = [...parts, licenceNumber, credential?.signInName, ...mailboxes];
-    return known.flatMap((word) => (word === null || word === undefined || word === '' ? [] : [word]));
+    const parts = name.split(/\s+/).filter((part) => part !== '');
+    const long = parts.filter((part) => part.length > 2);
+    const known = [parts.join(' '), ...long, licenceNumber, credential?.signInName, ...mailboxes];
+    return [...new Set(known.flatMap((word) => (word === null || word === undefined || word === '' ? [] : [word])))];
   }
 }
 

@@ -7898,6 +7898,7 @@ export interface components {
       }[];
       /** @description What can be done about it. */
       says: string;
+      words: string[];
     };
     ZoneDataView: {
       /**

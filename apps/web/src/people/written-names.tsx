@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Schemas } from '../api/client.js';
 
 /** Where the name of somebody stands in what people wrote. */
-export function WrittenNames({ found: { places, more, says } }: { found: Schemas['WrittenNames'] }) {
+export function WrittenNames({ found: { places, more, words, says } }: { found: Schemas['WrittenNames'] }) {
   return (
     <section>
       <h3>The name in what people wrote</h3>
@@ -15,6 +15,7 @@ export function WrittenNames({ found: { places, more, says } }: { found: Schemas
           ))}
         </ul>
       )}
+      {words.length > 0 && <p class="soft">Looked for: {words.join(', ')}</p>}
       {more && <p class="strong">The search stopped here: there may be more.</p>}
       <p>{says}</p>
     </section>

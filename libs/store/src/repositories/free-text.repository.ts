@@ -22,6 +22,8 @@ export class FreeText {
    * and kept answers.
    */
   async mentioning(words: readonly string[], personId: string, most: number): Promise<FoundText[]> {
+    // No word would be found everywhere.
+    if (words.length === 0) return [];
     const pattern = `(?i)(^|\\W)(${words.map(literal).join('|')})(\\W|$)`;
     const found = await this.inRecord(pattern, most);
     for (const table of await this.searched()) {
