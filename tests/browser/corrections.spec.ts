@@ -100,3 +100,20 @@ it('the status sheet says it too', async () => {
   expect(await gate.locator('main s').allTextContents()).toEqual(['L', 'S-100']);
   expect(await faults(gate)).toEqual([]);
 });
+
+it('the inspector finds the first words right, and signs that they stay', async () => {
+  const { history } = await tech.get<Shapes['DefectView']>(`/api/defects/${item}`);
+  const of = history.find(({ act }) => act === 'deferred')?.id ?? '';
+  const said = { of, field: 'unit', now: 'L' };
+  await tech.sign(item, 'correction', { act: 'correct', ...said }, { ...said, reason: 'Looked from behind.' });
+  const inspector = await site.as('wick');
+  await inspector.goto(`/defects/${item}`);
+  await inspector.getByRole('link', { name: 'It stays as written' }).click();
+  await inspector.getByLabel('Why it stays as written').fill('The right one is dark.');
+  await inspector.getByText('is as it is written:').waitFor();
+  expect(await faults(inspector)).toEqual([]);
+  await sign(inspector, 'Sign: it stays as written');
+  await inspector.getByRole('heading', { name: 'History' }).waitFor();
+  await inspector.locator('.history').getByText('Stays as written, the unit, not "L" in place of "R"').waitFor();
+  expect(await inspector.getByText('Waits for a second look').count()).toBe(0);
+});

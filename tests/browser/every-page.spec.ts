@@ -101,6 +101,7 @@ async function everyAddress(): Promise<string[]> {
     `${asked}/joining`,
     `${asked}/correction`,
     `${asked}/second-look`,
+    `${asked}/as-written`,
     deferred,
     `${deferred}/work/80-12-11/1/M1`,
     `${deferred}/work/80-12-11/1/M2`,

@@ -31,6 +31,13 @@ export interface CorrectionAsked extends ActBase<'correction-asked'> {
   reason: string;
 }
 
+/** A correction that was asked for is not made: what was written is right. */
+export interface StaysAsWritten extends ActBase<'stays-as-written'> {
+  /** Id of the act that asked. */
+  asked: string;
+  reason: string;
+}
+
 /** The look over the aircraft after the work: tools, panels, and everything in the register. 145.A.48. */
 export interface GenerallyVerified extends ActBase<'generally-verified'> {
   toolsAccounted: boolean;

@@ -11,7 +11,14 @@ import type { Basis } from './basis.js';
 import type { CardAct } from './cards/card-acts.js';
 import type { Actor, Signature } from './people.js';
 import type { SignedLimit } from './signed-limit.js';
-import type { CorrectionAsked, GenerallyVerified, GivenOver, Joined, TakenOver } from './acts-of-things.js';
+import type {
+  CorrectionAsked,
+  GenerallyVerified,
+  GivenOver,
+  Joined,
+  StaysAsWritten,
+  TakenOver,
+} from './acts-of-things.js';
 
 export type * from './cards/card-acts.js';
 export type { LeftItem, Times } from './act-parts.js';
@@ -25,7 +32,14 @@ export type {
   Owner,
   Part,
 } from './act-base.js';
-export type { CorrectionAsked, GenerallyVerified, GivenOver, Joined, TakenOver } from './acts-of-things.js';
+export type {
+  CorrectionAsked,
+  GenerallyVerified,
+  GivenOver,
+  Joined,
+  StaysAsWritten,
+  TakenOver,
+} from './acts-of-things.js';
 
 /** Where its flight was when it was found: not moving, on the way to the take-off, or after it. */
 export type WhenFound = 'before-moving' | 'own-power' | 'after-take-off';
@@ -254,6 +268,7 @@ export type Act =
   | Corrected
   | CardAct
   | CorrectionAsked
+  | StaysAsWritten
   | TakenOver
   | GivenOver
   | GenerallyVerified

@@ -123,6 +123,8 @@ export { stoppedHalfWorked, stoppedInWords } from './cards/stopped-half-worked.j
 export { performersOf } from './rectifying/performers.js';
 export { accountsOf, missingOf, type AccountStands } from './cards/what-is-missing.js';
 export { askCorrection, lookAndCorrect, type AskCorrection } from './correcting/ask-correction.js';
+export { askingsEndedBy } from './correcting/asked-after.js';
+export { privilegeToLeaveIt, stayAsWritten, waitingBy, type StayAsWritten } from './correcting/stay-as-written.js';
 export type { UnitOffered } from './correcting/admit-unit.js';
 export { needsSecondLook, privilegeOfCorrection, readsOtherwise } from './correcting/admit-correction.js';
 export { unitsWith } from './correcting/unit-now.js';

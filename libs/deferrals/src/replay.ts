@@ -17,6 +17,7 @@ import { cardStarted } from './cards/start-card.js';
 import { cardStopped } from './cards/stop-card.js';
 import { correctionAsked } from './correcting/ask-correction.js';
 import { corrected } from './correcting/correct.js';
+import { staysAsWritten } from './correcting/stay-as-written.js';
 import type { DefectLife } from './defect-life.js';
 import { rowChanged } from './deferring/change-row.js';
 import { deferred } from './deferring/defer.js';
@@ -74,6 +75,7 @@ const RULES: { [Kind in LaterKind]: ActRule<Kind> } = {
   'card-signed': cardSigned,
   'card-stopped': cardStopped,
   'correction-asked': correctionAsked,
+  'stays-as-written': staysAsWritten,
   'taken-over': takenOver,
   'given-over': givenOver,
   'generally-verified': generallyVerified,

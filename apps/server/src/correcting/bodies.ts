@@ -36,3 +36,15 @@ export class LookBody {
   @Nested(() => SignBody, { description: 'The signature.' })
   sign!: SignBody;
 }
+
+/** What was written is right: a second person looked, or whoever asked takes it back. */
+export class StayBody {
+  @Id({ description: 'The correction that waits.' })
+  asked!: string;
+
+  @Text(1000, { description: 'Why it stays as it is written.' })
+  reason!: string;
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}

@@ -1,9 +1,16 @@
 import { Injectable } from '@nestjs/common';
-import { askCorrection, correct, lookAndCorrect, privilegeOfCorrection } from '#deferrals';
+import {
+  askCorrection,
+  correct,
+  lookAndCorrect,
+  privilegeOfCorrection,
+  privilegeToLeaveIt,
+  stayAsWritten,
+} from '#deferrals';
 import { newId } from '#store';
 import { type Calling, type Scene, signed } from '../defects/acting.js';
 import { ActingService } from '../defects/acting.service.js';
-import type { CorrectBody, LookBody } from './bodies.js';
+import type { CorrectBody, LookBody, StayBody } from './bodies.js';
 import { CorrectionAsked, type Corrects } from './correction-asked.js';
 
 /**
@@ -36,6 +43,16 @@ export class CorrectingService {
       const secondLook = await signed(scene, 'second-look', 'inspect', sign, { correction });
       const look = { id: newId(), asked, secondLook, ...(unit === undefined ? {} : { unit }) };
       return lookAndCorrect(life, look, context);
+    });
+  }
+
+  stay(calling: Calling, id: string, { asked, reason, sign }: StayBody): Promise<object> {
+    return this.acting.act(calling, id, sign, async (scene) => {
+      const { life, context, session, settings } = scene;
+      const said = this.asked.staying(life, asked, session.personId, settings);
+      const privilege = privilegeToLeaveIt(life, asked, session.personId);
+      const by = await signed(scene, 'stays-as-written', privilege, sign, said);
+      return stayAsWritten(life, { id: newId(), by, asked, reason }, context);
     });
   }
 }

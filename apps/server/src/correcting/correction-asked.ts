@@ -13,13 +13,15 @@ import {
   Refusal,
   thingInWords,
   type UnitOffered,
+  waitingBy,
   unitsWith,
 } from '#deferrals';
 import { type BesideOthers, DeferralCheck } from '../defects/deferral-check.js';
 import { Problem } from '../http/problem.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import type { FieldAsked } from './correctable.js';
-import { admitWords, judgedWords, movesInWords, readsInPlaceOf } from './correction-words.js';
+import type { OperatorSettings } from '../people/operator-settings.js';
+import { admitWords, judgedWords, movesInWords, readsInPlaceOf, staysInWords } from './correction-words.js';
 
 /** Where a correction points, and what it should read. */
 export interface Pointed {
@@ -78,6 +80,15 @@ export class CorrectionAsked {
     if (found === undefined || act === undefined)
       throw new Refusal('correction-not-asked', { asked: asked ?? 'none' });
     return this.consequences(corrects, act, found);
+  }
+
+  /** That one of them is not made; `reader` takes it back where it was they who asked. */
+  staying(life: DefectLife, asked: string | undefined, reader: string, { deferral }: OperatorSettings) {
+    const { act: of, field, was, now, by } = waitingBy(life, asked ?? 'none');
+    const act = life.acts.find(({ id }) => id === of);
+    const correction =
+      act === undefined ? '' : staysInWords(asCorrected(act, life.acts), field, [was, now], deferral.base);
+    return { correction, takenBack: by.person === reader };
   }
 
   private async consequences(

@@ -35,13 +35,22 @@ const MOST_QUOTED = 400;
 
 /** `In the entry "Rectified: ...", the part number reads "N" in place of "O".` A long text is quoted by its beginning. */
 export function readsInPlaceOf(act: Act, field: CorrectableField, [was, now]: [string | null, string], base: string) {
-  const said = (value: string | null): string => {
-    const words = valueInWords(field, value, base);
-    if (words === null) return 'nothing';
-    return isTime(field) ? words : `"${firstWords(words, MOST_QUOTED)}"`;
-  };
-  const where = act.kind === 'written-up' ? '' : `In the entry "${firstWords(wordsOfAct(act), 120)}", `;
-  return `${where}${FIELD_WORDS[field]} reads ${said(now)} in place of ${said(was)}.`;
+  return `${whereOf(act)}${FIELD_WORDS[field]} reads ${quoted(field, now, base)} in place of ${quoted(field, was, base)}.`;
+}
+
+/** `In the entry "Deferred under ...", the unit reads "L" and not "R".` */
+export function staysInWords(act: Act, field: CorrectableField, [was, now]: [string | null, string], base: string) {
+  return `${whereOf(act)}${FIELD_WORDS[field]} reads ${quoted(field, was, base)} and not ${quoted(field, now, base)}.`;
+}
+
+function whereOf(act: Act): string {
+  return act.kind === 'written-up' ? '' : `In the entry "${firstWords(wordsOfAct(act), 120)}", `;
+}
+
+function quoted(field: CorrectableField, value: string | null, base: string): string {
+  const words = valueInWords(field, value, base);
+  if (words === null) return 'nothing';
+  return isTime(field) ? words : `"${firstWords(words, MOST_QUOTED)}"`;
 }
 
 /** What an earlier log time or another flight phase moves. */

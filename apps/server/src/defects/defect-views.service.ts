@@ -98,7 +98,7 @@ export class DefectViews {
     return repeatsOfFleet(tx, opened, settings, this.now());
   }
 
-  async statement(tx: Tx, id: string, query: StatementQuery) {
+  async statement(tx: Tx, id: string, query: StatementQuery, reader: string) {
     const { row, aircraft } = await this.found(tx, id);
     const [opened] = await livesOf(tx, [row]);
     if (!opened) throw new Error(`Defect ${id} has no life.`);
@@ -127,6 +127,7 @@ export class DefectViews {
             ),
           }
         : {}),
+      ...(act === 'stays-as-written' ? this.corrections.staying(opened.life, query.asked, reader, settings) : {}),
       ...(act === 'correct' || act === 'second-look'
         ? await this.correction(tx, aircraft, opened, query, settings)
         : {}),

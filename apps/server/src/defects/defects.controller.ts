@@ -76,7 +76,9 @@ export class DefectsController {
     @Param('id', ID) id: string,
     @Query() query: StatementQuery,
   ): Promise<object> {
-    return this.store.withOperator(session.operatorId, session.personId, (tx) => this.views.statement(tx, id, query));
+    return this.store.withOperator(session.operatorId, session.personId, (tx) =>
+      this.views.statement(tx, id, query, session.personId),
+    );
   }
 }
 

@@ -33,6 +33,7 @@ export const SIGNED_ACTS = [
   'card-stop',
   'correct',
   'second-look',
+  'stays-as-written',
 ] as const;
 
 export type SignedAct = (typeof SIGNED_ACTS)[number];
@@ -49,8 +50,10 @@ export interface StatementFacts {
   step?: string;
   /** What is granted, in words; only for `extend`. */
   extension?: string;
-  /** What reads otherwise and what that moves, in words; only for `correct` and `second-look`. */
+  /** What reads otherwise and what that moves, in words; only for `correct`, `second-look` and `stays-as-written`. */
   correction?: string;
+  /** Whether whoever asked takes it back; only for `stays-as-written`. */
+  takenBack?: boolean;
   /** Whether it is the write-up that is corrected; only for `correct`. */
   ofWriteUp?: boolean;
   /** Whether a second person looks before it reads otherwise; only for `correct`. */
@@ -96,7 +99,7 @@ export class StatementQuery {
   @IsOptional()
   part?: string;
 
-  @Id({ description: 'The correction that waits, for `second-look`.', optional: true })
+  @Id({ description: 'The correction that waits, for `second-look` and `stays-as-written`.', optional: true })
   asked?: string;
 
   @Text(4000, { description: 'What it should read, for `correct`.', optional: true })
@@ -163,6 +166,10 @@ export function statementOf(act: SignedAct, facts: StatementFacts, releaseWordin
       return `I correct the ${facts.ofWriteUp === false ? 'history' : 'write-up'} of ${what}: ${facts.correction ?? ''} What was written stays readable.${facts.waits === true ? ' All stands as it was until a second person has looked and signed.' : ''}`;
     case 'second-look':
       return `I looked myself, independently of the person who asked, and ${what} is as the correction says: ${facts.correction ?? ''} What was written stays readable.`;
+    case 'stays-as-written':
+      return facts.takenBack === true
+        ? `I asked for a correction of ${what} and take it back: ${facts.correction ?? ''} It stays as it is written.`
+        : `I looked myself, independently of the person who asked, and ${what} is as it is written: ${facts.correction ?? ''} The correction is not made.`;
     case 'release':
       return `${facts.releaseName ? `${facts.releaseName}. ` : ''}${releaseWording} (${what})${facts.staysOpen ? ` Not complete, and stays open: ${facts.staysOpen}.` : ''}`;
   }

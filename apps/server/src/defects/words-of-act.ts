@@ -1,5 +1,6 @@
 import {
   type Act,
+  askingsEndedBy,
   basisInWords,
   type Corrected,
   type CorrectionAsked,
@@ -13,6 +14,7 @@ import {
   type Part,
   type RowChanged,
   type SignedLimit,
+  type StaysAsWritten,
   thingInWords,
   type WhenFound,
 } from '#deferrals';
@@ -22,6 +24,10 @@ import { wordsOfCardAct } from './words-of-card-act.js';
 
 /** What an act did, as one line of history reads. @param acts the history it stands in, which names steps of cards */
 export function wordsOfAct(act: Act, acts: readonly Act[] = []): string {
+  return `${whatItDid(act, acts)}${endedWords(act, acts)}`;
+}
+
+function whatItDid(act: Act, acts: readonly Act[]): string {
   switch (act.kind) {
     case 'written-up':
       return `Written up${act.sheet ? ` on sheet ${act.sheet}` : ''}${foundWords(act.whenFound)}: ${act.description}`;
@@ -81,6 +87,8 @@ export function wordsOfAct(act: Act, acts: readonly Act[] = []): string {
       return `Goes on as an entry of another open item: ${act.reason}`;
     case 'correction-asked':
       return `To be corrected once a second person looked: ${FIELD_WORDS[act.field]} ${fromTo(act)}: ${act.reason}`;
+    case 'stays-as-written':
+      return `Stays as written${askedWords(act, acts)}: ${act.reason}`;
     case 'corrected':
       return act.secondLook === null
         ? `Corrected: ${FIELD_WORDS[act.field]} ${fromTo(act)}: ${act.reason}`
@@ -92,6 +100,18 @@ export function wordsOfAct(act: Act, acts: readonly Act[] = []): string {
     case 'card-stopped':
       return wordsOfCardAct(act, acts);
   }
+}
+
+/** What waited for a second look and pointed at what this act did away with. */
+function endedWords(act: Act, acts: readonly Act[]): string {
+  return askingsEndedBy(act, acts)
+    .map((one) => `; the correction asked for is not made, ${FIELD_WORDS[one.field]} ${fromTo(one)}`)
+    .join('');
+}
+
+function askedWords({ asked }: StaysAsWritten, acts: readonly Act[]): string {
+  const one = acts.find(({ id }) => id === asked);
+  return one?.kind === 'correction-asked' ? `, ${FIELD_WORDS[one.field]}, not ${fromTo(one)}` : '';
 }
 
 function foundWords(whenFound: WhenFound | undefined): string {

@@ -11,6 +11,7 @@ import { AnswerForm } from './answer-form.js';
 import { CorrectForm } from './correct-form.js';
 import { LookForm } from './look-form.js';
 import { JoinForm } from './join-form.js';
+import { StaysForm } from './stays-form.js';
 import { SwapForm } from './swap-form.js';
 import { InspectForm } from './inspect-form.js';
 import { RectifyForm } from './rectify-form.js';
@@ -43,6 +44,7 @@ const ACTS: Record<string, ActKind> = {
   'raised-in-error': { title: 'Raised in error', form: RaisedInError },
   correction: { title: 'Correct what was written', form: CorrectForm },
   'second-look': { title: 'A second look', form: LookForm },
+  'as-written': { title: 'It stays as written', form: StaysForm },
   unit: { title: 'Which one failed', form: UnitForm },
 };
 

@@ -858,6 +858,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/as-written': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that a correction which waits is not made: as the second person who looked, or as the one who asked and takes it back. */
+    post: operations['CorrectingController_stay'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/authority-document': {
     parameters: {
       query?: never;
@@ -7358,6 +7375,14 @@ export interface components {
         zone: string;
       }[];
     };
+    StayBody: {
+      /** @description The correction that waits. */
+      asked: string;
+      /** @description Why it stays as it is written. */
+      reason: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
+    };
     StepBody: {
       /** @description Batch, serial or certificate number of what was fitted new. */
       batch?: string;
@@ -9902,6 +9927,43 @@ export interface operations {
       };
     };
   };
+  CorrectingController_stay: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+        /** @description ETag of the defect as it was read. */
+        'If-Match': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['StayBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   ExtendingController_enter: {
     parameters: {
       query?: never;
@@ -11173,8 +11235,9 @@ export interface operations {
           | 'card-inspection'
           | 'card-stop'
           | 'correct'
-          | 'second-look';
-        /** @description The correction that waits, for `second-look`. */
+          | 'second-look'
+          | 'stays-as-written';
+        /** @description The correction that waits, for `second-look` and `stays-as-written`. */
         asked?: string;
         /** @description Document in words, for `defer` on another basis. */
         document?: string;

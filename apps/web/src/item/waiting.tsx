@@ -24,10 +24,17 @@ export function WaitingCorrections({ view }: { view: Schemas['DefectView'] }) {
       {waiting.map((line) => (
         <Waiting key={line.id} line={line} />
       ))}
-      <p>The aircraft does not leave until another person has looked and signed.</p>
+      <p>
+        {defect.state !== 'closed'
+          ? 'The aircraft does not leave until another person has looked and signed.'
+          : 'Until another person has looked and signed, all reads as it was.'}
+      </p>
       <div class="buttons">
         <a class="button" href={`/defects/${defect.id}/second-look`}>
           I looked
+        </a>
+        <a class="button" href={`/defects/${defect.id}/as-written`}>
+          It stays as written
         </a>
       </div>
     </section>

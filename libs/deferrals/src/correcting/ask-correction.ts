@@ -12,7 +12,8 @@ import type { Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
 import { admitCorrection, needsSecondLook, privilegeOfCorrection } from './admit-correction.js';
 import { admitUnit, type UnitOffered } from './admit-unit.js';
-import { correct, isOfTheSame } from './correct.js';
+import { askedAfter } from './asked-after.js';
+import { correct } from './correct.js';
 import { FIELD_WORDS } from './field-words.js';
 
 export const correctionAsked: ActRule<'correction-asked'> = {
@@ -24,7 +25,7 @@ export const correctionAsked: ActRule<'correction-asked'> = {
     if (!needsSecondLook(life, act)) throw new Refusal('second-look-not-asked', { words: FIELD_WORDS[act.field] });
     if (act.item !== null) admitStaysItself(life, act.item, { [act.field]: act.now });
   },
-  changes: ({ asked }, act) => ({ asked: [...asked.filter((one) => !isOfTheSame(one, act)), act] }),
+  changes: (life, act) => ({ asked: [...askedAfter(life, act), act] }),
 };
 
 /** A correction does not make one thing of two. Throws Refusal `fitted-already`. */

@@ -16,6 +16,7 @@ import { admitCorrection, needsSecondLook, privilegeOfCorrection } from './admit
 import { admitEarlierDay } from './admit-earlier-day.js';
 import { admitSecondLook } from './admit-second-look.js';
 import { asCorrected, withDetail } from './as-corrected.js';
+import { askedAfter } from './asked-after.js';
 import { FIELD_WORDS, isWordOfWriteUp } from './field-words.js';
 import { lifeWith } from './life-with.js';
 import { recountLimits } from './recount-limits.js';
@@ -34,7 +35,7 @@ export const corrected: ActRule<'corrected'> = {
   },
   changes(life, act) {
     const { field, item, now, limits } = act;
-    const asked = life.asked.filter((one) => !isOfTheSame(one, act));
+    const asked = askedAfter(life, act);
     if (field === 'where' || field === 'tag') {
       return { asked, left: life.left.map((one) => (one.id === item ? { ...one, [field]: now } : one)) };
     }
@@ -44,14 +45,6 @@ export const corrected: ActRule<'corrected'> = {
     return original ? { asked, ...lifeWith(life, withDetail(asCorrected(original, life.acts), act), act) } : {};
   },
 };
-
-type PointsAt = Pick<Corrected, 'act' | 'field' | 'item' | 'part'>;
-
-/** A thing left on the aircraft waits as a whole: one look sees its place and its number. */
-export function isOfTheSame(one: PointsAt, other: PointsAt): boolean {
-  if (one.item !== null || other.item !== null) return one.item === other.item;
-  return one.act === other.act && one.field === other.field && (one.part ?? 0) === (other.part ?? 0);
-}
 
 export interface Correct extends Command {
   /** Id of the act that is wrong. */

@@ -5,6 +5,7 @@
 import type { RowChanged } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
 import { headOf, type BasisContext, type Command } from '../context.js';
+import { askedAfter } from '../correcting/asked-after.js';
 import type { DefectLife } from '../defect-life.js';
 import type { FailedItem } from '../acts.js';
 import type { Signature } from '../people.js';
@@ -42,6 +43,7 @@ export const rowChanged: ActRule<'row-changed'> = {
   },
   changes: (life, act) => ({
     item: act.item,
+    asked: askedAfter(life, act),
     deferral: {
       basis: act.basis,
       signedBy: act.by,

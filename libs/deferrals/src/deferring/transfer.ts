@@ -5,6 +5,7 @@
 import type { LeftItem, Part, Transferred } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
 import { noCardOpen } from '../cards/no-card-open.js';
+import { askedAfter } from '../correcting/asked-after.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { admitUndone, thingsInWords } from '../leaving/left-items.js';
@@ -25,14 +26,15 @@ export const transferred: ActRule<'transferred'> = {
     if (!units.includes(fromUnit)) throw new Refusal('unit-not-of-this-defect', { unit: fromUnit, defect, units });
     admitMoved(defect, left, moved);
   },
-  changes: ({ item, left }, { fromUnit, toUnit, moved }) =>
-    item === null
+  changes: (life, act) =>
+    life.item === null
       ? {}
       : {
-          item: { ...item, units: unitsAfter(item.units, fromUnit, toUnit) },
-          left: left.map((thing) => ({
+          item: { ...life.item, units: unitsAfter(life.item.units, act.fromUnit, act.toUnit) },
+          asked: askedAfter(life, act),
+          left: life.left.map((thing) => ({
             ...thing,
-            where: moved.find((one) => one.item === thing.id)?.where ?? thing.where,
+            where: act.moved.find((one) => one.item === thing.id)?.where ?? thing.where,
           })),
         },
 };

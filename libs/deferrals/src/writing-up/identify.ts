@@ -4,6 +4,7 @@
  */
 import type { FailedItem, Identified } from '../acts.js';
 import { decided, type ActRule } from '../act-rule.js';
+import { askedAfter } from '../correcting/asked-after.js';
 import { headOf, type Command, type Context } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import type { Actor, Signature } from '../people.js';
@@ -18,7 +19,7 @@ export const identified: ActRule<'identified'> = {
       throw new Refusal('item-under-deferral', { defect: life.defect, current: itemInWords(life.item) });
     }
   },
-  changes: (_, { item }) => ({ item }),
+  changes: (life, act) => ({ item: act.item, asked: askedAfter(life, act) }),
 };
 
 export interface Identify extends Command<Actor | Signature> {
