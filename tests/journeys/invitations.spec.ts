@@ -64,6 +64,25 @@ describe('an invitation', () => {
     expect(both.operator?.code).toBe('QNW');
   });
 
+  it('is kept as a signature of the house that invited, bound to its entry of the record', async () => {
+    const there = await house.client(tess.secret).signIn('tess');
+    const { operators } = await there.get<Shapes['SessionView']>('/api/session');
+    await there.put('/api/session/operator', { operator: operators.find(({ code: of }) => of === 'QOT')?.id });
+    const { signatures } = await there.get<Shapes['Signatures']>('/api/signatures');
+    expect(signatures).toMatchObject([
+      {
+        by: 'Tess Arden',
+        what: 'person.joined',
+        role: 'technician',
+        method: 'password',
+        verifies: true,
+        misfits: [],
+      },
+    ]);
+    expect(signatures[0]?.statement).toContain('I take up the invitation of Otherhouse');
+    expect((await tess.get<Shapes['Signatures']>('/api/signatures')).signatures).toEqual([]);
+  });
+
   it('is good once, and by no other code; nothing tells these apart', async () => {
     expect(await refusedLook(code)).toBe(NO);
     for (const none of ['QOT-aaaaa-bbbbb-ccccc-ddddd', code.replace('QOT', 'QNW'), code.slice(4), 'QXX', '-'])

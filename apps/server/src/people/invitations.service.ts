@@ -5,6 +5,7 @@
  */
 import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
+import type { Role } from '#mel';
 import type { InvitationRow, Store, Tx } from '#store';
 import type { Called } from '../http/called.js';
 import { once } from '../http/once.js';
@@ -14,6 +15,7 @@ import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import type { InvitationBody, TakeUpBody } from './account-bodies.js';
 import { needOrganisation } from './accounts.service.js';
 import { randomLetters } from './first-secret.js';
+import { keepSignature, signedPart } from './kept-signature.js';
 import { works } from './members.service.js';
 import { SignInService } from './sign-in.service.js';
 
@@ -79,14 +81,19 @@ export class InvitationsService {
       if (!held || !(await this.good(tx, held))) throw notGood();
       await this.join(tx, person.personId, held, now);
       await tx.invitations.change(held.id, held.version, { takenUpBy: person.personId, takenUpAt: now });
-      await this.record(tx, person.personId, 'person.joined', {
-        person: await tx.people.referenceOf(person.personId),
-        roles: held.roles,
+      const { roles } = held;
+      const { personId } = person;
+      const { statement } = sign;
+      const role = roles[0] as Role;
+      const given = { person: personId, role, statement, ...proof, signedAt: now, authorisation: { roles } };
+      const entry = await this.record(tx, personId, 'person.joined', {
+        person: await tx.people.referenceOf(personId),
+        roles,
         organisation: held.organisationId,
         invitation: held.id,
-        statement: sign.statement,
-        method: proof.method,
+        signature: signedPart(given),
       });
+      await keepSignature(tx, entry, given);
     });
     return { operator: operatorName };
   }
@@ -127,8 +134,13 @@ export class InvitationsService {
     return takenUpAt === null && withdrawnAt === null && this.now() < untilAt;
   }
 
-  private async record(tx: Tx, who: Session['personId'], what: string, payload: object): Promise<void> {
-    await tx.record.append({
+  private record(
+    tx: Tx,
+    who: Session['personId'],
+    what: string,
+    payload: object,
+  ): Promise<{ id: string; leaf: string }> {
+    return tx.record.append({
       who,
       authorisation: null,
       organisation: null,
