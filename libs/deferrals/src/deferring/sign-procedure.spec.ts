@@ -99,7 +99,7 @@ describe('swapping the failed part to another position', () => {
   it('moves what is left for it too, and says of each where it is now', () => {
     const left = proceed(life, signProcedure(life, command(), context(at)));
     const stays = refusalOf(() => transfer(left, swap, context(at)), 'swap-leaves-behind');
-    expect(stays.facts['things']).toEqual(left.left.map(({ kind, where, tag }) => `${kind} at ${where} (${tag})`));
+    expect(stays.facts['things']).toEqual(['breaker at P11-C4 (b1)', 'lock pin at servo 1 (p1)']);
     const places = left.left.map(({ id }) => ({ item: id, where: `right side, ${id}` }));
     const after = proceed(left, transfer(left, { ...swap, moved: places }, context(at)));
     expect(after.left.map(({ id, where }) => ({ item: id, where }))).toEqual(places);
