@@ -8,7 +8,7 @@ import { rectify } from '../rectifying/rectify.js';
 import { release } from '../rectifying/release.js';
 import { proceed, replay } from '../replay.js';
 import { askCorrection } from './ask-correction.js';
-import { asCorrected } from './as-corrected.js';
+import { asCorrected, withDetail } from './as-corrected.js';
 import { correct } from './correct.js';
 import { asked, at, deferred, given, second, tech } from './corrections.fixture.js';
 import { detailsOf } from './details.js';
@@ -62,6 +62,22 @@ describe('what was entered of the work', () => {
     );
     if (command.was !== null) expect({ ...back, acts: [] }).toEqual({ ...tested, acts: [] });
     expect(replay(corrected.acts)).toEqual(corrected);
+  });
+
+  it.each([
+    ['partNumber', 0, { partNumber: 'S-2' }, 'S-2'],
+    ['certificate', 0, { batch: 'B-9' }, 'B-9'],
+    ['certificate', 1, { certificate: 'F1-9' }, 'F1-9'],
+  ] as const)('of a part that a step of a card renewed, %s (%s) is written', (field, part, reads, now) => {
+    for (const paper of [{}, { certificate: 'F1-8' }]) {
+      const result = { kind: 'renewed', partNumber: 'S-1', batch: 'B-8', count: 2, ...paper };
+      const step = { kind: 'card-stepped', id: 's', step: 'seals', result } as unknown as Act;
+      expect(withDetail(step, { field, part, now })).toEqual({ ...step, result: { ...result, ...reads } });
+      expect(detailsOf(step).map((detail) => [detail.field, detail.many(step)])).toEqual([
+        ['partNumber', 1],
+        ['certificate', 2],
+      ]);
+    }
   });
 
   it('is what the open work says, with the test that was made of it', () => {

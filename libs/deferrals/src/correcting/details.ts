@@ -51,13 +51,17 @@ function ofBasis<Acted extends OnABasis>(): Detail<Acted>[] {
   return [unit(), ofDocument('reference'), ofDocument('issuedBy'), ofDocument('limit', { decides: true })];
 }
 
-/** What was fitted new in a step of a card. */
-function renewed(field: 'partNumber' | 'certificate', key: 'partNumber' | 'batch'): Detail<CardStepped> {
+/** What was fitted new in a step of a card: each of these stands under the one field, in this order. */
+function renewed(
+  field: 'partNumber' | 'certificate',
+  keys: readonly ('partNumber' | 'batch' | 'certificate')[],
+): Detail<CardStepped> {
+  const keyOf = (part: number) => keys[part] ?? 'partNumber';
   return {
     field,
-    many: ({ result }) => (result.kind === 'renewed' ? 1 : 0),
-    read: ({ result }) => (result.kind === 'renewed' ? result[key] : null),
-    write: (act, _, now) => ({ ...act, result: { ...act.result, [key]: now } }),
+    many: ({ result }) => (result.kind === 'renewed' ? keys.length : 0),
+    read: ({ result }, part) => (result.kind === 'renewed' ? (result[keyOf(part)] ?? null) : null),
+    write: (act, part, now) => ({ ...act, result: { ...act.result, [keyOf(part)]: now } }),
   };
 }
 
@@ -74,7 +78,7 @@ const DETAILS: DetailsOf = {
     text('reason', 'reason'),
     ...PART_DETAILS.map((field) => partDetail<Extract<Act, { kind: 'transferred' }>>(field)),
   ],
-  'card-stepped': [renewed('partNumber', 'partNumber'), renewed('certificate', 'batch')],
+  'card-stepped': [renewed('partNumber', ['partNumber']), renewed('certificate', ['batch', 'certificate'])],
   tested: [text('test', 'test')],
   inspected: [text('findings', 'findings')],
   restored: [text('reference', 'reference')],
