@@ -83,6 +83,10 @@ describe('the time in the log', () => {
     expect(done.signed?.statement).toMatch(/The last day moves from \d+ \w+ \d+ to \d+ \w+ \d+\./);
     const after = (await view(deferred.id)).defect;
     expect(after.recordedAt).toBe(earlier);
+    const { history } = await view(deferred.id);
+    const now = history[0]?.corrections.at(-1)?.now ?? 'nothing';
+    expect(now).toMatch(/ UTC \(.+ \w+\/\w+\)$/);
+    expect(history.at(-1)?.words).toContain(`the time in the log "${now}" in place of`);
     const day = before.deadline?.lastDay ?? '';
     expect(after.deadline?.lastDay).toBe(daysBefore(`${day}T00:00:00.000Z`, 1).slice(0, 10));
   });

@@ -25,7 +25,7 @@ export const CORRECTION_SHAPES: Record<string, Shape> = {
       ...corrected,
       at: instant('When it was asked for'),
     },
-    'A correction that waits for a second person. Until then all reads as it was, and the aircraft does not leave.',
+    'A correction that waits for a second person. Until then all reads as it was, and while the item is open the aircraft does not leave.',
   ),
   Correctable: object(
     {

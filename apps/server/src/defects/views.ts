@@ -214,7 +214,7 @@ export function historyLine(
   return {
     seq: history.indexOf(act) + 1,
     act: act.kind,
-    words: wordsOfAct(act, history),
+    words: wordsOfAct(act, history, base),
     by: by.name,
     licence: signed?.licence ?? null,
     authorisation: signed?.authorisation.number ?? null,

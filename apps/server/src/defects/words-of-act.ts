@@ -22,12 +22,16 @@ import { FOUND, valueInWords } from '../correcting/value-words.js';
 import { sayDay } from '../deferrals/say-time.js';
 import { wordsOfCardAct } from './words-of-card-act.js';
 
-/** What an act did, as one line of history reads. @param acts the history it stands in, which names steps of cards */
-export function wordsOfAct(act: Act, acts: readonly Act[] = []): string {
-  return `${whatItDid(act, acts)}${endedWords(act, acts)}`;
+/**
+ * What an act did, as one line of history reads.
+ * @param acts the history it stands in, which names steps of cards
+ * @param base the zone in which a corrected time is read beside UTC
+ */
+export function wordsOfAct(act: Act, acts: readonly Act[] = [], base = 'UTC'): string {
+  return `${whatItDid(act, acts, base)}${endedWords(act, acts, base)}`;
 }
 
-function whatItDid(act: Act, acts: readonly Act[]): string {
+function whatItDid(act: Act, acts: readonly Act[], base: string): string {
   switch (act.kind) {
     case 'written-up':
       return `Written up${act.sheet ? ` on sheet ${act.sheet}` : ''}${foundWords(act.whenFound)}: ${act.description}`;
@@ -86,13 +90,13 @@ function whatItDid(act: Act, acts: readonly Act[]): string {
     case 'joined':
       return `Goes on as an entry of another open item: ${act.reason}`;
     case 'correction-asked':
-      return `To be corrected once a second person looked: ${FIELD_WORDS[act.field]} ${fromTo(act)}: ${act.reason}`;
+      return `To be corrected once a second person looked: ${FIELD_WORDS[act.field]} ${fromTo(act, base)}: ${act.reason}`;
     case 'stays-as-written':
-      return `Stays as written${askedWords(act, acts)}: ${act.reason}`;
+      return `Stays as written${askedWords(act, acts, base)}: ${act.reason}`;
     case 'corrected':
       return act.secondLook === null
-        ? `Corrected: ${FIELD_WORDS[act.field]} ${fromTo(act)}: ${act.reason}`
-        : `Corrected after a second look, as ${act.by.name} asked: ${FIELD_WORDS[act.field]} ${fromTo(act)}: ${act.reason}`;
+        ? `Corrected: ${FIELD_WORDS[act.field]} ${fromTo(act, base)}: ${act.reason}`
+        : `Corrected after a second look, as ${act.by.name} asked: ${FIELD_WORDS[act.field]} ${fromTo(act, base)}: ${act.reason}`;
     case 'card-started':
     case 'card-stepped':
     case 'card-inspected':
@@ -103,24 +107,24 @@ function whatItDid(act: Act, acts: readonly Act[]): string {
 }
 
 /** What waited for a second look and pointed at what this act did away with. */
-function endedWords(act: Act, acts: readonly Act[]): string {
+function endedWords(act: Act, acts: readonly Act[], base: string): string {
   return askingsEndedBy(act, acts)
-    .map((one) => `; the correction asked for is not made, ${FIELD_WORDS[one.field]} ${fromTo(one)}`)
+    .map((one) => `; the correction asked for is not made, ${FIELD_WORDS[one.field]} ${fromTo(one, base)}`)
     .join('');
 }
 
-function askedWords({ asked }: StaysAsWritten, acts: readonly Act[]): string {
+function askedWords({ asked }: StaysAsWritten, acts: readonly Act[], base: string): string {
   const one = acts.find(({ id }) => id === asked);
-  return one?.kind === 'correction-asked' ? `, ${FIELD_WORDS[one.field]}, not ${fromTo(one)}` : '';
+  return one?.kind === 'correction-asked' ? `, ${FIELD_WORDS[one.field]}, not ${fromTo(one, base)}` : '';
 }
 
 function foundWords(whenFound: WhenFound | undefined): string {
   return whenFound === undefined ? '' : ` (found ${FOUND[whenFound]})`;
 }
 
-function fromTo({ field, was, now }: Corrected | CorrectionAsked): string {
+function fromTo({ field, was, now }: Corrected | CorrectionAsked, base: string): string {
   const said = (value: string | null): string => {
-    const words = valueInWords(field, value, 'UTC');
+    const words = valueInWords(field, value, base);
     return words === null ? 'nothing' : `"${words}"`;
   };
   return `${said(now)} in place of ${said(was)}`;

@@ -91,8 +91,8 @@ function Form({ view, seen, done, readAgain, line }: ActFormProps & { line: Line
         <>
           {what.secondLook && (
             <p>
-              <strong>It decides something.</strong> Another person looks and signs before it reads otherwise, and the
-              aircraft does not leave until then.
+              <strong>It decides something.</strong> Another person looks and signs before it reads otherwise
+              {view.defect.state === 'closed' ? '.' : ', and the aircraft does not leave until then.'}
             </p>
           )}
           <CorrectedValue key={chosen} what={what} value={now} onValue={setNow} />

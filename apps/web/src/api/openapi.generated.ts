@@ -3884,7 +3884,7 @@ export interface components {
       struck: string | null;
       was: string | null;
     };
-    /** @description A correction that waits for a second person. Until then all reads as it was, and the aircraft does not leave. */
+    /** @description A correction that waits for a second person. Until then all reads as it was, and while the item is open the aircraft does not leave. */
     CorrectionWaiting: {
       /**
        * Format: date-time
