@@ -129,6 +129,11 @@ describe('where the operator settled that the program erases leavers', () => {
     expect(await scene.administrator.refused('POST', '/api/record/holds', again)).toMatchObject({
       code: 'under-hold',
     });
+    const naming = { kind: 'person', subject: ids['yorvin'] ?? '', reason: 'Yorvin is in a claim.' };
+    expect(await scene.administrator.refused('POST', '/api/record/holds', { body: naming })).toMatchObject({
+      code: 'invalid-input',
+      errors: [{ pointer: '/reason' }],
+    });
     const nobody = { body: { kind: 'defect', subject: aircraft, reason: 'None.' } };
     expect(await scene.administrator.refused('POST', '/api/record/holds', nobody)).toMatchObject({
       code: 'not-found',
@@ -138,6 +143,9 @@ describe('where the operator settled that the program erases leavers', () => {
   it('somebody whom nothing binds any longer is erased, listed and told of, and the record fits', async () => {
     const held = (await kept()).holds.find(({ kind }) => kind === 'person');
     const release = `/api/record/holds/${held?.id}/release`;
+    expect(await scene.administrator.refused('POST', release, { body: { reason: 'Vey is paid.' } })).toMatchObject({
+      code: 'invalid-input',
+    });
     await scene.administrator.post(release, { reason: 'The claim is settled.' });
     expect(await scene.administrator.refused('POST', release, { body: { reason: 'Again.' } })).toMatchObject({
       code: 'not-found',

@@ -108,8 +108,13 @@ function statementOf({ reference }: Member): string {
   return `I erase the personal data of the person chosen (reference ${reference.slice(0, 16)} in the record): name, licence number, sign-in, passkeys, addresses and the salt of the reference. It cannot be undone. The record and every signature stay, and name nobody.`;
 }
 
-function refuseNameIn(reason: string, { name, licenceNumber }: Member): void {
-  const words = [...name.split(/\s+/).filter((word) => word.length > 2), ...(licenceNumber ? [licenceNumber] : [])];
+/** @throws Problem where words that are kept for ever name the person they are about */
+export function refuseNameIn(reason: string, { name, licenceNumber }: Member): void {
+  const words = [
+    name,
+    ...name.split(/\s+/).filter((word) => word.length > 2),
+    ...(licenceNumber ? [licenceNumber] : []),
+  ];
   const named = words.some((word) => reason.toLowerCase().includes(word.toLowerCase()));
   if (!named) return;
   const why = 'names the person; it is kept for ever, so leave the name out';

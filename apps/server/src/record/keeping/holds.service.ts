@@ -5,6 +5,7 @@ import type { Called } from '../../http/called.js';
 import { once } from '../../http/once.js';
 import { Problem } from '../../http/problem.js';
 import { CLOCK, type Clock, STORE } from '../../http/tokens.js';
+import { refuseNameIn } from '../../people/erasures.service.js';
 import type { HoldBody, ReleaseHoldBody } from './holds.bodies.js';
 
 /** What is kept beyond its period until somebody releases it. */
@@ -36,6 +37,7 @@ export class HoldsService {
       if (held.some((one) => one.kind === kind && one.subjectId === subject)) {
         throw new Problem('under-hold', 'It is held already.');
       }
+      await refuseNamed(tx, kind, subject, reason);
       const now = this.now();
       await tx.keeping.hold({ kind, subjectId: subject, reason, placedAt: now, placedBy: session.personId });
       await this.recorded(tx, session.personId, 'hold.placed', {
@@ -51,8 +53,9 @@ export class HoldsService {
     return once(this.store, session, request, reply, async (tx) => {
       const hold = await tx.keeping.toRelease(id);
       if (hold === null || hold.releasedAt !== null) throw new Problem('not-found', 'Nothing is held under this id.');
-      await tx.keeping.release(id, hold.version, releasedBy(session.personId, reason, this.now()));
       const { kind, subjectId } = hold;
+      await refuseNamed(tx, kind, subjectId, reason);
+      await tx.keeping.release(id, hold.version, releasedBy(session.personId, reason, this.now()));
       await this.recorded(tx, session.personId, 'hold.released', {
         kind,
         subject: await recordedAs(tx, kind, subjectId),
@@ -80,6 +83,12 @@ export interface HoldView {
 
 function releasedBy(releasedBy: string, releasedBecause: string, releasedAt: string): Partial<HoldRow> {
   return { releasedAt, releasedBy, releasedBecause };
+}
+
+/** What is said of a person stands in the record in clear, where no erasure reaches it. */
+async function refuseNamed(tx: Tx, kind: HoldKind, subject: string, reason: string): Promise<void> {
+  const member = kind === 'person' ? await tx.people.member(subject) : null;
+  if (member) refuseNameIn(reason, member);
 }
 
 /** The record names a person by reference alone. */
