@@ -12,7 +12,7 @@ import {
   stepsMissingBefore,
 } from '#deferrals';
 import { type Card, type CardStep, type Measure, type Need, PAIRS, referenceInWords, statedNeeds } from '#mel';
-import { wordsOfResult, wordsOfUsed } from '../defects/words-of-card-act.js';
+import { secondInHistory, wordsOfResult, wordsOfUsed } from '../defects/words-of-card-act.js';
 import type { LastUsed } from './equipment-used.js';
 import type { AgainstManual } from './revisions.js';
 
@@ -80,7 +80,7 @@ function stepView(work: CardWork, step: CardStep, accounts: readonly AccountStan
 /** A wait or a run names its second person as it begins. */
 function secondOf(work: CardWork, step: CardStep): string | null {
   const named = actsOn(work, step.id).findLast((act) => act.kind === 'card-stepped' && act.second !== undefined);
-  return named?.kind === 'card-stepped' ? (named.second?.name ?? null) : null;
+  return named?.kind === 'card-stepped' && named.second ? secondInHistory(named.second) : null;
 }
 
 /** Which equipment, by its number: stated with the step, or as a wait or a run began. */

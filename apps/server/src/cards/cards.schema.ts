@@ -50,7 +50,7 @@ const step = object({
   done: orNull(
     object({
       by: text('Who.'),
-      second: orNull(text('Who was there as the second person, and signed.')),
+      second: orNull(text('Who was there as the second person: "Wick Straddock, who signed".')),
       used: list(text('Which equipment was used, by its number and calibration.')),
       at: instant('When'),
       words: text('What was read, counted or found.'),

@@ -1,4 +1,12 @@
-import type { Act, ActOf, EquipmentUsed, StepResult } from '#deferrals';
+import {
+  type Act,
+  type ActOf,
+  type Actor,
+  type EquipmentUsed,
+  isSignature,
+  type Signature,
+  type StepResult,
+} from '#deferrals';
 import { referenceInWords } from '#mel';
 
 export type CardActKind = 'card-started' | 'card-stepped' | 'card-inspected' | 'card-signed' | 'card-stopped';
@@ -11,7 +19,7 @@ export function wordsOfCardAct(act: ActOf<CardActKind>, acts: readonly Act[]): s
     case 'card-stepped':
       return [
         `${stepWords(act, acts)}: ${wordsOfResult(act.result)}`,
-        ...(act.second ? [`with ${act.second.name}, who signed`] : []),
+        ...(act.second ? [`with ${secondInHistory(act.second)}`] : []),
         ...(act.used ?? []).map((one) => `by ${wordsOfUsed(one)}`),
       ].join(', ');
     case 'card-inspected':
@@ -29,6 +37,10 @@ function stepWords({ work, step }: ActOf<'card-stepped' | 'card-inspected'>, act
   const steps = started?.kind === 'card-started' ? started.card.steps : [];
   return `Step "${steps.find(({ id }) => id === step)?.text ?? step}"`;
 }
+
+/** In records from before a second person signed, somebody was only named. */
+export const secondInHistory = (second: Actor | Signature): string =>
+  isSignature(second) ? `${second.name}, who signed` : second.name;
 
 /** "pressure gauge G-7, calibrated until 2026-03-01" */
 export const wordsOfUsed = ({ what, number, calibratedUntil }: EquipmentUsed): string =>

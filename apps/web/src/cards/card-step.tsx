@@ -18,7 +18,7 @@ export function CardStep(props: StepProps & { place: number; open: boolean; choo
         <span class={done ? 'soft' : 'strong'}>{step.text}</span>{' '}
         <span class="soft">
           {done
-            ? `${done.words}: ${done.by}${done.second === null ? '' : ` with ${done.second}, who signed`}${done.used.map((one) => `, by ${one}`).join('')}, ${withOffset(done.at, operator.base)}`
+            ? `${done.words}: ${done.by}${done.second === null ? '' : ` with ${done.second}`}${done.used.map((one) => `, by ${one}`).join('')}, ${withOffset(done.at, operator.base)}`
             : waitsFor.length > 0
               ? `waits for ${waitsFor.join(', ')}`
               : STATES[step.state]}

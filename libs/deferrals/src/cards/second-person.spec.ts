@@ -26,7 +26,7 @@ describe('a step that needs a second person', () => {
     const alone = refused(atLeak(), {});
     expect(alone.code).toBe('second-person-missing');
     expect(alone.message).toContain('(somebody at the pump switch), and Person tech names nobody');
-    expect(alone.next).toContain('sign in the form of this step with their own secret');
+    expect(alone.next).toContain('sign, in the form of this step, with their own secret');
   });
 
   it('is not begun with oneself, signed or not', () => {

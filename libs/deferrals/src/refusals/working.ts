@@ -54,7 +54,7 @@ export const WORKING_REFUSALS = {
   },
   'second-person-missing': {
     sentence: 'Step {step} needs a second person ({what}), and {name} names nobody.',
-    next: 'Have that person sign in the form of this step with their own secret, beside you. Alone this step is not begun.',
+    next: 'Have that person sign, in the form of this step, with their own secret. Alone this step is not begun.',
     paragraph: '145.A.45(e); 145.A.47 (from memory)',
   },
   'second-person-same': {
