@@ -48,9 +48,16 @@ export async function once(
   } catch (error) {
     if (error instanceof KeptMeanwhile) throw new Problem('idempotency-key-in-use', error.message);
     if (error instanceof StaleVersion) throw new Problem('changed-meanwhile', error.message);
+    if (isEnteredTwice(error)) throw new Problem('entered-meanwhile', 'It was not entered a second time.');
     throw error;
   }
 }
+
+/** What the database lets only one of two have who enter the same at the same moment. */
+const ONCE_EACH = ['hold_once', 'aircraft_registration', 'station_pkey', 'organisation_approval'];
+
+const isEnteredTwice = (error: unknown): boolean =>
+  error instanceof Error && 'constraint' in error && ONCE_EACH.includes(String(error.constraint));
 
 /** What proves the signer: another one each time, and never kept, not even as a hash. */
 const PROOFS = ['secret', 'passkey', 'signedOn'];

@@ -81,6 +81,11 @@ export const PROBLEMS = {
     title: 'Somebody changed it meanwhile',
     next: 'Read it again, look at what changed, and decide anew.',
   },
+  'entered-meanwhile': {
+    status: 409,
+    title: 'Somebody entered the same at the same moment',
+    next: 'Read it again: it is there already.',
+  },
   'idempotency-key-missing': {
     status: 400,
     title: 'Idempotency-Key is missing',
