@@ -6,6 +6,7 @@ import type { CorrectionAsked } from '../acts.js';
 import type { RowOffered } from '../context.js';
 import type { DefectLife } from '../defect-life.js';
 import { intervalsFor } from '../deferring/choose-basis.js';
+import { noEngineCounted } from '../deferring/no-engine-counted.js';
 import { notDownAlready } from '../deferring/not-down-already.js';
 import { Refusal } from '../refusal.js';
 import { asCorrected, withDetail } from './as-corrected.js';
@@ -29,7 +30,7 @@ export function admitUnit(life: DefectLife, said: Said, given: UnitOffered | und
   if (reads?.kind !== 'deferred' && reads?.kind !== 'row-changed') return;
   const { basis } = reads;
   if (basis.kind !== 'mel-row') return;
-  admitNoEngineCounted(life, said.now);
+  noEngineCounted(life, said.now);
   const item = { ...reads.item, units: unitsWith(life, said) };
   const { offered = null, installed = [], others = [] } = given ?? {};
   const unit = said.now;
@@ -45,14 +46,6 @@ export function admitUnit(life: DefectLife, said: Said, given: UnitOffered | und
     const other = now ?? 'nothing, since the MEL in force no longer offers it';
     throw new Refusal('interval-of-another-unit', { unit, defect, other, signed: basis.intervals });
   }
-}
-
-/** What one engine has used says nothing of another, and a limit that was signed is not counted anew. M.A.403(c). */
-function admitNoEngineCounted({ defect, limits }: DefectLife, unit: string): void {
-  const engine = limits
-    .map(({ clock }) => (clock?.kind === 'counted' ? clock.engine : undefined))
-    .find((one) => one !== undefined);
-  if (engine !== undefined) throw new Refusal('counted-by-engine', { defect, engine, unit });
 }
 
 const isTwice = (unit: string, units: readonly string[]): boolean => units.filter((one) => one === unit).length > 1;

@@ -119,6 +119,11 @@ describe('swapping the failed part to another position', () => {
     expect(refusalOf(() => transfer(life, { ...swap, toUnit: '1' }, context(at))).code).toBe('swap-among-failed');
   });
 
+  it('is refused where a limit counts the engine: what that one has used says nothing of the other', () => {
+    const counted = deferredAs({ category: 'A', interval: '125 engine-hours' }, '2026-01-26T10:00Z');
+    expect(refusalOf(() => transfer(counted, swap, context(at))).code).toBe('counted-by-engine');
+  });
+
   it('is refused from a unit that is not failed and to one that is not installed', () => {
     expect(refusalOf(() => transfer(moved, { ...swap, id: 't2' }, context(at))).code).toBe('unit-not-of-this-defect');
     expect(refusalOf(() => transfer(life, { ...swap, toUnit: '3' }, context(at))).code).toBe('unit-not-installed');

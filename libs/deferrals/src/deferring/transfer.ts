@@ -11,6 +11,7 @@ import type { DefectLife } from '../defect-life.js';
 import { admitUndone, thingsInWords } from '../leaving/left-items.js';
 import { Refusal } from '../refusal.js';
 import { needText } from '../writing-up/need-text.js';
+import { noEngineCounted } from './no-engine-counted.js';
 import { notDownAlready } from './not-down-already.js';
 
 export const transferred: ActRule<'transferred'> = {
@@ -73,6 +74,7 @@ export function transfer(life: DefectLife, command: Transfer, context: Context):
   }
   const item = life.item === null ? null : { ...life.item, units: unitsAfter(life.item.units, fromUnit, toUnit) };
   notDownAlready(life.defect, item, others);
+  noEngineCounted(life, toUnit);
   const said = { fromUnit, toUnit, parts, reason, moved };
   return decided(transferred, life, {
     kind: 'transferred',
