@@ -51,7 +51,7 @@ describe.each(answers)('the answer "$how"', ({ how, answer }) => {
     expect(refusalOf(() => answer(proceed(life, rectify(life, done, given)))).code).toBe('open-work');
     const panel: LeftItem = { id: 'p', kind: 'panel-open', where: '192BL', tag: 'T4', undo: 'close' };
     const left = proceed(life, leaveOnAircraft(life, { id: 'l', by, items: [panel] }, given));
-    expect(refusalOf(() => answer(left), 'still-left-on-the-aircraft').message).toContain('panel-open at 192BL (T4)');
+    expect(refusalOf(() => answer(left), 'still-left-on-the-aircraft').message).toContain('panel open at 192BL (T4)');
   });
 
   it('ends the life: nothing follows it', () => {

@@ -50,7 +50,7 @@ describe('what keeps the whole aircraft on the ground', () => {
   });
 
   it('is anything left on it that nobody owns', () => {
-    const orphan = ['lock-pin at gear 2 (7)'];
+    const orphan = ['lock pin at gear 2 (7)'];
     expect(orphans([entry(null)])).toEqual(orphan);
     expect(orphans([entry({ kind: 'defect', defect: 'D9' })])).toEqual(orphan);
     expect(orphans([entry({ kind: 'defect', defect: 'D1' })], [deferred])).toEqual(orphan);
@@ -62,7 +62,7 @@ describe('what keeps the whole aircraft on the ground', () => {
   it('is anything under a document from the instant at which it is over', () => {
     const permit = [entry({ kind: 'permit', reference: 'PF-12', until: '2026-01-28T00:00Z' })];
     expect(orphans(permit, [deferred], '2026-01-27T23:59Z')).toEqual([]);
-    expect(orphans(permit, [deferred], '2026-01-28T00:00Z')).toEqual(['lock-pin at gear 2 (7)']);
+    expect(orphans(permit, [deferred], '2026-01-28T00:00Z')).toEqual(['lock pin at gear 2 (7)']);
   });
 
   it('is a tool that is not returned, whoever it was issued for', () => {
@@ -77,7 +77,7 @@ describe('what keeps the whole aircraft on the ground', () => {
   it('is what a closed defect would still have on the aircraft, named once', () => {
     const closing = { how: 'raised in error' as const, at: RECORDED, by };
     const impossible = { ...withPin, closed: closing };
-    expect(orphans([entry({ kind: 'defect', defect: 'D1' })], [impossible])).toEqual(['lock-pin at gear 2 (7)']);
-    expect(orphans([], [impossible])).toEqual(['lock-pin at gear 2 (7)']);
+    expect(orphans([entry({ kind: 'defect', defect: 'D1' })], [impossible])).toEqual(['lock pin at gear 2 (7)']);
+    expect(orphans([], [impossible])).toEqual(['lock pin at gear 2 (7)']);
   });
 });

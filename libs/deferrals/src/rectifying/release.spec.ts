@@ -81,7 +81,7 @@ describe('releasing work to service', () => {
     const refusal = refusalOf(() => out(work(left)), 'still-left-on-the-aircraft');
     expect(refusal.facts).toEqual({
       defect: 'D1',
-      things: ['breaker at P11-C4 (c22)', 'lock-pin at servo 1 (pin7)'],
+      things: ['breaker at P11-C4 (c22)', 'lock pin at servo 1 (pin7)'],
     });
     expect(refusalOf(() => restore(work(left), { id: id(), by: tech, reference: 'AMM' }, given)).code).toBe(
       'still-left-on-the-aircraft',
