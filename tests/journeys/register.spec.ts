@@ -151,7 +151,7 @@ describe('what stays of it', () => {
     const { registration } = await view();
     const { code, stdout } = await run(['left', '--aircraft', registration, '--database', server.ownerUrl]);
     expect(code).toBe(0);
-    expect(stdout).toContain('lock-pin at gear 2 (PIN-7), for modification MOD 27-114');
+    expect(stdout).toContain('lock pin at gear 2 (PIN-7), for modification MOD 27-114');
     expect(await run(['left', '--aircraft', 'Q-NONE', '--database', server.ownerUrl])).toMatchObject({ code: 2 });
   });
 

@@ -1,4 +1,6 @@
 /** The register of an aircraft in words, as somebody prints it and takes it to the aircraft. */
+import { thingInWords } from '#deferrals';
+
 export interface LeftLine {
   kind: string;
   where: string;
@@ -33,7 +35,7 @@ function lineWords({ kind, where, tag, undo, owner, alsoFor, under, fittedBy, fi
   const also = alsoFor.map(({ number }) => ` and for ${number}`).join('');
   const by = under === null ? '' : `, ${under}`;
   return [
-    `- ${kind} at ${where} (${tag}), for ${owner}${also}`,
+    `- ${thingInWords({ kind, where, tag })}, for ${owner}${also}`,
     `    to undo: ${undo}`,
     `    left by ${fittedBy}, ${fittedAt.slice(0, 16)}Z${by}`,
   ].join('\n');

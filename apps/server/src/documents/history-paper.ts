@@ -1,3 +1,4 @@
+import { thingInWords } from '#deferrals';
 import type { ProofFile, SignedHead } from '#record';
 import type { DefectViews } from '../defects/defect-views.service.js';
 import { baseTime } from '../record/base-time.js';
@@ -81,7 +82,7 @@ function defectPart(paper: Paper, { defect, arithmetic, history, left, waiting }
     paper.text(`${lastDay === null ? '' : `Last day ${lastDay} (days of ${defect.deadline.base}). `}${words}`);
   }
   if (arithmetic) paper.text(`Counted: ${arithmetic}`, { points: 8 });
-  for (const item of left) paper.text(`Left on the aircraft: ${item.kind} at ${item.where} (${item.tag})`);
+  for (const item of left) paper.text(`Left on the aircraft: ${thingInWords(item)}`);
   for (const { field, was, now, by } of waiting) {
     const words = `Waits for a second look, since ${by} says that it is mistyped: ${field} reads ${was ?? 'nothing'} and should read ${now}`;
     paper.text(words, { font: 'strong' });

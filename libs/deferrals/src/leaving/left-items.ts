@@ -53,7 +53,7 @@ export function nothingLeft({ defect, left }: DefectLife): void {
   if (left.length > 0) throw new Refusal('still-left-on-the-aircraft', { defect, things: thingsInWords(left) });
 }
 
-export function thingInWords({ kind, where, tag }: Pick<LeftItem, 'kind' | 'where' | 'tag'>): string {
+export function thingInWords({ kind, where, tag }: Record<'kind' | 'where' | 'tag', string>): string {
   return `${kind.replaceAll('-', ' ')} at ${where} (${tag})`;
 }
 
