@@ -33,7 +33,8 @@ export function ErasedBox({ answer: { person, list, written } }: { answer: Schem
         Erased: {person.name}
       </h2>
       <p class={list.written ? '' : 'strong'}>{list.says}</p>
-      <WrittenNames found={written} />
+      {/* The name that was looked for is gone from this page as well. */}
+      <WrittenNames found={{ ...written, words: [] }} />
     </div>
   );
 }
