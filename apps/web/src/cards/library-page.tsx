@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Schemas } from '../api/client.js';
 import { useAct } from '../api/use-act.js';
 import { carryOver } from '../shell/announce.js';
+import { FileField } from '../shell/file-field.js';
 import { Page } from '../shell/page.js';
 import { ProblemBox } from '../shell/problem-box.js';
 
@@ -31,16 +32,7 @@ export function LibraryPage() {
         that was started goes on by the card as it read then.
       </p>
       <form onSubmit={(event) => void submit(event)}>
-        <div class="field">
-          <label for="library-file">The file</label>
-          <input
-            id="library-file"
-            type="file"
-            accept=".yaml,.yml,.json"
-            required
-            onChange={(event) => setFile(event.currentTarget.files?.[0] ?? null)}
-          />
-        </div>
+        <FileField id="library-file" onFile={setFile} />
         <ProblemBox problem={problem} />
         <div class="buttons">
           <button class="main" disabled={sending}>

@@ -4,6 +4,7 @@ import { useAct } from '../api/use-act.js';
 import { useRead } from '../api/use-read.js';
 import { useSession } from '../session/session.js';
 import { announce } from '../shell/announce.js';
+import { FileField } from '../shell/file-field.js';
 import { Page } from '../shell/page.js';
 import { ProblemBox } from '../shell/problem-box.js';
 import { Read } from '../shell/reading.js';
@@ -57,6 +58,8 @@ function LoadForm({ loaded }: { loaded(): Promise<void> }) {
   async function submit(event: Event): Promise<void> {
     event.preventDefault();
     if (file === null) return;
+    // What the last load warned of says nothing of this one.
+    setWarnings([]);
     const body = { file: file.name, text: await file.text() };
     const answer = await send<Schemas['MelLoaded']>({ method: 'POST', path: '/mel', body });
     if (!answer) return;
@@ -72,16 +75,7 @@ function LoadForm({ loaded }: { loaded(): Promise<void> }) {
         A file for one aircraft type, YAML or JSON. It is checked whole: a bad one loads nothing, and every error is
         named. A good one comes into force at once; what is deferred stays under the row that was signed.
       </p>
-      <div class="field">
-        <label for="mel-file">The file</label>
-        <input
-          id="mel-file"
-          type="file"
-          accept=".yaml,.yml,.json"
-          required
-          onChange={(event) => setFile(event.currentTarget.files?.[0] ?? null)}
-        />
-      </div>
+      <FileField id="mel-file" onFile={setFile} />
       <ProblemBox problem={problem} />
       {warnings.length > 0 && (
         <section role="status">

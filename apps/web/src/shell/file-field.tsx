@@ -1,0 +1,20 @@
+interface FileFieldProps {
+  id: string;
+  onFile(file: File | null): void;
+}
+
+/** One file of text, YAML or JSON, that is read here and sent as text. */
+export function FileField({ id, onFile }: FileFieldProps) {
+  return (
+    <div class="field">
+      <label for={id}>The file</label>
+      <input
+        id={id}
+        type="file"
+        accept=".yaml,.yml,.json"
+        required
+        onChange={(event) => onFile(event.currentTarget.files?.[0] ?? null)}
+      />
+    </div>
+  );
+}
