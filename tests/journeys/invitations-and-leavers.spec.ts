@@ -71,4 +71,36 @@ describe('an invitation', () => {
     await change('wil', 'unlock');
     expect((await operatorsOf('wil')).map(({ roles }) => roles)).toEqual([['administrator']]);
   });
+
+  it('is taken up once by somebody who takes up several at the same moment, new here or back', async () => {
+    const names = { code: 'QOT', name: 'Otherhouse', administrator: 'Otto Lind', 'sign-in': 'otto' };
+    const other = await house.add({ ...names, preset: 'faa', base: 'UTC' });
+    await house.enter('otto', firstSecretIn(other.stdout));
+    const otto = house.as('otto');
+    for (const round of ['new', 'back']) {
+      const made = Array.from({ length: 4 }, () =>
+        otto.post<Shapes['InvitationMade']>('/api/invitations', { roles: ['technician'] }),
+      );
+      const codes = (await Promise.all(made)).map(({ body }) => body.code ?? '');
+      const { statement } = (await look('ada', codes[0] ?? '')).body;
+      const ada = await signIn('ada');
+      const taken = await Promise.all(
+        codes.map((code) =>
+          ada.send<{ type?: string }>('POST', '/api/session/memberships', taking('ada', code, statement)),
+        ),
+      );
+      const refused = taken.filter(({ status }) => status !== 200);
+      expect(
+        refused.map(({ body }) => body.type?.split('/').at(-1)),
+        round,
+      ).toEqual(['works-here', 'works-here', 'works-here']);
+      const { invitations } = await otto.get<Shapes['Invitations']>('/api/invitations');
+      expect(invitations).toHaveLength(3);
+      for (const { id } of invitations) await otto.post(`/api/invitations/${id}/withdrawal`, undefined);
+      const { people } = await otto.get<Shapes['Members']>('/api/people');
+      const [member, ...more] = people.filter(({ name }) => name === 'Ada Brenn');
+      expect([member?.works, more]).toEqual([true, []]);
+      if (round === 'new') await otto.post(`/api/people/${member?.id}/leaving`, { reason: 'Contract over.' });
+    }
+  });
 });

@@ -1,7 +1,7 @@
 /** One unsafe request, done once, in one transaction: the change, its record and the answer stand or fall together. */
 import { createHash } from 'node:crypto';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { KeptMeanwhile, type Store, StaleVersion, type Tx } from '#store';
+import { KeptMeanwhile, type Store, type Tx } from '#store';
 import { checkBody } from './body-hygiene.js';
 import { etag, idempotencyKey } from './headers.js';
 import { Problem } from './problem.js';
@@ -47,14 +47,20 @@ export async function once(
     return JSON.parse(kept.body) as object;
   } catch (error) {
     if (error instanceof KeptMeanwhile) throw new Problem('idempotency-key-in-use', error.message);
-    if (error instanceof StaleVersion) throw new Problem('changed-meanwhile', error.message);
     if (isEnteredTwice(error)) throw new Problem('entered-meanwhile', 'It was not entered a second time.');
     throw error;
   }
 }
 
 /** What the database lets only one of two have who enter the same at the same moment. */
-const ONCE_EACH = ['hold_once', 'aircraft_registration', 'station_pkey', 'organisation_approval'];
+const ONCE_EACH = [
+  'hold_once',
+  'aircraft_registration',
+  'station_pkey',
+  'organisation_approval',
+  'authorisation_number',
+  'manual_revision_once',
+];
 
 const isEnteredTwice = (error: unknown): boolean =>
   error instanceof Error && 'constraint' in error && ONCE_EACH.includes(String(error.constraint));

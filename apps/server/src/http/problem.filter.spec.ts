@@ -2,6 +2,7 @@ import type { ArgumentsHost } from '@nestjs/common';
 import { pino } from 'pino';
 import { expect, it } from 'vitest';
 import { EvaluatorsDisagree } from '#dispatch';
+import { StaleVersion } from '#store';
 import { situationOf } from '../../../../tests/support/small-mel.js';
 import { ProblemFilter } from './problem.filter.js';
 
@@ -55,4 +56,10 @@ it('what nobody foresaw is answered without its inside', () => {
   expect(body).toContain('/api/problems/internal-error');
   expect(body).not.toContain('the inside');
   expect(logged).toMatchObject([{ err: { message: 'the inside' } }]);
+});
+
+it('a row that somebody else changed at the same moment is no error of the server', () => {
+  const { status, told, logged } = caught(new StaleVersion('membership', 'somebody', 3));
+  expect([status, logged]).toEqual([412, []]);
+  expect(told).toMatchObject({ type: '/api/problems/changed-meanwhile' });
 });

@@ -4,6 +4,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { Logger } from 'pino';
 import { Refusal } from '#deferrals';
 import { EvaluatorsDisagree } from '#dispatch';
+import { StaleVersion } from '#store';
 import { Problem, type ProblemBody, refusalBody } from './problem.js';
 import { LOGGER } from './tokens.js';
 
@@ -22,6 +23,7 @@ export class ProblemFilter implements ExceptionFilter {
   private bodyOf(thrown: unknown, request: FastifyRequest): ProblemBody {
     if (thrown instanceof Problem) return thrown.body();
     if (thrown instanceof Refusal) return refusalBody(thrown);
+    if (thrown instanceof StaleVersion) return new Problem('changed-meanwhile', thrown.message).body();
     if (thrown instanceof EvaluatorsDisagree) return this.disagreement(thrown, request).body();
     const known = problemOfFramework(thrown, request);
     if (known) return known.body();

@@ -76,6 +76,7 @@ export class InvitationsService {
     const { operatorId, operatorName, row } = await this.found(person, code);
     const proof = await this.signIn.proveFor(person, sign, statementOf(operatorName, row.roles), request);
     await this.store.withOperator(operatorId, person.personId, async (tx) => {
+      await tx.people.holdMembership(person.personId);
       const held = await tx.invitations.toChange(row.id);
       const now = this.now();
       if (!held || !(await this.good(tx, held))) throw notGood();

@@ -53,6 +53,13 @@ export class People {
     return { id, reference };
   }
 
+  /** Holds whether somebody works here for the rest of the transaction: of two who let the same person in, one is later. */
+  async holdMembership(personId: string): Promise<void> {
+    const name = JSON.stringify(['membership', this.tx.operatorId, personId]);
+    await this.tx.query('select pg_advisory_xact_lock(hashtextextended($1, 0))', [name]);
+    this.tx.forget();
+  }
+
   /** Makes a person a member of this operator. */
   async join(membership: Fresh<MembershipRow>): Promise<void> {
     this.tx.forget();
