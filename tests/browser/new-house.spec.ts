@@ -187,4 +187,16 @@ it('somebody of another house is invited by a code, and takes it up signed', asy
   expect(await faults(office)).toEqual([]);
   await office.getByRole('button', { name: 'Sign: work for Otherhouse' }).click();
   await office.getByRole('link', { name: 'Change operator' }).waitFor();
+  await otto.getByLabel('technician').locator('visible=true').check();
+  await otto.getByRole('button', { name: 'Make the invitation' }).click();
+  await otto.getByText(/^Waits to be taken up, as technician/).waitFor();
+  const house = (await site.server.store.operatorsServed()).find((one) => one.code === 'QOT');
+  await site.server.store.withOperator(house?.id ?? '', null, async (tx) => {
+    for (const { id, version } of await tx.invitations.open())
+      await tx.invitations.change(id, version, { untilAt: new Date().toISOString() });
+  });
+  await otto.reload();
+  await otto.getByText('Invite somebody who has an account').click();
+  await otto.getByText('Lets nobody in: its time is over').waitFor();
+  expect(await faults(otto)).toEqual([]);
 });

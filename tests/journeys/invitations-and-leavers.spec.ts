@@ -4,10 +4,12 @@ import type { Shapes } from '../support/api-client.js';
 import { firstSecretIn, NewHouse } from './new-house-scene.js';
 
 let house: NewHouse;
+/** How far the server's clock is ahead, in milliseconds. */
+let ahead = 0;
 const ids: Record<string, string> = {};
 
 beforeAll(async () => {
-  house = await NewHouse.begin();
+  house = await NewHouse.begin({ now: () => new Date(Date.now() + ahead).toISOString() });
   await house.enter('ada', firstSecretIn((await house.add()).stdout));
   for (const name of ['xan', 'yve', 'wil'])
     ids[name] = await house.account(name, `${name} Arden`, ['administrator', 'technician']);
@@ -31,6 +33,11 @@ const look = async (name: string, code: string) =>
 const taking = (name: string, code: string, statement: string) => ({
   body: { code, sign: { secret: house.as(name).secret, statement } },
 });
+/** Why each of those in sight lets nobody in. */
+const notUsable = async () => {
+  const { invitations } = await house.as('ada').get<Shapes['Invitations']>('/api/invitations');
+  return invitations.map((one) => one.notUsable);
+};
 const operatorsOf = async (name: string) =>
   (await (await signIn(name)).get<Shapes['SessionView']>('/api/session')).operators;
 
@@ -45,18 +52,21 @@ describe('an invitation', () => {
     const refused = await xan.refused('POST', '/api/session/memberships', taking('xan', code, statement));
     expect(refused.code).toBe('invitation-not-good');
     expect(await operatorsOf('xan')).toEqual([]);
+    expect(await notUsable()).toEqual(['whoever made it does not work here any longer']);
   });
 
   it('is good while whoever made it is an administrator, and not locked', async () => {
     const code = await invites('yve');
     const good = async () => (await look('xan', code)).status;
     expect(await good()).toBe(200);
+    const why = async () => (await notUsable())[0];
+    expect(await why()).toBeNull();
     await change('yve', 'lock');
-    expect(await good()).toBe(404);
+    expect([await good(), await why()]).toEqual([404, 'whoever made it is locked']);
     await change('yve', 'unlock');
-    expect(await good()).toBe(200);
+    expect([await good(), await why()]).toEqual([200, null]);
     await change('yve', 'roles', { roles: ['technician'] });
-    expect(await good()).toBe(404);
+    expect([await good(), await why()]).toEqual([404, 'whoever made it is no administrator any longer']);
   });
 
   it('opens no lock: who comes back is locked as before, until an administrator unlocks', async () => {
@@ -102,5 +112,18 @@ describe('an invitation', () => {
       expect([member?.works, more]).toEqual([true, []]);
       if (round === 'new') await otto.post(`/api/people/${member?.id}/leaving`, { reason: 'Contract over.' });
     }
+  });
+
+  it('that nobody took up in its time stays in sight, with why it is not good, until it is withdrawn', async () => {
+    const before = await notUsable();
+    const { statement } = (await look('yve', await invites('ada'))).body;
+    expect(statement).toContain('I take up the invitation');
+    expect(await notUsable()).toEqual([null, ...before]);
+    ahead = 73 * 3_600_000;
+    const ada = await house.client(house.as('ada').secret).signIn('ada', 'QNW');
+    const { invitations } = await ada.get<Shapes['Invitations']>('/api/invitations');
+    expect(invitations.map((one) => one.notUsable)).toEqual([null, ...before].map(() => 'its time is over'));
+    for (const { id } of invitations) await ada.post(`/api/invitations/${id}/withdrawal`, undefined);
+    expect((await ada.get<Shapes['Invitations']>('/api/invitations')).invitations).toEqual([]);
   });
 });

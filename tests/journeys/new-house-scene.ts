@@ -1,7 +1,7 @@
 /** A house that begins with nothing: its server, its command, and its people as they come. All of it invented. */
 import { run } from '../../apps/cli/src/run.js';
 import { ApiClient, type Shapes } from '../support/api-client.js';
-import { runningServer, type RunningServer } from '../support/running-server.js';
+import { type RunningOptions, runningServer, type RunningServer } from '../support/running-server.js';
 
 const OWN = 'nine lanterns over a quiet harbour';
 
@@ -21,8 +21,8 @@ export class NewHouse {
   private constructor(readonly server: RunningServer) {}
 
   /** An empty database and a server on it. */
-  static async begin(): Promise<NewHouse> {
-    return new NewHouse(await runningServer());
+  static async begin(options: Pick<RunningOptions, 'now'> = {}): Promise<NewHouse> {
+    return new NewHouse(await runningServer(options));
   }
 
   proviso(...line: string[]) {

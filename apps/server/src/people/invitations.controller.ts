@@ -30,7 +30,7 @@ export class InvitationsController {
 
   @Roles('administrator')
   @Get('invitations')
-  @ApiOperation({ summary: 'Invitations that may still be taken up.' })
+  @ApiOperation({ summary: 'Invitations that were neither taken up nor withdrawn, with why one lets nobody in.' })
   @ApiOkResponse({ schema: ref('Invitations') })
   list(@CurrentSession() { operatorId, personId }: Session): Promise<object> {
     return this.store.withOperator(operatorId, personId, (tx) => this.invitations.open(tx));

@@ -33,8 +33,10 @@ export class InvitationsService {
     private readonly signIn: SignInService,
   ) {}
 
+  /** Also those that let nobody in, with why: they stay in sight until somebody withdraws them. */
   async open(tx: Tx) {
-    return { invitations: (await tx.invitations.open(this.now())).map(line) };
+    const rows = await tx.invitations.open();
+    return { invitations: await Promise.all(rows.map((row) => this.line(tx, row))) };
   }
 
   /** The code is told with the first answer and kept nowhere. */
@@ -50,7 +52,7 @@ export class InvitationsService {
       const id = await tx.invitations.add({ ...row, invitedBy: session.personId });
       await this.record(tx, session.personId, 'person.invited', { invitation: id, roles: body.roles, untilAt });
       code = `${(await tx.operators.current()).code}-${letters}`;
-      return { status: 201, body: { invitation: { id, roles: body.roles, untilAt } } };
+      return { status: 201, body: { invitation: { id, roles: body.roles, untilAt, notUsable: null } } };
     });
     return { ...answer, code };
   }
@@ -58,10 +60,11 @@ export class InvitationsService {
   withdraw({ session, request, reply, id }: Called): Promise<object> {
     return once(this.store, session, request, reply, async (tx) => {
       const row = await tx.invitations.toChange(id);
-      if (!row || !this.stands(row)) throw new Problem('not-found', `No invitation ${id} waits here.`);
+      if (!row || isClosed(row)) throw new Problem('not-found', `No invitation ${id} waits here.`);
+      const invitation = await this.line(tx, row);
       await tx.invitations.change(id, row.version, { withdrawnAt: this.now() });
       await this.record(tx, session.personId, 'person.invitation-withdrawn', { invitation: id });
-      return { status: 200, body: { invitation: line(row) } };
+      return { status: 200, body: { invitation } };
     });
   }
 
@@ -124,15 +127,26 @@ export class InvitationsService {
     });
   }
 
-  /** It is worth what its maker is now: somebody who left lets nobody in any longer, least of all themselves. */
   private async good(tx: Tx, row: InvitationRow): Promise<boolean> {
-    const maker = await tx.people.member(row.invitedBy);
-    const invites = maker?.lockedAt === null && maker.roles.includes('administrator') && works(maker, this.now());
-    return invites && this.stands(row);
+    return !isClosed(row) && (await this.notUsable(tx, row)) === null;
   }
 
-  private stands({ takenUpAt, withdrawnAt, untilAt }: InvitationRow): boolean {
-    return takenUpAt === null && withdrawnAt === null && this.now() < untilAt;
+  /**
+   * Why one that was neither taken up nor withdrawn lets nobody in; null where it does. It is worth what its maker is now:
+   * somebody who left lets nobody in any longer, least of all themselves.
+   */
+  private async notUsable(tx: Tx, { untilAt, invitedBy }: InvitationRow): Promise<string | null> {
+    const now = this.now();
+    const maker = await tx.people.member(invitedBy);
+    if (now >= untilAt) return 'its time is over';
+    if (maker === null || !works(maker, now)) return 'whoever made it does not work here any longer';
+    if (maker.lockedAt !== null) return 'whoever made it is locked';
+    return maker.roles.includes('administrator') ? null : 'whoever made it is no administrator any longer';
+  }
+
+  private async line(tx: Tx, row: InvitationRow) {
+    const { id, roles, untilAt } = row;
+    return { id, roles, untilAt, notUsable: await this.notUsable(tx, row) };
   }
 
   private record(
@@ -153,7 +167,7 @@ export class InvitationsService {
   }
 }
 
-const line = ({ id, roles, untilAt }: InvitationRow) => ({ id, roles, untilAt });
+const isClosed = ({ takenUpAt, withdrawnAt }: InvitationRow): boolean => takenUpAt !== null || withdrawnAt !== null;
 
 function statementOf(operator: string, roles: readonly string[]): string {
   return `I take up the invitation of ${operator} and work for it from now on as ${roles.join(', ')}.`;

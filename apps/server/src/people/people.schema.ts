@@ -96,6 +96,7 @@ export const PEOPLE_SHAPES: Record<string, Shape> = {
     id: text('id'),
     roles: list(text('role')),
     untilAt: instant('Until when it may be taken up'),
+    notUsable: orNull(text('Why it lets nobody in: "whoever made it is locked"; null where it may be taken up.')),
   }),
   Invitations: object({ invitations: list(ref('InvitationLine')) }),
   InvitationMade: object({

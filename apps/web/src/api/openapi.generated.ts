@@ -1668,7 +1668,7 @@ export interface paths {
       path?: never;
       cookie?: never;
     };
-    /** Invitations that may still be taken up. */
+    /** Invitations that were neither taken up nor withdrawn, with why one lets nobody in. */
     get: operations['InvitationsController_list'];
     put?: never;
     /** Invite somebody who has an account here already. The code is told once; it names nobody. */
@@ -5010,6 +5010,7 @@ export interface components {
     InvitationLine: {
       /** @description id */
       id: string;
+      notUsable: string | null;
       roles: string[];
       /**
        * Format: date-time

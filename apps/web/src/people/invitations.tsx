@@ -63,7 +63,7 @@ export function Invitations() {
 }
 
 function Waiting({
-  invitation: { id, roles, untilAt },
+  invitation: { id, roles, untilAt, notUsable },
   changed,
 }: {
   invitation: Made['invitation'];
@@ -76,7 +76,8 @@ function Waiting({
   }
   return (
     <>
-      Waits to be taken up, as {roles.map(roleWords).join(', ')}, until {withOffset(untilAt, operator.base)}.{' '}
+      {notUsable === null ? 'Waits to be taken up' : <strong>Lets nobody in: {notUsable}</strong>}, as{' '}
+      {roles.map(roleWords).join(', ')}, until {withOffset(untilAt, operator.base)}.{' '}
       <button type="button" class="quiet" disabled={sending} onClick={() => void withdraw()}>
         Withdraw it
       </button>

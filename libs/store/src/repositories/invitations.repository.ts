@@ -19,10 +19,10 @@ export class Invitations {
     return this.tx.read(InvitationTable, 'code_hash = $2 for update', [codeHash]).then(([row]) => row ?? null);
   }
 
-  /** Those that may still be taken up, the newest first. */
-  open(at: string): Promise<InvitationRow[]> {
-    const standing = 'taken_up_at is null and withdrawn_at is null and until_at > $2 order by invited_at desc, id';
-    return this.tx.read(InvitationTable, standing, [at]);
+  /** Those that were neither taken up nor withdrawn, the newest first. */
+  open(): Promise<InvitationRow[]> {
+    const standing = 'taken_up_at is null and withdrawn_at is null order by invited_at desc, id';
+    return this.tx.read(InvitationTable, standing);
   }
 
   /** @throws StaleVersion */
