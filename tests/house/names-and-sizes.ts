@@ -30,6 +30,12 @@ const SILENCED = new RegExp(`lint-${'disable'}(-next-line|-line)?([^\n*]*)`, 'g'
 const LAWFUL =
   /restricted|no-cycle|dynamic-require|explicit-any|consistent-type|no-eval|implied-eval|new-func|default-export|-tests|ts-comment|warning/;
 
+const STORES = /^(libs\/store|apps\/(server|cli))\/src\/(?!.*\.spec\.).*\.ts$/;
+/** What makes TypeORM begin and end a transaction of its own on a connection where ours is open. */
+const ENDS_A_TRANSACTION =
+  /\.\s*(save|softRemove|recover|getRepository|getTreeRepository|withRepository|startTransaction|commitTransaction|useTransaction)\s*[(<]|\bmanager\s*[?!]?\s*\.\s*(remove|transaction)\s*[(<]/;
+const MAKES_A_TX = /\bnew Tx\s*\(/;
+
 /** One line may silence one rule of taste by its name; nothing silences a law, a file, or everything. */
 function switchesTheLawOff(code: string): boolean {
   return [...code.matchAll(SILENCED)].some(([, reach, rules = '']) => {
@@ -110,6 +116,18 @@ export const HOUSE_LAWS: HouseLaw[] = [
     advice: 'A pure lib does not look for files beside itself. Import the content, or take it as an argument.',
     broken: (root) =>
       projectFiles(root).filter((path) => PURE.test(path) && text(root, path).includes('import.meta')),
+  },
+  {
+    law: 'a-transaction-ends-once',
+    advice:
+      'Ask for one row at a time by tx.insert and tx.change, or manager.insert, update and delete: save, remove and a transaction inside one would commit half of it. Begin one with store.withOperator, or inTransactionOf as the owner: nothing that was sent is lost there.',
+    broken: (root) =>
+      projectFiles(root)
+        .filter((path) => STORES.test(path))
+        .filter((path) => {
+          const code = text(root, path);
+          return ENDS_A_TRANSACTION.test(code) || (MAKES_A_TX.test(code) && path !== 'libs/store/src/store.ts');
+        }),
   },
   {
     law: 'ci-run-is-executable',

@@ -1,6 +1,6 @@
 /** Questions that go out together: in the order in which they were asked, prepared once, and none after the end. */
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { lockAircraft, StaleVersion, type Store, type Tx } from '#store';
+import { createOperator, listOperators, lockAircraft, StaleVersion, type Store, type Tx } from '#store';
 import { freshDatabase, type FreshDatabase } from '../support/postgres.js';
 import { anOperator, openedStore, writeUp, type AnOperator } from './an-operator.js';
 
@@ -123,4 +123,19 @@ it('a question is prepared once on a connection, and asked again by its name', a
   expect(await prepared()).toMatchObject([{ asked: 2 }]);
   expect(await prepared()).toMatchObject([{ asked: 4 }]);
   await one.close();
+});
+
+it('an operator is made whole or not at all, also where what was sent without waiting fails', async () => {
+  const asked = { code: 'TB', name: 'Operator TB', invented: true, base: 'UTC', settings: {} };
+  const made = createOperator(database.ownerUrl, asked, (tx) => {
+    const append = tx.record.append.bind(tx.record);
+    tx.record.append = async (entry) => {
+      const appended = await append(entry);
+      tx.send(tx.query('select 1 / 0'));
+      return appended;
+    };
+    return Promise.resolve();
+  });
+  await expect(made).rejects.toThrow('division by zero');
+  expect((await listOperators(database.ownerUrl)).map(({ code }) => code)).toEqual(['TA']);
 });

@@ -1,8 +1,7 @@
 import { dataSource } from './data-source.js';
 import { newId } from './ids.js';
 import { tellAllRows } from './record/tell-rows.js';
-import { Tx } from './store.js';
-import { connectionOf } from './transaction.js';
+import { inTransactionOf, type Tx } from './store.js';
 import { OperatorTable, type OperatorRow } from './rows/operator.row.js';
 
 /**
@@ -18,13 +17,13 @@ export async function createOperator(
   const id = operator.id ?? newId();
   const source = await dataSource(ownerUrl, { connections: 1 }).initialize();
   try {
-    await source.transaction(async (manager) => {
-      await manager.query("select set_config('app.operator', $1, true)", [id]);
-      await manager.insert(OperatorTable, { ...operator, id } as object);
-      const tx = new Tx(manager, await connectionOf(manager), id, null, new Map());
-      await begin(tx);
-      await tellAllRows(tx);
-    });
+    await source.transaction((manager) =>
+      inTransactionOf(manager, id, async (tx) => {
+        await manager.insert(OperatorTable, { ...operator, id } as object);
+        await begin(tx);
+        await tellAllRows(tx);
+      }),
+    );
   } finally {
     await source.destroy();
   }
@@ -35,7 +34,7 @@ export async function createOperator(
 export async function listOperators(ownerUrl: string): Promise<OperatorRow[]> {
   const source = await dataSource(ownerUrl, { connections: 1 }).initialize();
   try {
-    return await source.getRepository(OperatorTable).find({ order: { code: 'ASC' } });
+    return await source.manager.find(OperatorTable, { order: { code: 'ASC' } });
   } finally {
     await source.destroy();
   }

@@ -2,8 +2,7 @@ import type { DataSource } from 'typeorm';
 import { dataSource } from './data-source.js';
 import { dropJobs, setUpJobs } from './jobs/set-up-jobs.js';
 import { tellAllRows } from './record/tell-rows.js';
-import { Tx } from './store.js';
-import { connectionOf } from './transaction.js';
+import { inTransactionOf } from './store.js';
 import { migrations } from './migrations/index.js';
 
 /** Any number that nothing else in the database locks on. */
@@ -34,10 +33,7 @@ export async function migrate(ownerUrl: string, { upTo = migrations.length } = {
 /** Of a database that is older than the entries which tell rows. */
 async function tellOlderRows(source: DataSource): Promise<void> {
   for (const { id } of await source.query<{ id: string }[]>('select id from recorded_operators()')) {
-    await source.transaction(async (manager) => {
-      await manager.query("select set_config('app.operator', $1, true)", [id]);
-      await tellAllRows(new Tx(manager, await connectionOf(manager), id, null, new Map()));
-    });
+    await source.transaction((manager) => inTransactionOf(manager, id, tellAllRows));
   }
 }
 

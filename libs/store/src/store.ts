@@ -89,6 +89,27 @@ const LONGEST_WAIT_MS = 5_000;
 
 const uuid = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 
+/**
+ * For one operator, in a transaction that TypeORM began as the owner and ends itself: whatever was sent is done before it
+ * ends, or fails it. The database would roll back what holds a failure, and TypeORM would take that for done.
+ */
+export async function inTransactionOf(
+  manager: EntityManager,
+  operatorId: string,
+  work: (tx: Tx) => Promise<void>,
+): Promise<void> {
+  await manager.query("select set_config('app.operator', $1, true)", [operatorId]);
+  const tx = new Tx(manager, await connectionOf(manager), operatorId, null, new Map());
+  try {
+    await work(tx);
+    await tx.settled();
+  } catch (error) {
+    throw await tx.firstFailure(error);
+  } finally {
+    tx.end();
+  }
+}
+
 /** The database as the server sees it. Open one for the whole process. */
 export class Store {
   readonly identity: Identity;
@@ -156,10 +177,7 @@ export class Store {
       return result;
     } catch (error) {
       tx.end();
-      const first = await tx.settled().then(
-        () => error,
-        (earlier: unknown) => earlier,
-      );
+      const first = await tx.firstFailure(error);
       // The connection may be what failed; why the work did says more.
       await connection.query('ROLLBACK').catch(() => undefined);
       throw first;

@@ -122,6 +122,14 @@ export class Transaction {
     await Promise.all(this.sent);
   }
 
+  /** Why the work failed: what was sent before may have failed first, and says more. */
+  firstFailure(error: unknown): Promise<unknown> {
+    return this.settled().then(
+      () => error,
+      (earlier: unknown) => earlier,
+    );
+  }
+
   /** Nothing more is asked: the connection goes to somebody else. What runs on after a failure comes too late. */
   end(): void {
     this.isOver = true;
