@@ -117,3 +117,36 @@ it('the inspector finds the first words right, and signs that they stay', async 
   await inspector.locator('.history').getByText('Stays as written, the unit, not "L" in place of "R"').waitFor();
   expect(await inspector.getByText('Waits for a second look').count()).toBe(0);
 });
+
+it('what is left under a document stays as written: whoever asked takes the correction back on its page', async () => {
+  const { defect } = await tech.get<Shapes['DefectView']>(`/api/defects/${item}`);
+  const at = (path: string): string => `/api/aircraft/${defect.aircraft}/left${path}`;
+  async function act(address: string, of: string, body: object): Promise<void> {
+    const { etag } = await tech.send('GET', at(''));
+    const { statement } = await tech.get<Shapes['Statement']>(at(`/statement?act=${of}`));
+    await tech.post(
+      at(`/${address}`),
+      { ...body, sign: { secret: tech.secret, statement } },
+      { ifMatch: etag ?? '' },
+    );
+  }
+  const pin = { kind: 'lock-pin', where: 'gear 2', tag: 'PIN-70', undo: 'Pull it out.' };
+  await act('fitted', 'fitted', { items: [pin], owner: { kind: 'modification', reference: 'MOD 27-114' } });
+  const { left } = await tech.get<Shapes['RegisterView']>(at(''));
+  const thing = left.find(({ tag }) => tag === 'PIN-70')?.id;
+  await act('corrections', 'correction', { item: thing, field: 'where', now: 'gear 3', reason: 'Miscounted.' });
+  const inspector = await site.as('wick');
+  await inspector.goto(`/aircraft/${defect.aircraft}/left`);
+  await inspector.getByRole('link', { name: 'It stays as written' }).click();
+  await inspector.getByText(/^I looked at .* the thing named is as it was written/).waitFor();
+  expect(await faults(inspector)).toEqual([]);
+  await gate.goto(`/aircraft/${defect.aircraft}/left`);
+  expect(await faults(gate)).toEqual([]);
+  await gate.getByRole('link', { name: 'It stays as written' }).click();
+  await gate.getByText(/^I asked for a correction .* and take it back/).waitFor();
+  await gate.getByLabel('Why it stays as written').fill('Gear 2 after all.');
+  expect(await faults(gate)).toEqual([]);
+  await sign(gate, 'Sign: I take it back');
+  await gate.getByText('It stays as it was written.').first().waitFor();
+  expect(await gate.getByText('Waiting for a second look').count()).toBe(0);
+});

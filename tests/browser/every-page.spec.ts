@@ -88,6 +88,7 @@ async function everyAddress(): Promise<string[]> {
     `${plane}/left/ended-documents`,
     `${plane}/left/corrections`,
     `${plane}/left/second-looks`,
+    `${plane}/left/as-written`,
     `${plane}/left/hand-overs`,
     `${plane}/left/hand-overs-taken`,
     asked,

@@ -110,6 +110,26 @@ describe('changing the owner', () => {
     expect(await as('vio').refused('GET', at())).toMatchObject({ code: 'not-found' });
   });
 
+  it('leaves a correction unmade that another found wrong, or that whoever asked takes back', async () => {
+    const { id } = await thing();
+    const wrong = { item: id, field: 'where', now: 'panel P9, B5', reason: 'miscounted' };
+    const askedBy = async () => {
+      await act('odrin', 'corrections', 'correction', wrong);
+      const [asked] = (await view()).corrections;
+      return { asked: asked?.id, reason: 'Counted again.' };
+    };
+    const first = await askedBy();
+    expect(await refused('odrin', 'as-written', 'as-written', first)).toMatchObject({ code: 'statement-not-shown' });
+    expect(await refused('hebba', 'as-written', 'as-written', first)).toMatchObject({
+      code: 'authorisation-does-not-cover',
+    });
+    await act('wick', 'as-written', 'as-written', first);
+    expect((await view()).corrections).toEqual([]);
+    await act('odrin', 'as-written', 'taken-back', await askedBy());
+    expect([(await view()).corrections, (await thing()).where]).toEqual([[], 'panel P9, B4']);
+    expect(await refused('wick', 'as-written', 'as-written', first)).toMatchObject({ code: 'correction-not-asked' });
+  });
+
   it('puts a mistyped number right only after another person has looked', async () => {
     const { id } = await thing();
     const wrong = { item: id, field: 'tag', now: 'K-0909', reason: 'misread in the dark' };
@@ -153,6 +173,22 @@ describe('what stays of it', () => {
     expect(code).toBe(0);
     expect(stdout).toContain('lock pin at gear 2 (PIN-7), for modification MOD 27-114');
     expect(await run(['left', '--aircraft', 'Q-NONE', '--database', server.ownerUrl])).toMatchObject({ code: 2 });
+  });
+
+  it('of a document is corrected after a second look, in the register as in its history', async () => {
+    const { id } = await thing('PIN-7');
+    const wrong = { item: id, field: 'where', now: 'gear 3', reason: 'miscounted' };
+    const asked = async () => {
+      await act('odrin', 'corrections', 'correction', wrong);
+      return (await view()).corrections[0]?.id;
+    };
+    await act('odrin', 'as-written', 'taken-back', { asked: await asked(), reason: 'Gear 2 after all.' });
+    expect(await thing('PIN-7')).toMatchObject({ where: 'gear 2' });
+    await act('wick', 'second-looks', 'second-look', { asked: await asked() });
+    expect(await thing('PIN-7')).toMatchObject({ where: 'gear 3' });
+    expect((await view()).corrections).toEqual([]);
+    const { code, stdout } = await run(['record', 'compare', '--database', server.ownerUrl]);
+    expect({ code, stdout }).toMatchObject({ code: 0 });
   });
 
   it('is undone by one and seen by another, and stays readable', async () => {

@@ -72,6 +72,7 @@ export { fitUnderDocument, type FitUnderDocument } from './register/fit-under-do
 export { findOnAircraft, type FindOnAircraft } from './register/find-on-aircraft.js';
 export { removeFromAircraft, seeRemoval, type OnItems } from './register/remove-from-aircraft.js';
 export { endDocument, type EndDocument } from './register/change-owner.js';
+export { leaveThingAsWritten, type LeaveThing } from './register/thing-stays.js';
 export { askThingCorrection, correctThing, type AskThingCorrection } from './register/correct-thing.js';
 export { giveShift, takeShift, type GiveShift, type ShiftList, type TakeShift } from './register/hand-over-shift.js';
 export {

@@ -84,7 +84,9 @@ export class CorrectionAsked {
 
   /** That one of them is not made; `reader` takes it back where it was they who asked. */
   staying(life: DefectLife, asked: string | undefined, reader: string, { deferral }: OperatorSettings) {
-    const { act: of, field, was, now, by } = waitingBy(life, asked ?? 'none');
+    // What is left on the aircraft is put right in its register, for all who own it at once.
+    const waits = life.asked.filter(({ item }) => item === null);
+    const { act: of, field, was, now, by } = waitingBy({ asked: waits }, asked ?? 'none');
     const act = life.acts.find(({ id }) => id === of);
     const correction =
       act === undefined ? '' : staysInWords(asCorrected(act, life.acts), field, [was, now], deferral.base);

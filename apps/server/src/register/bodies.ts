@@ -101,6 +101,18 @@ export class SecondLookBody {
   sign!: SignBody;
 }
 
+/** What the register says is right: a second person looked, or whoever asked takes it back. */
+export class AsWrittenBody {
+  @Id({ description: 'The correction that was asked for.' })
+  asked!: string;
+
+  @Text(1000, { description: 'Why it stays as it is written.' })
+  reason!: string;
+
+  @Nested(() => SignBody, { description: 'The signature.' })
+  sign!: SignBody;
+}
+
 export class HandOverBody {
   @Text(120, { description: 'Who takes over: a shift, a person, a station.' })
   to!: string;

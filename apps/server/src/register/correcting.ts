@@ -1,10 +1,16 @@
 /** A mistyped line of the register, wherever it is written: in the life of a defect or in that of the aircraft. */
 import {
+  type Act,
   askCorrection,
   askThingCorrection,
+  type CorrectionAsked,
   correctThing,
+  leaveThingAsWritten,
   lookAndCorrect,
+  Refusal,
   type Signature,
+  stayAsWritten,
+  type ThingCorrectionAsked,
   thingsLeftBy,
 } from '#deferrals';
 import { newId } from '#store';
@@ -34,17 +40,52 @@ export function askCorrectionOf(scene: RegisterScene, body: CorrectionBody, by: 
 
 /** A thing that two open items have is put right in both. */
 export function lookOf(scene: RegisterScene, asked: string, secondLook: Signature): DecidedOnRegister {
-  const { life, aircraft, context, opened } = scene;
-  const item = opened.flatMap((one) => one.life.asked).find(({ id }) => id === asked)?.item ?? null;
+  const { life, aircraft, context } = scene;
+  const item = thingAskedOf(scene, asked);
   if (item === null) {
     return { register: correctThing(life, { id: newId(), aircraft, asked, secondLook }, context), defects: [] };
   }
+  return inEach(scene, item, ({ life: of }, found) =>
+    lookAndCorrect(of, { id: newId(), asked: found, secondLook }, context),
+  );
+}
+
+/** It is not made in any of the open items that have the thing. */
+export function stayOf(
+  scene: RegisterScene,
+  said: { asked: string; reason: string; by: Signature },
+): DecidedOnRegister {
+  const { life, aircraft, context } = scene;
+  const item = thingAskedOf(scene, said.asked);
+  if (item === null) {
+    return { register: leaveThingAsWritten(life, { id: newId(), aircraft, ...said }, context), defects: [] };
+  }
+  return inEach(scene, item, ({ life: of }, found) =>
+    stayAsWritten(of, { ...said, id: newId(), asked: found }, context),
+  );
+}
+
+/** The correction that waits, wherever it does. Throws Refusal `correction-not-asked`. */
+export function askedOf({ life, opened }: RegisterScene, asked: string): CorrectionAsked | ThingCorrectionAsked {
+  const all = [...life.asked, ...opened.flatMap((one) => one.life.asked)];
+  const found = all.find(({ id, item }) => id === asked && item !== null);
+  if (found === undefined) throw new Refusal('correction-not-asked', { asked });
+  return found;
+}
+
+/** The thing that it is about, where open items have it; null where the register of the aircraft does. */
+function thingAskedOf({ opened }: RegisterScene, asked: string): string | null {
+  return opened.flatMap((one) => one.life.asked).find(({ id }) => id === asked)?.item ?? null;
+}
+
+function inEach(
+  { opened }: RegisterScene,
+  item: string,
+  decide: (one: OpenedDefect, asked: string) => Act[],
+): DecidedOnRegister {
   const defects = opened.flatMap((one) => {
     const found = one.life.asked.find((correction) => correction.item === item);
-    if (found === undefined) return [];
-    return [
-      { id: one.row.id, acts: lookAndCorrect(one.life, { id: newId(), asked: found.id, secondLook }, context) },
-    ];
+    return found === undefined ? [] : [{ id: one.row.id, acts: decide(one, found.id) }];
   });
   return { register: [], defects };
 }

@@ -29,10 +29,19 @@ export async function writeRegisterActs(
   life: RegisterLife,
   acts: readonly RegisterAct[],
 ): Promise<void> {
-  for (const [index, act] of acts.entries()) await writeAct(tx, aircraft, act, life.acts.length + index + 1);
+  const all = [...life.acts];
+  for (const act of acts) {
+    await writeAct(tx, aircraft, act, all);
+    all.push(act);
+  }
 }
 
-async function writeAct(tx: Tx, aircraft: AircraftRow, act: RegisterAct, seq: number): Promise<void> {
+async function writeAct(
+  tx: Tx,
+  aircraft: AircraftRow,
+  act: RegisterAct,
+  before: readonly RegisterAct[],
+): Promise<void> {
   const { enteredAt, recordedAt, occurredAt, kind, id } = act;
   const by: Actor | Signature = signerOfAct<Actor | Signature>(act);
   const people = await knownPeople(tx, [act]);
@@ -46,13 +55,26 @@ async function writeAct(tx: Tx, aircraft: AircraftRow, act: RegisterAct, seq: nu
     payload: { act: recordedPeople(act, people) },
   });
   const stored = storedPeople(act);
-  const place = { aircraftId: aircraft.id, seq, kind, at: enteredAt, personId: by.person, entryId: entry.id };
+  const place = {
+    aircraftId: aircraft.id,
+    seq: before.length + 1,
+    kind,
+    at: enteredAt,
+    personId: by.person,
+    entryId: entry.id,
+  };
   await tx.register.addAct({ ...place, id, payload: stored });
   if (isSignature(by)) await keepSignature(tx, entry, by);
-  await keepLines(tx, aircraft, act);
+  await keepLines(tx, aircraft, act, before);
 }
 
-export async function keepLines(tx: KeepsLines, aircraft: Pick<AircraftRow, 'id'>, act: RegisterAct): Promise<void> {
+/** @param before the acts that were written already: a correction says what it puts right in the one that asked for it */
+export async function keepLines(
+  tx: KeepsLines,
+  aircraft: Pick<AircraftRow, 'id'>,
+  act: RegisterAct,
+  before: readonly RegisterAct[],
+): Promise<void> {
   const by = act.by.person;
   const now = act.enteredAt;
   switch (act.kind) {
@@ -83,8 +105,14 @@ export async function keepLines(tx: KeepsLines, aircraft: Pick<AircraftRow, 'id'
         () => ownedBy(null),
       );
     }
-    case 'thing-corrected':
+    case 'thing-corrected': {
+      const asked = before.find(({ id }) => id === act.asked);
+      if (asked?.kind !== 'thing-correction-asked') throw new Error(`Act ${act.id} corrects what nobody asked for.`);
+      const right = asked.field === 'tag' ? { tag: asked.now } : { place: asked.now };
+      return changeThings(tx, [asked.item], () => right);
+    }
     case 'thing-correction-asked':
+    case 'thing-stays-as-written':
     case 'shift-given':
     case 'shift-taken':
       return Promise.resolve();

@@ -65,6 +65,7 @@ export async function registerView(tx: Tx, aircraft: AircraftRow, at: string) {
       now: asked.now,
       reason: asked.reason,
       by: asked.by.name,
+      askedBy: asked.by.person,
     })),
     offered: life.offered === null ? null : givenLine(life.offered),
     lastTaken: life.lastTaken === null ? null : takenLine(life.lastTaken),

@@ -133,6 +133,19 @@ export class RegisterController {
     return this.register.look(calling, body);
   }
 
+  @Post('as-written')
+  @HttpCode(200)
+  @KEY
+  @SEEN
+  @DONE
+  @ApiOperation({
+    summary:
+      'Sign that a correction which waits is not made: as another person who looked, or as the one who asked and takes it back.',
+  })
+  stay(@Calling() calling: Called, @Body() body: Bodies.AsWrittenBody): Promise<object> {
+    return this.register.stay(calling, body);
+  }
+
   @Post('hand-overs')
   @HttpCode(200)
   @KEY

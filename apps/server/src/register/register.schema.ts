@@ -54,6 +54,7 @@ export const REGISTER_SHAPES: Record<string, Shape> = {
         now: text('What should stand there.'),
         reason: text('Why.'),
         by: text('Who asks.'),
+        askedBy: text('Id of the person who asks, and may take it back.'),
       }),
       'Corrections that wait for a second person to look.',
     ),

@@ -26,7 +26,7 @@ import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import { actorOf } from '../people/signer.js';
 import { SignInService } from '../people/sign-in.service.js';
 import type * as Bodies from './bodies.js';
-import { askCorrectionOf, lookOf } from './correcting.js';
+import { askCorrectionOf, askedOf, lookOf, stayOf } from './correcting.js';
 import type { DecidedOnRegister } from './decided.js';
 import { movedOf } from './moving.js';
 import { writeRegisterActs } from './register-book.js';
@@ -109,6 +109,17 @@ export class RegisterService {
     });
   }
 
+  stay(calling: Called, { asked, reason, sign }: Bodies.AsWrittenBody): Promise<object> {
+    return this.act(calling, sign, async (scene) => {
+      const { person } = askedOf(scene, asked).by;
+      const takenBack = person === scene.session.personId;
+      const [act, privilege] = takenBack
+        ? (['taken-back', 'write-up'] as const)
+        : (['as-written', 'inspect'] as const);
+      return stayOf(scene, { asked, reason, by: await signedOnRegister(scene, act, privilege, sign) });
+    });
+  }
+
   give(calling: Called, { to, note, sign }: Bodies.HandOverBody): Promise<object> {
     return this.act(calling, sign, async (scene) => {
       const by = await signedOnRegister(scene, 'give', 'sign-procedure', sign);
@@ -129,7 +140,6 @@ export class RegisterService {
     });
   }
 
-  /** The secret proved, the aircraft held, everything in one transaction. */
   /** The signer proved, the aircraft held, everything in one transaction. */
   private async act(calling: Called, sign: SignBody | null, decide: Decide): Promise<object> {
     const { session, request, reply } = calling;

@@ -10,6 +10,8 @@ export const REGISTER_ACTS = [
   'ended',
   'correction',
   'second-look',
+  'as-written',
+  'taken-back',
   'give',
   'take',
 ] as const;
@@ -38,6 +40,10 @@ export function registerStatement(act: RegisterSigned, registration: string, { l
       return `What the register of ${registration} says of the thing named is mistyped. I have looked at the aircraft, and it should read as I write.`;
     case 'second-look':
       return `I looked at ${registration} myself, independently of the person who asked, and the thing named is as the correction says.`;
+    case 'as-written':
+      return `I looked at ${registration} myself, independently of the person who asked, and the thing named is as it was written. The correction is not made.`;
+    case 'taken-back':
+      return `I asked for a correction of what the register of ${registration} says of the thing named, and take it back. It stays as it was written.`;
     case 'give':
       return `I hand over ${registration}. Left on it: ${listed(left.map(({ words, owner }) => `${words}, for ${owner}`))}. Open: ${listed(open)}.`;
     case 'take':

@@ -343,6 +343,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/aircraft/{id}/left/as-written': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Sign that a correction which waits is not made: as another person who looked, or as the one who asked and takes it back. */
+    post: operations['RegisterController_stay'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/aircraft/{id}/left/corrections': {
     parameters: {
       query?: never;
@@ -3266,6 +3283,14 @@ export interface components {
       reason: string;
       /** @description Why it was not rectified in time. */
       whyNotFixed: string;
+    };
+    AsWrittenBody: {
+      /** @description The correction that was asked for. */
+      asked: string;
+      /** @description Why it stays as it is written. */
+      reason: string;
+      /** @description The signature. */
+      sign: components['schemas']['SignBody'];
     };
     AuthorisationBody: {
       /** @description Aircraft types, joined by commas. */
@@ -6580,6 +6605,8 @@ export interface components {
       at: string;
       /** @description Corrections that wait for a second person to look. */
       corrections: {
+        /** @description Id of the person who asks, and may take it back. */
+        askedBy: string;
         /** @description Who asks. */
         by: string;
         /** @description What is wrong. */
@@ -8741,6 +8768,43 @@ export interface operations {
       };
     };
   };
+  RegisterController_stay: {
+    parameters: {
+      query?: never;
+      header: {
+        /** @description A fresh UUID for each act. */
+        'Idempotency-Key': string;
+        /** @description ETag of the register as it was read. */
+        'If-Match': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['AsWrittenBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['RegisterDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
   RegisterController_correct: {
     parameters: {
       query?: never;
@@ -9115,7 +9179,18 @@ export interface operations {
     parameters: {
       query: {
         /** @description Which act is to be signed. */
-        act: 'fitted' | 'removed' | 'seen' | 'move' | 'ended' | 'correction' | 'second-look' | 'give' | 'take';
+        act:
+          | 'fitted'
+          | 'removed'
+          | 'seen'
+          | 'move'
+          | 'ended'
+          | 'correction'
+          | 'second-look'
+          | 'as-written'
+          | 'taken-back'
+          | 'give'
+          | 'take';
       };
       header?: never;
       path: {

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { useSession } from '../session/session.js';
 import { Choice, Field } from '../shell/fields.js';
 import { leftKind } from '../words/words.js';
 import { RegisterAct, type RegisterFormProps } from './register-form.js';
@@ -65,6 +66,46 @@ export function SecondLookForm(props: RegisterFormProps) {
         }))}
         value={asked}
         onValue={setAsked}
+      />
+    </RegisterAct>
+  );
+}
+
+/** What the register says is right: another person looked, or whoever asked takes it back. */
+export function AsWrittenForm(props: RegisterFormProps) {
+  const { corrections } = props.view;
+  const { person } = useSession();
+  const [asked, setAsked] = useState<string | null>(props.query['asked'] ?? null);
+  const [reason, setReason] = useState('');
+  if (corrections.length === 0) return <p>No correction waits for a second look.</p>;
+  const own = corrections.find(({ id }) => id === asked)?.askedBy === person.id;
+  return (
+    <RegisterAct
+      {...props}
+      address="as-written"
+      act={own ? 'taken-back' : 'as-written'}
+      body={() => ({ asked, reason })}
+      button={own ? 'Sign: I take it back' : 'Sign: I looked, it stays as written'}
+      said="It stays as it was written. That the correction was asked for stays in the history."
+    >
+      <p class="strong">Look at the aircraft itself before you sign. Whoever asked takes it back.</p>
+      <Choice
+        legend="Which correction is not made"
+        options={corrections.map(({ id, was, now, by }) => ({
+          value: id,
+          text: `“${was}” should read “${now}” (${by})`,
+        }))}
+        value={asked}
+        onValue={setAsked}
+      />
+      <Field
+        label="Why it stays as written"
+        lines={2}
+        most={1000}
+        value={reason}
+        onValue={setReason}
+        pointer="/reason"
+        required
       />
     </RegisterAct>
   );

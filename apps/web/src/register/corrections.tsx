@@ -17,6 +17,9 @@ export function Corrections({ view }: { view: Schemas['RegisterView'] }) {
                 {by}: {reason}
               </span>
             </a>
+            <a class="button" href={`/aircraft/${view.aircraft}/left/as-written?asked=${id}`}>
+              It stays as written
+            </a>
           </li>
         ))}
       </ul>

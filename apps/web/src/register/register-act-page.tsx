@@ -5,7 +5,7 @@ import { useRead } from '../api/use-read.js';
 import { carryOver } from '../shell/announce.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
-import { CorrectionForm, SecondLookForm } from './correction-forms.js';
+import { AsWrittenForm, CorrectionForm, SecondLookForm } from './correction-forms.js';
 import { EndedForm, FittedForm } from './document-forms.js';
 import { FoundForm } from './found-form.js';
 import { GiveForm, TakeForm } from './hand-over-forms.js';
@@ -27,6 +27,7 @@ const ACTS: Record<string, Kind> = {
   'ended-documents': { title: 'A document ended', form: EndedForm },
   corrections: { title: 'Something is mistyped', form: CorrectionForm },
   'second-looks': { title: 'A second look', form: SecondLookForm },
+  'as-written': { title: 'It stays as written', form: AsWrittenForm },
   'hand-overs': { title: 'Hand over the shift', form: GiveForm },
   'hand-overs-taken': { title: 'Take over the shift', form: TakeForm },
 };

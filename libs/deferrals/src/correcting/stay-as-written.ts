@@ -30,9 +30,8 @@ export function privilegeToLeaveIt(life: DefectLife, asked: string, person: stri
   return one.by.person === person ? privilegeOfCorrection(life, one) : 'inspect';
 }
 
-/** What is left on the aircraft is put right in its register, for all who own it at once. */
-export function waitingBy({ asked: all }: DefectLife, asked: string): CorrectionAsked {
-  const one = all.find(({ id, item }) => id === asked && item === null);
+export function waitingBy({ asked: all }: Pick<DefectLife, 'asked'>, asked: string): CorrectionAsked {
+  const one = all.find(({ id }) => id === asked);
   if (one === undefined) throw new Refusal('correction-not-asked', { asked });
   return one;
 }

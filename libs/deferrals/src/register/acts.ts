@@ -71,6 +71,13 @@ export interface ThingCorrected extends RegisterActBase<'thing-corrected'> {
   secondLook: Signature;
 }
 
+/** A correction that was asked for is not made: what the register says is right. */
+export interface ThingStaysAsWritten extends RegisterActBase<'thing-stays-as-written'> {
+  /** Id of the act that asked for it. */
+  asked: string;
+  reason: string;
+}
+
 /** One line of what a shift hands over. */
 export interface HandedLine {
   id: string;
@@ -103,6 +110,7 @@ export type RegisterAct =
   | DocumentEnded
   | ThingCorrectionAsked
   | ThingCorrected
+  | ThingStaysAsWritten
   | ShiftGiven
   | ShiftTaken;
 export type RegisterActKind = RegisterAct['kind'];

@@ -11,8 +11,8 @@ import type { RegisterLife } from './register-life.js';
 
 export interface RegisterRule<Kind extends RegisterActKind> {
   kind: Kind;
-  /** Null when no signature is needed. */
-  privilege: Privilege | null;
+  /** Null when no signature is needed. A function: it hangs on what it points at. */
+  privilege: Privilege | null | ((life: RegisterLife, act: RegisterActOf<Kind>) => Privilege);
   /** Throws Refusal when this act is impossible after this history. */
   admit(life: RegisterLife, act: RegisterActOf<Kind>): void;
   changes(life: RegisterLife, act: RegisterActOf<Kind>): Partial<RegisterLife>;
@@ -50,7 +50,9 @@ export function registered<Kind extends RegisterActKind>(
   if (before(enteredAt, previousAt)) {
     throw new Refusal('history-out-of-order', { act: id, enteredAt, previousAt });
   }
-  admitSignature(by, rule.privilege, { aircraft, enteredAt, act: act.kind });
+  const { privilege } = rule;
+  const needed = typeof privilege === 'function' ? privilege(life, act) : privilege;
+  admitSignature(by, needed, { aircraft, enteredAt, act: act.kind });
   rule.admit(life, act);
   return [act];
 }

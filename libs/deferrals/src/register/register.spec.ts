@@ -8,6 +8,7 @@ import { findOnAircraft } from './find-on-aircraft.js';
 import { fitUnderDocument } from './fit-under-document.js';
 import { EMPTY_REGISTER, type RegisterLife } from './register-life.js';
 import { removeFromAircraft, seeRemoval } from './remove-from-aircraft.js';
+import { leaveThingAsWritten } from './thing-stays.js';
 import { replayRegister } from './replay-register.js';
 import type { RegisterAct } from './acts.js';
 
@@ -132,6 +133,21 @@ describe('correcting a line of the register', () => {
     expect(refusalOf(() => look(nobody)).code).toBe('authorisation-does-not-cover');
     expect(refusalOf(() => look(second, lost)).code).toBe('correction-not-asked');
     expect(refusalOf(() => ask({ was: '99' })).code).toBe('correction-of-nothing');
+  });
+
+  it('is not made where another found the first words right, or whoever asked takes it back', () => {
+    const leave = (who: typeof by, over: object = {}) =>
+      leaveThingAsWritten(asked, { id: id(), by: who, aircraft, asked: 'asked', reason: 'it is 22', ...over }, given);
+    for (const who of [second, by]) {
+      const left = after(asked, leave(who));
+      expect([left.things, left.asked]).toEqual([lost.things, []]);
+      expect(replayRegister(left.acts)).toEqual(left);
+      expect(refusalOf(() => look(second, left)).code).toBe('correction-not-asked');
+    }
+    const writer = signed('other', at, { scope: { privileges: ['write-up'] } });
+    expect(refusalOf(() => leave(writer)).code).toBe('authorisation-does-not-cover');
+    expect(refusalOf(() => leave(second, { asked: 'x' })).code).toBe('correction-not-asked');
+    expect(refusalOf(() => leave(second, { reason: ' ' })).code).toBe('text-missing');
   });
 
   it('makes no second one of a thing that stands there already', () => {

@@ -3,6 +3,7 @@ import type { RegisterAct, RegisterActKind } from './acts.js';
 import { adopted, documentEnded, handedOn } from './change-owner.js';
 import { thingCorrected, thingCorrectionAsked } from './correct-thing.js';
 import { found } from './find-on-aircraft.js';
+import { thingStaysAsWritten } from './thing-stays.js';
 import { fitted } from './fit-under-document.js';
 import { shiftGiven, shiftTaken } from './hand-over-shift.js';
 import { EMPTY_REGISTER, type RegisterLife } from './register-life.js';
@@ -19,6 +20,7 @@ const RULES: { [Kind in RegisterActKind]: RegisterRule<Kind> } = {
   'document-ended': documentEnded,
   'thing-correction-asked': thingCorrectionAsked,
   'thing-corrected': thingCorrected,
+  'thing-stays-as-written': thingStaysAsWritten,
   'shift-given': shiftGiven,
   'shift-taken': shiftTaken,
 };

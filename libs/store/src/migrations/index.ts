@@ -37,6 +37,7 @@ import { AircraftComeAndGo1795660000000 } from './1795660000000-aircraft-come-an
 import { Invitations1795660010000 } from './1795660010000-invitations.js';
 import { ConcurredTo1795670000000 } from './1795670000000-concurred-to.js';
 import { BindingsOfOthers1795672000000 } from './1795672000000-bindings-of-others.js';
+import { LinesCorrected1795681100000 } from './1795681100000-lines-corrected.js';
 
 /** In the order they run. A migration is never edited once merged: a change is a new file at the end of this list. */
 export const migrations = [
@@ -79,4 +80,5 @@ export const migrations = [
   Invitations1795660010000,
   ConcurredTo1795670000000,
   BindingsOfOthers1795672000000,
+  LinesCorrected1795681100000,
 ];

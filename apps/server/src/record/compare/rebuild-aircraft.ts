@@ -40,7 +40,7 @@ export async function rebuildAircraft(
   const memory = new LinesInMemory(aircraft.operatorId);
   const [defectActs, registerActs] = [new Map<string, object>(), new Map<string, object>()];
   const soFar = new Map<string, DefectSoFar>();
-  let registered = 0;
+  const registered: RegisterAct[] = [];
   for (const { entry } of entries) {
     const { id: entryId, who, times, payload } = entry;
     if (!isAct(entry.what, payload['act'])) continue;
@@ -49,9 +49,10 @@ export async function rebuildAircraft(
     const { id, kind } = stored;
     const told = { kind, at: times.enteredAt, personId, payload: stored, entryId };
     if (entry.what.startsWith('register.')) {
-      registered += 1;
-      registerActs.set(id, { ...told, aircraftId: aircraft.id, seq: registered });
-      await keepLines(memory, aircraft, readPeople<RegisterAct>(stored, new Map()));
+      const act = readPeople<RegisterAct>(stored, new Map());
+      await keepLines(memory, aircraft, act, registered);
+      registered.push(act);
+      registerActs.set(id, { ...told, aircraftId: aircraft.id, seq: registered.length });
       continue;
     }
     const act = readPeople<Act>(stored, new Map());
