@@ -145,3 +145,22 @@ it('the status sheet shows limits, deadlines and what is left, and prints withou
   expect(await page.getByRole('button').count()).toBe(0);
   expect(await page.getByRole('navigation').count()).toBe(0);
 });
+
+it('one of many is found by any words of theirs, and the others come back', async () => {
+  const page = await site.as('wenna');
+  await page.goto('/people');
+  const people = page.locator('li.card > h2');
+  await people.first().waitFor();
+  const all = await people.count();
+  await page.getByLabel('Find').fill('vask QX.66.20417');
+  await page.getByText(`1 of ${all}`, { exact: true }).waitFor();
+  expect(await people.allInnerTexts()).toEqual(['Odrin Vask']);
+  expect(await faults(page)).toEqual([]);
+  await page.getByLabel('Find').fill('nobody of that name');
+  await page.getByText(`None of ${all}`, { exact: true }).waitFor();
+  await page.getByLabel('Find').fill('');
+  await expect.poll(() => people.count()).toBe(all);
+  await page.goto('/defects');
+  await page.getByLabel('Find').fill('qkep');
+  await page.getByText(/^3 of \d+$/).waitFor();
+});

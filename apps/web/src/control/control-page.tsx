@@ -8,6 +8,7 @@ import { StateWords } from '../item/state-words.js';
 import { StillToDo } from '../opening/still-to-do.js';
 import { useSession } from '../session/session.js';
 import { Cell } from '../shell/cell.js';
+import { Finder } from '../shell/finder.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { Said } from '../shell/said.js';
@@ -37,7 +38,11 @@ export function ControlPage() {
           <>
             <StillToDo />
             <InShort lines={value.aircraft} />
-            {value.aircraft.length > 0 && <FleetTable fleet={value} />}
+            {value.aircraft.length > 0 && (
+              <Finder of={value.aircraft} textOf={wordsOf} hint="By registration, type, flight or station.">
+                {(lines) => <FleetTable lines={lines} />}
+              </Finder>
+            )}
           </>
         )}
       </Read>
@@ -90,7 +95,12 @@ function InShort({ lines }: { lines: readonly Line[] }) {
   );
 }
 
-function FleetTable({ fleet }: { fleet: Fleet }) {
+function wordsOf({ registration, type, nextFlight }: Line): string {
+  const flight = nextFlight?.flight;
+  return [registration, type, flight?.number, flight?.from, flight?.fromName, flight?.to, flight?.toName].join(' ');
+}
+
+function FleetTable({ lines }: { lines: readonly Line[] }) {
   return (
     <table class="stack fleet">
       <thead>
@@ -105,7 +115,7 @@ function FleetTable({ fleet }: { fleet: Fleet }) {
         </tr>
       </thead>
       <tbody>
-        {fleet.aircraft.map((line) => (
+        {lines.map((line) => (
           <AircraftRow key={line.id} line={line} />
         ))}
       </tbody>

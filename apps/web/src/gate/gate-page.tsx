@@ -3,6 +3,7 @@ import { useLive } from '../api/use-live.js';
 import { useRead } from '../api/use-read.js';
 import { AnswerWords } from '../answer/answer-words.js';
 import { StillToDo } from '../opening/still-to-do.js';
+import { Finder } from '../shell/finder.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { offBlocks } from '../words/flight.js';
@@ -20,13 +21,21 @@ export function GatePage() {
         {({ aircraft }) => (
           <>
             {aircraft.length === 0 && <StillToDo />}
-            <ul class="plain-list cards">
-              {aircraft.map((line) => (
-                <li key={line.id}>
-                  <AircraftCard line={line} />
-                </li>
-              ))}
-            </ul>
+            <Finder
+              of={aircraft}
+              textOf={({ registration, type }) => `${registration} ${type}`}
+              hint="By registration or type."
+            >
+              {(found) => (
+                <ul class="plain-list cards">
+                  {found.map((line) => (
+                    <li key={line.id}>
+                      <AircraftCard line={line} />
+                    </li>
+                  ))}
+                </ul>
+              )}
+            </Finder>
           </>
         )}
       </Read>

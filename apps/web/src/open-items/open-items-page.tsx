@@ -10,6 +10,7 @@ import { TimeLineKey } from './time-line-key.js';
 import { type Scale, scaleFor } from './time-line-scale.js';
 import { useSession } from '../session/session.js';
 import { Cell } from '../shell/cell.js';
+import { Finder } from '../shell/finder.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { withOffset } from '../words/time.js';
@@ -47,12 +48,21 @@ export function OpenItemsPage() {
       </div>
       <Read of={list}>
         {({ at, defects }) =>
-          defects.length === 0 ? <p>Nothing is open.</p> : <ItemTable items={defects} scale={scaleOf(at, defects)} />
+          defects.length === 0 ? (
+            <p>Nothing is open.</p>
+          ) : (
+            <Finder of={defects} textOf={wordsOf} hint="By aircraft, item, system or basis.">
+              {(items) => <ItemTable items={items} scale={scaleOf(at, defects)} />}
+            </Finder>
+          )
         }
       </Read>
     </Page>
   );
 }
+
+const wordsOf = (item: Line): string =>
+  [item.number, itemName(item), item.description, item.entry, item.basis].filter(Boolean).join(' ');
 
 /** One line of time for all items, so that they can be compared. */
 function scaleOf(at: string, defects: Line[]): Scale {
@@ -63,7 +73,7 @@ function scaleOf(at: string, defects: Line[]): Scale {
   );
 }
 
-function ItemTable({ items, scale }: { items: Line[]; scale: Scale }) {
+function ItemTable({ items, scale }: { items: readonly Line[]; scale: Scale }) {
   return (
     <>
       <TimeLineKey scale={scale} />

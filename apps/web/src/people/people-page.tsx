@@ -5,6 +5,7 @@ import { OrganisationForm } from '../entering/organisation-form.js';
 import { StillToDo } from '../opening/still-to-do.js';
 import { RecordAlarm } from '../record/record-alarm.js';
 import { useSession } from '../session/session.js';
+import { Finder } from '../shell/finder.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
 import { withOffset } from '../words/time.js';
@@ -44,17 +45,24 @@ export function PeoplePage() {
             {administrator && <AccountForm organisations={view.organisations} made={members.readAgain} />}
             {administrator && <Invitations />}
             {roles.some((role) => MAY_ENTER.includes(role)) && <OrganisationForm entered={members.readAgain} />}
-            <ul class="plain-list cards">
-              {view.people.map((member) => (
-                <One key={member.id} member={member} view={view} changed={members.readAgain} erased={setErased} />
-              ))}
-            </ul>
+            <Finder of={view.people} textOf={wordsOf} hint="By name, licence, authorisation, role or organisation.">
+              {(found) => (
+                <ul class="plain-list cards">
+                  {found.map((member) => (
+                    <One key={member.id} member={member} view={view} changed={members.readAgain} erased={setErased} />
+                  ))}
+                </ul>
+              )}
+            </Finder>
           </>
         )}
       </Read>
     </Page>
   );
 }
+
+const wordsOf = ({ name, licence, roles, organisation, authorisations }: Schemas['MemberView']): string =>
+  [name, licence, organisation, ...roles.map(roleWords), ...authorisations.map(({ number }) => number)].join(' ');
 
 interface OneProps {
   member: Schemas['MemberView'];
