@@ -105,7 +105,7 @@ it('a library with an error loads nothing; the error is named by file, card, ste
   ).toEqual([]);
   expect(await faults(engineer)).toEqual([]);
   await engineer.goto('/cards');
-  expect(await missing(engineer, 'QOF-CARDS-K, revision 3 of 2025-11-10, for Kellwing: in force')).toEqual([]);
+  expect(await missing(engineer, 'QOF-CARDS-K, revision 3 of 10 Nov 2025, for Kellwing: in force')).toEqual([]);
   expect(await engineer.getByText('revision 4').count()).toBe(0);
 });
 

@@ -71,7 +71,7 @@ it('meanwhile the card is worked and cannot be signed, and the sentence says why
   );
   const id = await doCard(odrin, { defect, card: 'start-valve-by-hand', procedure: '80-12-11/1/M2', pass });
   await page.goto(`/defects/${defect}/cards/${id}`);
-  await page.getByText('Revision 13 of 2026-11-01 is recorded since.').waitFor();
+  await page.getByText('Revision 13 of 1 Nov 2026 is recorded since.').waitFor();
   await sign(page, 'Sign the card');
   expect(
     await stopped(

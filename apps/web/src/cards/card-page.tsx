@@ -5,6 +5,7 @@ import { type Reading, useRead } from '../api/use-read.js';
 import { carryOver } from '../shell/announce.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
+import { calendarDayText } from '../words/time.js';
 import { itemName } from '../words/words.js';
 import { Cautions } from './cautions.js';
 import { Steps } from './steps.js';
@@ -37,7 +38,7 @@ function Card({ reading, view }: { reading: Reading<CardView>; view: CardView })
       </p>
       {newer && (
         <p class="strong">
-          Revision {newer.revision} of {newer.issuedOn} is recorded since.{' '}
+          Revision {newer.revision} of {calendarDayText(newer.issuedOn)} is recorded since.{' '}
           {confirmed ? (
             `The card was confirmed against it by ${confirmed.by}.`
           ) : (

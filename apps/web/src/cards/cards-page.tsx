@@ -6,7 +6,7 @@ import { useSession } from '../session/session.js';
 import { announce } from '../shell/announce.js';
 import { Page } from '../shell/page.js';
 import { Read } from '../shell/reading.js';
-import { withOffset } from '../words/time.js';
+import { calendarDayText, withOffset } from '../words/time.js';
 
 type List = Schemas['CardList'];
 type Line = List['cards'][number];
@@ -63,7 +63,7 @@ function Waiting({ reading, cards }: { reading: Reading<List>; cards: readonly L
               <span class="strong">{card.title}</span>
               <span class="soft block">
                 {card.aircraftType}. Written from {card.reference}; revision {card.newerRevision?.revision} of{' '}
-                {card.newerRevision?.issuedOn} is recorded since.
+                {card.newerRevision && calendarDayText(card.newerRevision.issuedOn)} is recorded since.
               </span>
             </p>
             <Confirm card={card} confirmed={reading.readAgain} />
@@ -151,7 +151,7 @@ function Libraries({ libraries }: Pick<List, 'libraries'>) {
         {libraries.map(({ aircraftType, document, revision, effectiveOn, inForce, loadedAt }) => (
           <li key={`${aircraftType} ${document} ${revision}`}>
             <span class={inForce ? 'strong' : undefined}>
-              {document}, revision {revision} of {effectiveOn}, for {aircraftType}
+              {document}, revision {revision} of {calendarDayText(effectiveOn)}, for {aircraftType}
               {inForce ? ': in force' : ''}
             </span>
             <span class="soft block">Loaded {withOffset(loadedAt, operator.base)}</span>
@@ -171,7 +171,7 @@ function Revisions({ revisions }: Pick<List, 'revisions'>) {
         {revisions.map(({ manual, task, revision, issuedOn }) => (
           <li key={`${manual} ${task ?? ''} ${revision}`}>
             {manual}
-            {task === null ? ', the whole manual' : ` ${task}`}: revision {revision} of {issuedOn}
+            {task === null ? ', the whole manual' : ` ${task}`}: revision {revision} of {calendarDayText(issuedOn)}
           </li>
         ))}
       </ul>

@@ -8,7 +8,7 @@ import { FileField } from '../shell/file-field.js';
 import { Page } from '../shell/page.js';
 import { ProblemBox } from '../shell/problem-box.js';
 import { Read } from '../shell/reading.js';
-import { withOffset } from '../words/time.js';
+import { calendarDayText, withOffset } from '../words/time.js';
 
 type Revisions = Schemas['MelRevisions'];
 
@@ -29,7 +29,7 @@ export function MelPage() {
                     {one.document}, revision {one.revision}
                   </h2>
                   <p>
-                    For {one.aircraftType}, effective {one.effectiveOn}.{' '}
+                    For {one.aircraftType}, effective {calendarDayText(one.effectiveOn)}.{' '}
                     {one.inForce ? <strong>In force.</strong> : 'Not in force any more.'}
                   </p>
                   <p class="soft">
