@@ -138,6 +138,18 @@ describe('a session', () => {
     expect(await store.identity.session(tokenHash, expiresAt)).toBeNull();
   });
 
+  it('is found with the credential of its own person, who may have none', async () => {
+    const { tokenHash, ...session } = await signIn();
+    expect(await store.identity.sessionToSign(tokenHash, at)).toEqual({
+      session: { tokenHash, ...session },
+      credential: await store.identity.credentialOf(north.person),
+    });
+    const other = await signIn((await anOperator(database, store, 'NC')).person);
+    expect(await store.identity.sessionToSign(other.tokenHash, at)).toEqual({ session: other, credential: null });
+    expect(await store.identity.sessionToSign(tokenHash, expiresAt)).toBeNull();
+    expect(await store.identity.sessionToSign(newToken(), at)).toBeNull();
+  });
+
   it('goes on for one operator under a new token, the old one being dead', async () => {
     const before = await signIn();
     const next = newToken();

@@ -144,13 +144,21 @@ export class Identity {
 
   /** The session of a token, if it has not expired at `at`; null otherwise. */
   async session(tokenHash: string, at: string): Promise<SignedIn | null> {
-    const [row] = await this.source.query<FoundSession[]>(
-      `select token_hash, id, created_at, expires_at, person_id, person_name, reference, operator_id, operator_code,
-         operator_name, roles, valid_from, valid_until from session_of_token($1)`,
-      [tokenHash],
-    );
-    if (!row || row.expires_at.getTime() <= Date.parse(at)) return null;
-    return signedIn(row, Date.parse(at));
+    const [row] = await this.source.query<FoundSession[]>(SESSION, [tokenHash]);
+    return signedIn(row, at);
+  }
+
+  /** The same with what a secret is proved by, in one question; no credential where the person has none. */
+  async sessionToSign(
+    tokenHash: string,
+    at: string,
+  ): Promise<{ session: SignedIn; credential: KnownCredential | null } | null> {
+    const [row] = await this.source.query<(FoundSession & FoundCredential)[]>(SESSION_TO_SIGN, [tokenHash]);
+    const session = signedIn(row, at);
+    if (!row || session === null) return null;
+    const { signInName, hash, person_id: personId, lockedUntil } = row;
+    if (signInName === null || hash === null) return { session, credential: null };
+    return { session, credential: { personId, signInName, hash, lockedUntil: isoText(lockedUntil) } };
   }
 
   /**
@@ -204,6 +212,18 @@ export class Identity {
   }
 }
 
+const SESSION_COLUMNS = `token_hash, id, created_at, expires_at, s.person_id, person_name, reference, operator_id,
+  operator_code, operator_name, roles, valid_from, valid_until`;
+const SESSION = `select ${SESSION_COLUMNS} from session_of_token($1) s`;
+const SESSION_TO_SIGN = `select ${SESSION_COLUMNS}, c.sign_in_name as "signInName", c.hash, c.locked_until as "lockedUntil"
+  from session_of_token($1) s left join lateral credential_of(s.person_id) c on true`;
+
+interface FoundCredential {
+  signInName: string | null;
+  hash: string | null;
+  lockedUntil: Date | null;
+}
+
 interface FoundSession {
   token_hash: string;
   id: string;
@@ -220,9 +240,11 @@ interface FoundSession {
   valid_until: Date | null;
 }
 
-function signedIn(row: FoundSession, at: number): SignedIn {
-  const begun = row.valid_from !== null && row.valid_from.getTime() <= at;
-  const valid = begun && (row.valid_until === null || at < row.valid_until.getTime());
+function signedIn(row: FoundSession | undefined, at: string): SignedIn | null {
+  if (!row || row.expires_at.getTime() <= Date.parse(at)) return null;
+  const now = Date.parse(at);
+  const begun = row.valid_from !== null && row.valid_from.getTime() <= now;
+  const valid = begun && (row.valid_until === null || now < row.valid_until.getTime());
   return {
     tokenHash: row.token_hash,
     sessionId: row.id,

@@ -8,7 +8,7 @@ export { startEmbedded, type EmbeddedOptions, type EmbeddedPostgres } from './em
 export { type ErasureFile, ErasuresRefused } from './erasures/check-erasures.js';
 export { eraseAgain, type ErasedAgain } from './erasures/erase-again.js';
 export { ERASURES_ENDING } from './erasures/erasure-files.js';
-export { Identity, type MembershipSeen, type SignedIn } from './identity.js';
+export { Identity, type KnownCredential, type MembershipSeen, type SignedIn } from './identity.js';
 export { newId } from './ids.js';
 export { Jobs, type Job, type JobAsked, type JobsOptions } from './jobs/jobs.js';
 export { Means, type Challenge } from './means.js';

@@ -4,7 +4,7 @@ import { Reflector } from '@nestjs/core';
 import type {} from '@fastify/cookie';
 import type { FastifyRequest } from 'fastify';
 import type { Role } from '#mel';
-import type { Store } from '#store';
+import type { SignedIn, Store } from '#store';
 import { Problem } from './problem.js';
 import type { WithSession } from './session.js';
 import { CLOCK, type Clock, STORE } from './tokens.js';
@@ -29,7 +29,7 @@ export class SessionGuard implements CanActivate {
     refuseForeignOrigin(request);
     if (this.mark<boolean>('open', context)) return true;
     const token = request.cookies[SESSION_COOKIE];
-    const found = token ? await this.store.identity.session(hashToken(token), this.now()) : null;
+    const found = token ? await this.sessionOf(request, hashToken(token)) : null;
     if (!found) throw new Problem('not-signed-in', 'This address needs a person signed in.');
     const { person, operatorId, operatorName, roles } = found;
     const { tokenHash, sessionId } = found;
@@ -45,9 +45,23 @@ export class SessionGuard implements CanActivate {
     return true;
   }
 
+  /** A request that is signed with a secret asks for what proves it in the same question. */
+  private async sessionOf(request: FastifyRequest & WithSession, tokenHash: string): Promise<SignedIn | null> {
+    if (!signsBySecret(request.body)) return this.store.identity.session(tokenHash, this.now());
+    const found = await this.store.identity.sessionToSign(tokenHash, this.now());
+    request.credential = found?.credential ?? null;
+    return found?.session ?? null;
+  }
+
   private mark<T>(name: string, context: ExecutionContext): T | undefined {
     return this.reflector.getAllAndOverride<T | undefined>(name, [context.getHandler(), context.getClass()]);
   }
+}
+
+/** Not checked yet: only where to look. */
+function signsBySecret(body: unknown): boolean {
+  const { sign } = (body ?? {}) as { sign?: { secret?: unknown } | null };
+  return typeof sign?.secret === 'string';
 }
 
 function checkRoles(asked: Role[] | undefined, held: (Role | 'cabin')[]): void {

@@ -1,6 +1,7 @@
 import { createParamDecorator, type ExecutionContext, SetMetadata } from '@nestjs/common';
 import type { FastifyRequest } from 'fastify';
 import type { Role } from '#mel';
+import type { KnownCredential } from '#store';
 import { Problem } from './problem.js';
 
 /** Who sends this request, for which operator. Read from the database at every request, so a leaver is out at once. */
@@ -26,6 +27,8 @@ export interface SignedIn {
 }
 
 export interface WithSession {
+  /** What the secret in the request is proved by; only where there is one. */
+  credential?: KnownCredential | null;
   signedIn?: SignedIn;
   session?: Session;
 }

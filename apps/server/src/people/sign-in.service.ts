@@ -4,7 +4,7 @@ import type { FastifyRequest } from 'fastify';
 import type { CredentialRow, MembershipSeen, SignedIn as StoredSession, Store } from '#store';
 import type { SignBody } from '../http/fields.js';
 import { Problem } from '../http/problem.js';
-import type { SignedIn } from '../http/session.js';
+import type { SignedIn, WithSession } from '../http/session.js';
 import { hashToken } from '../http/session.guard.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import type { Proof } from './proof.js';
@@ -24,7 +24,7 @@ type Signer = Pick<SignedIn, 'personId' | 'sessionId'>;
 /** A stored secret, and whose it is. */
 type Secret = Pick<CredentialRow, 'personId' | 'hash'>;
 /** The request, as far as it says where the pages were opened. */
-type Addressed = Pick<FastifyRequest, 'protocol' | 'host'>;
+type Addressed = Pick<FastifyRequest, 'protocol' | 'host'> & Pick<WithSession, 'credential'>;
 
 interface Means {
   /** The secret is a first one still: an own one has to be chosen. */
@@ -147,7 +147,7 @@ export class SignInService {
       const proof = await this.signOn.proof(person, signedOn, statement);
       return { method: 'single-sign-on', evidence: `${session}, ${proof}` };
     }
-    await this.proveSecret(person.personId, secret ?? '');
+    await this.proveSecret(person.personId, secret ?? '', request.credential);
     return { method: 'password', evidence: session };
   }
 
@@ -197,8 +197,9 @@ export class SignInService {
     };
   }
 
-  private async proveSecret(personId: string, secret: string): Promise<void> {
-    const credential = await this.store.identity.credentialOf(personId);
+  /** @param read with the session of the same request, where it was */
+  private async proveSecret(personId: string, secret: string, read: WithSession['credential'] = null): Promise<void> {
+    const credential = read?.personId === personId ? read : await this.store.identity.credentialOf(personId);
     if (!credential) throw new Problem('secret-wrong', 'There is no secret for this person.');
     const { signInName, lockedUntil } = credential;
     if (lockedUntil !== null && lockedUntil > this.now()) throw locked(lockedUntil);
