@@ -1,4 +1,6 @@
 /** Questions that go out together: in the order in which they were asked, prepared once, and none after the end. */
+import type { EventEmitter } from 'node:events';
+import type { DataSource } from 'typeorm';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { createOperator, listOperators, lockAircraft, StaleVersion, type Store, type Tx } from '#store';
 import { freshDatabase, type FreshDatabase } from '../support/postgres.js';
@@ -138,4 +140,59 @@ it('an operator is made whole or not at all, also where what was sent without wa
   });
   await expect(made).rejects.toThrow('division by zero');
   expect((await listOperators(database.ownerUrl)).map(({ code }) => code)).toEqual(['TA']);
+});
+
+/** The driver's connection, which says each message that it gets. */
+async function toldOn(one: Store): Promise<EventEmitter> {
+  const source = (one as unknown as { source: DataSource }).source;
+  const runner = source.createQueryRunner();
+  const { connection } = (await runner.connect()) as { connection: EventEmitter };
+  await runner.release();
+  return connection;
+}
+
+it('the columns of a question are described once on a connection, and its rows read the same each time', async () => {
+  const one = await openedStore(database, 1);
+  const ofKinds = `select $1::int as n, $2::timestamptz as at, $3::jsonb as held, $4::text[] as texts, $5::bytea as bytes,
+    null::text as nothing`;
+  const values = [7, '2026-01-26T10:00:00Z', { a: [1, null] }, ['x', 'y"z'], Buffer.from('00ff', 'hex')];
+  const row = {
+    n: 7,
+    at: new Date('2026-01-26T10:00:00Z'),
+    held: { a: [1, null] },
+    texts: ['x', 'y"z'],
+    bytes: Buffer.from('00ff', 'hex'),
+    nothing: null,
+  };
+  let described = 0;
+  (await toldOn(one)).on('rowDescription', () => (described += 1));
+  const ask = (tx: Tx) => tx.query(ofKinds, values);
+  const inOne = <T>(work: (tx: Tx) => Promise<T>) => one.withOperator(operator.id, operator.person, work);
+  expect(await inOne(ask)).toEqual([row]);
+  const before = described;
+  expect(await inOne((tx) => Promise.all([ask(tx), ask(tx)]))).toEqual([[row], [row]]);
+  expect(before).toBeGreaterThan(0);
+  expect(described).toBe(before);
+  await one.close();
+});
+
+it('a question that failed is asked again by its name, and what it changed is counted each time', async () => {
+  const one = await openedStore(database, 1);
+  const share = (by: number) =>
+    one.withOperator(operator.id, operator.person, (tx) => tx.query<{ n: number }>('select 6 / $1::int as n', [by]));
+  for (const by of [0, 2, 0, 3]) {
+    if (by === 0) await expect(share(by)).rejects.toMatchObject({ driverError: { code: '22012' } });
+    else expect(await share(by)).toEqual([{ n: 6 / by }]);
+  }
+  const change = (seen: number) =>
+    one.withOperator(operator.id, operator.person, (tx) =>
+      tx.aircraft.change(operator.aircraft, seen, { serial: 5 }),
+    );
+  const [{ version } = { version: 0 }] = await one.withOperator(operator.id, operator.person, (tx) =>
+    tx.query<{ version: number }>('select version from aircraft where id = $1', [operator.aircraft]),
+  );
+  await change(version);
+  await change(version + 1);
+  await expect(change(version)).rejects.toThrow(StaleVersion);
+  await one.close();
 });

@@ -1,4 +1,5 @@
-import pg from 'pg';
+import pg, { type QueryResult } from 'pg';
+import { type Answer, DescribedOnce } from './described-once.js';
 
 /** Names given so far, by text. The texts come from the program, so they are few; those that vary stop being named. */
 const names = new Map<string, string>();
@@ -16,7 +17,13 @@ export class PreparedClient extends pg.Client {
     const [text, values, ...rest] = asked;
     const name = typeof text === 'string' && Array.isArray(values) && values.length > 0 ? nameOf(text) : undefined;
     const ask = super.query.bind(this) as (...given: unknown[]) => unknown;
-    return name === undefined ? ask(...asked) : ask({ name, text, values }, ...rest);
+    if (name === undefined) return ask(...asked);
+    const put = (answer: Answer) => ask(new DescribedOnce(name, text as string, values as unknown[], answer));
+    const [called] = rest;
+    if (typeof called === 'function') return put(called as Answer);
+    return new Promise<QueryResult>((resolve, reject) => {
+      put((error, result) => (error ? reject(error) : resolve(result)));
+    });
   }) as pg.Client['query'];
 
   /** `nextTick` comes after every promise of this turn. */
