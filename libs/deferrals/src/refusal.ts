@@ -18,13 +18,13 @@ export class Refusal<Code extends RefusalCode = RefusalCode> extends Error {
   readonly paragraph: string;
 
   constructor(code: Code, facts: RefusalFacts<Code>) {
-    const entry = REFUSALS[code];
-    super(fill(entry.sentence, facts));
+    const { sentence, next, paragraph } = reason(code, facts);
+    super(sentence);
     this.name = 'Refusal';
     this.code = code;
     this.facts = facts;
-    this.next = fill(entry.next, facts);
-    this.paragraph = entry.paragraph;
+    this.next = next;
+    this.paragraph = paragraph;
   }
 }
 
@@ -37,8 +37,8 @@ export interface Reason {
 }
 
 export function reason<Code extends RefusalCode>(code: Code, facts: RefusalFacts<Code>): Reason {
-  const { message, next, paragraph } = new Refusal(code, facts);
-  return { code, sentence: message, next, paragraph };
+  const { sentence, next, paragraph } = REFUSALS[code];
+  return { code, sentence: fill(sentence, facts), next: fill(next, facts), paragraph };
 }
 
 /** Puts the facts into a template: `{name}` becomes the fact of that name, a list is joined by "; ". */

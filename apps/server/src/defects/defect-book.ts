@@ -2,12 +2,13 @@
 import {
   type Act,
   type Actor,
+  deadlineOf,
   type DefectLife,
   isSignature,
   replay,
   type Signature,
   signaturesOf,
-  standing,
+  stateOf,
   underZoneData,
   type ZoneDifference,
 } from '#deferrals';
@@ -51,8 +52,8 @@ export function asDifference({ confirmedAt, ...row }: ZoneDifferenceRow): ZoneDi
 }
 
 /** Writes what a life adds up to, where no act was done: newer time-zone data put its end at another instant. */
-export async function changeColumns(tx: Tx, row: DefectRow, life: DefectLife, now: string): Promise<void> {
-  const { lastDay, endsAt, tzdb } = columnsOf(life, now, {});
+export async function changeColumns(tx: Tx, row: DefectRow, life: DefectLife): Promise<void> {
+  const { lastDay, endsAt, tzdb } = columnsOf(life, {});
   await tx.defects.change(row.id, row.version, {
     lastDay: lastDay ?? null,
     endsAt: endsAt ?? null,
@@ -80,9 +81,9 @@ export interface Written {
  * ends. Lock the aircraft first.
  */
 export async function writeActs(tx: Tx, written: Written): Promise<DefectRow> {
-  const { aircraft, life, now } = written;
+  const { aircraft, life } = written;
   const row = written.row ?? (await addRow(tx, written));
-  const changes = columnsOf(life, now, written);
+  const changes = columnsOf(life, written);
   tx.send(tx.defects.change(row.id, row.version, changes));
   tx.send(tx.aircraft.touch(aircraft));
   await writeInOrder(tx, written, row);
@@ -155,13 +156,9 @@ function wordsOf({ description, sheet, occurredAt, recordedAt }: DefectLife) {
 }
 
 /** What the acts add up to, for lists. */
-export function columnsOf(
-  life: DefectLife,
-  now: string,
-  { melRevisionId }: Pick<Written, 'melRevisionId'>,
-): Partial<DefectRow> {
-  const { state, deadline } = standing(life, now);
+export function columnsOf(life: DefectLife, { melRevisionId }: Pick<Written, 'melRevisionId'>): Partial<DefectRow> {
   const basis = life.deferral?.basis ?? null;
+  const deadline = basis === null ? null : deadlineOf(life.limits);
   return {
     ...wordsOf(life),
     entry: life.item?.entry ?? null,
@@ -171,7 +168,7 @@ export function columnsOf(
     ...(melRevisionId === undefined ? {} : { melRevisionId }),
     signed: basis !== null,
     basis,
-    state,
+    state: stateOf(life),
     lastDay: deadline?.lastDay ?? null,
     endsAt: deadline?.endsAt ?? null,
     tzdb: deadline?.tzdb ?? null,

@@ -95,7 +95,7 @@ export class DispatchService {
     const mel = await this.melFor(tx, aircraft, rowsOf(open), tries);
     const flown =
       flight === null || flight.aircraftId === aircraft.id ? situation : await onRoute(tx, situation, flight);
-    const tried = atStation(mel, changed(flown, changes, mel), await stationFacts(tx, aircraft.type));
+    const tried = await atItsStation(tx, mel, changed(flown, changes, mel), aircraft);
     // What is tried without a row is judged under the best one there is.
     const lacksRow = changes.broken.some(({ row }) => row === undefined);
     const verdict = lacksRow ? (await propose(mel, tried)).verdict : await this.judges.judge(mel, tried);
@@ -123,7 +123,7 @@ export class DispatchService {
     const asked = { aircraft, flight, at: this.now(), settings, proposals: [] };
     const { situation, opened } = await loadSituation(tx, asked);
     const mel = await this.melFor(tx, aircraft, rowsOf(opened));
-    return { mel, situation: atStation(mel, situation, await stationFacts(tx, aircraft.type)) };
+    return { mel, situation: await atItsStation(tx, mel, situation, aircraft) };
   }
 
   /**
@@ -146,6 +146,11 @@ export class DispatchService {
   async settings(tx: Tx): Promise<OperatorSettings> {
     return settingsOf(await tx.operators.current(), this.tzdb);
   }
+}
+
+/** Who is at a station says something of a departure; without a flight nobody is asked for. */
+async function atItsStation(tx: Tx, mel: Mel, situation: Situation, { type }: AircraftRow): Promise<Situation> {
+  return situation.flight === null ? situation : atStation(mel, situation, await stationFacts(tx, type));
 }
 
 function rowsOf(opened: readonly OpenedDefect[]): DefectRow[] {

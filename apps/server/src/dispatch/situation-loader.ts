@@ -14,7 +14,6 @@ import { livesOf, type OpenedDefect } from '../defects/defect-book.js';
 import { type Proposal, readableGates } from './readable-gates.js';
 import { workDone } from './work-done.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
-import { stationFacts } from './station-book.js';
 
 export interface Asked {
   aircraft: AircraftRow;
@@ -35,7 +34,6 @@ export async function askAhead(tx: Tx, { id, type }: Pick<AircraftRow, 'id' | 't
     tx.facts.current(id, []),
     tx.judgements.ofAircraft(id),
     tx.mel.directives(type),
-    stationFacts(tx, type),
   ]);
 }
 

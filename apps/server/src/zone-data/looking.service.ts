@@ -77,7 +77,7 @@ export class LookingService {
         await tx.zoneData.add({ id: newId(), defectId: row.id, ...one, foundAt: this.now() });
         listed.push({ defect: row.id, number: defectNumber(aircraft, row), ...one });
       }
-      await changeColumns(tx, row, underZoneData(life, found), this.now());
+      await changeColumns(tx, row, underZoneData(life, found));
     }
     return { counted, differences };
   }

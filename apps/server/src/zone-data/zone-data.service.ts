@@ -73,7 +73,7 @@ export class ZoneDataService {
     for (const id of ids) {
       const row = await tx.defects.get(id);
       const [opened] = row ? await livesOf(tx, [row]) : [];
-      if (opened) await changeColumns(tx, opened.row, opened.life, now);
+      if (opened) await changeColumns(tx, opened.row, opened.life);
     }
   }
 }

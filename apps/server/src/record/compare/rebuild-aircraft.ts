@@ -89,5 +89,5 @@ function rowOf(
         )
       : undefined;
   const known = basis?.kind === 'mel-row' ? { melRevisionId: revision?.id ?? null } : {};
-  return { ...first, number, ...columnsOf(life, enteredAt, known) };
+  return { ...first, number, ...columnsOf(life, known) };
 }
