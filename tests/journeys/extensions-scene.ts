@@ -43,13 +43,19 @@ const people = (preset: string) => [
     privileges: ['extend' as const, 'defer' as const],
   },
   {
+    signIn: `inspector-${preset}`,
+    name: 'Tamsin Orrel',
+    roles: ['technician' as const],
+    privileges: ['inspect' as const],
+  },
+  {
     signIn: `control-${preset}`,
     name: 'Mellory Gand',
     roles: ['mel-engineer' as const, 'maintenance-control' as const],
   },
 ];
 
-export type Who = 'technician' | 'engineer' | 'granter' | 'control';
+export type Who = 'technician' | 'engineer' | 'granter' | 'control' | 'inspector';
 
 export class ExtensionScene {
   clock = '2026-01-26T10:00:00.000Z';

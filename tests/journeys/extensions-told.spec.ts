@@ -4,6 +4,7 @@
  * Notices by X-06 (SEEN-Q) and X-07 (FROM MEMORY); refusals by X-01, X-02 and X-03 (SEEN-Q, SEEN).
  */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { run } from '../../apps/cli/src/run.js';
 import type { Shapes } from '../support/api-client.js';
 import { ExtensionScene, PRESETS, type PresetTried, type Who } from './extensions-scene.js';
 
@@ -115,6 +116,34 @@ describe('the notice to the authority', () => {
       'INVENTED for demonstration',
     ])
       expect(page).toContain(words);
+  });
+
+  it('says a text that two people put right, and whoever signs reads that the authority was told the first', async () => {
+    const preset = 'easa';
+    const { defect, id } = await scene.granted(preset);
+    const granter = scene.as('granter', preset);
+    const view = () => granter.get<Shapes['DefectView']>(`/api/defects/${defect}`);
+    const of = (await view()).history.find(({ act }) => act === 'extended')?.id ?? '';
+    const end = (await view()).defect.deadline;
+    const said = { of, field: 'plan', now: 'Part arrives 9 Feb, fitted the same night' };
+    const words = 'misread from the order';
+    const done = await granter.sign(defect, 'correction', { act: 'correct', ...said }, { ...said, reason: words });
+    expect(done.signed?.statement).toMatch(
+      /the plan to rectify it reads "Part arrives 9 Feb.*stands as it was granted/,
+    );
+    expect(done.signed?.statement).toContain('The authority was told the first words at 7 Feb 2026 09:00 UTC');
+    expect((await scene.granted(preset)).asked.plan).toContain('8 Feb');
+    const asked = (await view()).waiting[0]?.id ?? '';
+    const looking = { act: 'second-look', asked };
+    await scene.as('inspector', preset).sign(defect, 'second-look', looking, { asked });
+    expect((await scene.granted(preset)).asked.plan).toContain('9 Feb');
+    const page = await (await granter.page(`/api/extensions/${id}/notice`)).text();
+    expect([page.includes('Part arrives 9 Feb'), page.includes('Part arrives 8 Feb')]).toEqual([true, false]);
+    expect((await view()).defect.deadline).toEqual(end);
+    const corrections = (await view()).history.find(({ act }) => act === 'extended')?.corrections;
+    expect(corrections).toMatchObject([{ field: 'the plan to rectify it', was: expect.stringContaining('8 Feb') }]);
+    const compared = await run(['record', 'compare', '--database', scene.server.ownerUrl]);
+    expect(compared).toMatchObject({ code: 0 });
   });
 
   it('exists only for what was granted, and for nobody of another operator', async () => {

@@ -3,6 +3,7 @@
  * missed, and what the reasoner says to each flight. Invented entry and days; what a flight-day is: common practice.
  */
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { run } from '../../apps/cli/src/run.js';
 import type { ApiClient, Shapes } from '../support/api-client.js';
 import { runningServer, type RunningServer } from '../support/running-server.js';
 
@@ -97,4 +98,44 @@ it('stands in the list of the fleet beside the work of other items, missed or du
   ]);
   expect(lines.every(({ state }) => state !== 'done')).toBe(true);
   expect(lines.some(({ work }) => work.startsWith('80-12-11/'))).toBe(true);
+});
+
+it('when it was done, mistyped, is made earlier by two people, who read what is owed or was missed then', async () => {
+  await sign('2026-01-21T01:00:00.000Z', { lateReason: 'The tablet was flta.' });
+  expect(await repeats()).not.toContain('missed 2');
+  const technician = await as('odrin');
+  const inspector = await as('wick');
+  const view = () => technician.get<Shapes['DefectView']>(`/api/defects/${defect}`);
+  const of = (await view()).history.at(-1)?.id ?? '';
+  const statement = (by: ApiClient, query: Record<string, string>) =>
+    by.refused('GET', `/api/defects/${defect}/statement?${new URLSearchParams(query).toString()}`);
+  const asked = { act: 'correct', of };
+  expect(await statement(technician, { ...asked, field: 'doneAt', now: '2026-01-21T03:00:00.000Z' })).toMatchObject({
+    code: 'correction-gives-more-time',
+    next: expect.stringContaining('sign the work again'),
+  });
+  expect(await statement(technician, { ...asked, field: 'enteredAt', now: clock })).toMatchObject({
+    code: 'not-by-correction',
+  });
+  const put = async (field: string, now: string): Promise<string | undefined> => {
+    const said = { of, field, now };
+    const first = await technician.sign(
+      defect,
+      'correction',
+      { act: 'correct', ...said },
+      { ...said, reason: 'Typo.' },
+    );
+    const waits = (await view()).waiting[0]?.id ?? '';
+    await inspector.sign(defect, 'second-look', { act: 'second-look', asked: waits }, { asked: waits });
+    return first.signed?.statement;
+  };
+  expect(await put('doneAt', '2026-01-20T20:00:00.000Z')).toMatch(
+    /when it was done reads .*20:00.* in place of .*01:00.*Judged so, this is owed then or was missed: .*missed, flight .* and 1 more/,
+  );
+  expect(await repeats()).toContain('missed 2');
+  expect(await put('lateReason', 'The tablet was flat.')).toContain('why it was entered late reads');
+  const done = (await view()).repeats.find((one) => one.done?.doneAt === '2026-01-20T20:00:00.000Z');
+  expect(done?.done?.lateReason).toBe('The tablet was flat.');
+  const { code } = await run(['record', 'compare', '--database', server.ownerUrl]);
+  expect(code).toBe(0);
 });

@@ -58,4 +58,9 @@ export type CorrectableDetail =
   | 'watch'
   | 'remarks'
   | 'number'
-  | 'authority';
+  | 'authority'
+  | 'doneAt'
+  | 'lateReason'
+  | 'whyNotFixed'
+  | 'plan'
+  | 'agreement';

@@ -127,7 +127,12 @@ export { askCorrection, lookAndCorrect, type AskCorrection } from './correcting/
 export { askingsEndedBy } from './correcting/asked-after.js';
 export { privilegeToLeaveIt, stayAsWritten, waitingBy, type StayAsWritten } from './correcting/stay-as-written.js';
 export type { UnitOffered } from './correcting/admit-unit.js';
-export { needsSecondLook, privilegeOfCorrection, readsOtherwise } from './correcting/admit-correction.js';
+export {
+  admitDoneEarlier,
+  needsSecondLook,
+  privilegeOfCorrection,
+  readsOtherwise,
+} from './correcting/admit-correction.js';
 export { unitsWith } from './correcting/unit-now.js';
 export { actsAsCorrected, asCorrected } from './correcting/as-corrected.js';
 export { detailsOf } from './correcting/details.js';

@@ -9,8 +9,9 @@ import {
 } from '#deferrals';
 import { newId } from '#store';
 import { type Calling, type Scene, signed } from '../defects/acting.js';
-import { ActingService } from '../defects/acting.service.js';
+import { ActingService, type Decide } from '../defects/acting.service.js';
 import type { CorrectBody, LookBody, StayBody } from './bodies.js';
+import { keepExtensionsRight } from './extension-corrected.js';
 import { CorrectionAsked, type Corrects } from './correction-asked.js';
 
 /**
@@ -37,13 +38,14 @@ export class CorrectingService {
   }
 
   look(calling: Calling, id: string, { asked, sign }: LookBody): Promise<object> {
-    return this.acting.act(calling, id, sign, async (scene) => {
+    const decide: Decide = async (scene) => {
       const { life, context } = scene;
       const { words: correction, unit } = await this.asked.waiting(seenIn(scene), asked);
       const secondLook = await signed(scene, 'second-look', 'inspect', sign, { correction });
       const look = { id: newId(), asked, secondLook, ...(unit === undefined ? {} : { unit }) };
       return lookAndCorrect(life, look, context);
-    });
+    };
+    return this.acting.act(calling, id, sign, decide, keepExtensionsRight);
   }
 
   stay(calling: Calling, id: string, { asked, reason, sign }: StayBody): Promise<object> {

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import {
   type Act,
+  admitDoneEarlier,
   asCorrected,
   type CorrectableField,
   type DefectLife,
@@ -21,7 +22,16 @@ import { Problem } from '../http/problem.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import type { FieldAsked } from './correctable.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
-import { admitWords, judgedWords, movesInWords, readsInPlaceOf, staysInWords } from './correction-words.js';
+import { repeatLines } from '../defects/repeats.js';
+import { extensionMoves } from './extension-corrected.js';
+import {
+  admitWords,
+  judgedWords,
+  movesInWords,
+  owedWords,
+  readsInPlaceOf,
+  staysInWords,
+} from './correction-words.js';
 
 /** Where a correction points, and what it should read. */
 export interface Pointed {
@@ -101,6 +111,11 @@ export class CorrectionAsked {
     const { life, settings } = corrects;
     const reads = asCorrected(act, life.acts);
     const words = readsInPlaceOf(reads, field, [was, now], settings.deferral.base);
+    if (field === 'doneAt') {
+      admitDoneEarlier(was, now);
+      return { words: `${words} ${await this.doneMoves(corrects, act, now)}` };
+    }
+    if (act.kind === 'extended') return { words: `${words} ${await extensionMoves(corrects, act)}` };
     if (field !== 'unit') return { words: `${words} ${movesInWords(life, field, now, settings)}` };
     const units = unitsWith(life, { act: act.id, ...(part === undefined ? {} : { part }), now });
     const basis = life.deferral?.basis;
@@ -109,6 +124,14 @@ export class CorrectionAsked {
     const fails = await this.check.failsBesideOthers(corrects, { ...life, item }, row);
     const unit = await this.unitOffered(corrects, row);
     return { words: `${words} No limit moves. ${judgedWords(fails, life.left.map(thingInWords))}`, unit };
+  }
+
+  /** What is owed then that was not: a time that is earlier is good for less. */
+  private async doneMoves({ tx, aircraft, life, settings, at }: Corrects, { id }: Act, now: string): Promise<string> {
+    const procedures = life.procedures.map((one) => (one.id === id ? { ...one, doneAt: now } : one));
+    const before = await repeatLines(tx, aircraft, life, settings, at);
+    const after = await repeatLines(tx, aircraft, { ...life, procedures }, settings, at);
+    return owedWords(before, after);
   }
 
   private async unitOffered({ tx, aircraft, life, opened }: Corrects, row: { row?: string }): Promise<UnitOffered> {

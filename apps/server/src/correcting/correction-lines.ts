@@ -66,15 +66,14 @@ function pointsIn(
   { acts }: DefectLife,
   act: Act,
 ): { field: CorrectableField; part: number; many: number; secondLook: boolean }[] {
-  if (act.kind === 'written-up') {
-    return WORDS_OF_WRITE_UP.map((field) => ({ field, part: 0, many: 1, secondLook: false }));
-  }
   const reads = asCorrected(act, acts);
-  return detailsOf(reads).flatMap((detail) => {
+  const words = act.kind === 'written-up' ? WORDS_OF_WRITE_UP : [];
+  const details = detailsOf(reads).flatMap((detail) => {
     const many = detail.many(reads);
     const { field, decides: secondLook = false } = detail;
     return Array.from({ length: many }, (_, part) => ({ field, part, many, secondLook }));
   });
+  return [...words.map((field) => ({ field, part: 0, many: 1, secondLook: false })), ...details];
 }
 
 /** What of an act no correction touches, with what to do instead. */

@@ -11,6 +11,7 @@ import {
 } from '#deferrals';
 import { presetOf } from '#intervals';
 import { sayDay, sayInstant } from '../deferrals/say-time.js';
+import type { RepeatLine } from '../defects/repeats.js';
 import { firstWords } from '../defects/short-text.js';
 import { wordsOfAct } from '../defects/words-of-act.js';
 import { instantFault } from '../http/fields.js';
@@ -83,6 +84,24 @@ function movedWords({ before, after, counted, extended }: LimitMoved, base: stri
     ...(extended ? ['The extension that was granted falls away.'] : []),
   ];
   return [days, ...more].join(' ');
+}
+
+/** What comes again and is owed with a time corrected, and was not before it. */
+export function owedWords(before: readonly RepeatLine[], after: readonly RepeatLine[]): string {
+  const known = new Set(before.map(owedInWords));
+  const owed = after.filter(({ state }) => state === 'due' || state === 'missed' || state === 'not-known');
+  const more = [...new Set(owed.map(owedInWords))].filter((words) => !known.has(words));
+  const judged =
+    more.length === 0
+      ? 'nothing is owed that was not before.'
+      : `this is owed then or was missed: ${more.join('; ')}.`;
+  return `No limit moves. How long it is good for counts from that time. Judged so, ${judged}`;
+}
+
+function owedInWords({ text, words, flight, departures }: RepeatLine): string {
+  const of = flight === null ? '' : `, flight ${flight.number ?? 'without a number'} from ${flight.from}`;
+  const more = departures > 1 ? ` and ${departures - 1} more` : '';
+  return `"${firstWords(text, 120)}": ${words}${of}${more}`;
 }
 
 const end = (at: string | null, base: string): string => (at === null ? 'no fixed end' : sayInstant(at, base));

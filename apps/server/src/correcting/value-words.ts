@@ -9,7 +9,7 @@ export const FOUND: Readonly<Record<WhenFound, string>> = {
 };
 
 export function isTime(field: CorrectableField): boolean {
-  return field === 'occurredAt' || field === 'recordedAt';
+  return field === 'occurredAt' || field === 'recordedAt' || field === 'doneAt';
 }
 
 /** Null where nothing stands. */

@@ -97,8 +97,8 @@ function line(name: string, text: string): Html {
 }
 
 /** The basis that was extended, whatever was signed since. */
-function basisOf({ acts }: DefectLife, act: Extended): string {
-  const { deferral } = replay(acts.slice(0, acts.indexOf(act) + 1));
+function basisOf({ acts }: DefectLife, { id: granted }: Extended): string {
+  const { deferral } = replay(acts.slice(0, acts.findIndex(({ id }) => id === granted) + 1));
   return deferral === null ? 'none' : basisInWords(deferral.basis);
 }
 

@@ -8,7 +8,10 @@ import { withOffset } from '../words/time.js';
 
 type Correctable = Schemas['Correctable'];
 
-export const isTime = (field: string): boolean => field === 'occurredAt' || field === 'recordedAt';
+export const isTime = (field: string): boolean =>
+  field === 'occurredAt' || field === 'recordedAt' || field === 'doneAt';
+
+const WHAT: Record<string, string> = { recordedAt: 'in the log', doneAt: 'it was done' };
 
 const LONG: Record<string, number> = { description: 4000, workDone: 4000, checks: 2000 };
 
@@ -71,11 +74,11 @@ function CorrectedTime({
   return (
     <>
       {reads && <p>It reads now: {withOffset(reads, operator.base)}</p>}
-      {field === 'recordedAt' && (
+      {field !== 'occurredAt' && (
         <p class="hint">It can only become earlier; what that moves is said below before you sign.</p>
       )}
       <WallInput
-        what={field === 'recordedAt' ? 'in the log' : 'it happened'}
+        what={WHAT[field] ?? 'it happened'}
         zone={operator.base}
         value={wall}
         onValue={tell}

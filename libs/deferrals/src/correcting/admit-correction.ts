@@ -1,6 +1,7 @@
 /** What is asked of every correction, whether it is signed at once or waits for a second person to look. */
 import type { Act, Corrected, CorrectableField, WhenFound } from '../acts.js';
 import type { DefectLife } from '../defect-life.js';
+import { before } from '../instant.js';
 import { admitBasis } from '../deferring/admit-basis.js';
 import type { Privilege } from '../people.js';
 import { Refusal } from '../refusal.js';
@@ -34,6 +35,7 @@ export function admitCorrection(life: DefectLife, said: CorrectionSaid): void {
     throw new Refusal('correction-not-one-of', { words: FIELD_WORDS[field], now, allowed: Object.keys(WHEN) });
   }
   if (field === 'unit') admitUnitNow(life, said);
+  if (field === 'doneAt') admitDoneEarlier(was, now);
   if (field === 'staysOpen') admitStillSaid(life, said);
 }
 
@@ -48,6 +50,12 @@ export function readsOtherwise(life: DefectLife, { act, field, part, was }: Poin
     return new Refusal('unit-moved-since', { unit: reads, defect, units: item?.units ?? [] });
   }
   return new Refusal('correction-of-nothing', { act, defect, field, was: was ?? 'nothing' });
+}
+
+/** Done earlier, it is good for less; done later, it would be good for longer on the word of whoever mistyped it. */
+export function admitDoneEarlier(was: string | null, now: string): void {
+  if (was !== null && before(now, was)) return;
+  throw new Refusal('correction-gives-more-time', { was: was ?? 'not said', now });
 }
 
 const WHEN: Record<WhenFound, true> = { 'before-moving': true, 'own-power': true, 'after-take-off': true };

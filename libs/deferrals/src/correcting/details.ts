@@ -4,7 +4,16 @@
  * AMC M.A.305(e); published requirement E-09 on electronic records. Which of it wants a second look: 145.A.48 for what is
  * on the aircraft; for the rest common practice, no source.
  */
-import type { Act, CardStepped, CorrectableField, Deferred, RowChanged } from '../acts.js';
+import type {
+  Act,
+  CardStepped,
+  CorrectableField,
+  Deferred,
+  Extended,
+  ProcedureSigned,
+  RowChanged,
+  WrittenUp,
+} from '../acts.js';
 import type { Basis, DocumentBasis } from '../basis.js';
 import type { Privilege } from '../people.js';
 import { type Detail, type DetailsOf, PART_DETAILS, partDetail, text } from './detail.js';
@@ -65,7 +74,43 @@ function renewed(
   };
 }
 
+/** Why something was entered late stands for it where the aircraft left meanwhile. */
+function late<Acted extends WrittenUp | ProcedureSigned>(): Detail<Acted> {
+  return {
+    field: 'lateReason',
+    decides: true,
+    many: ({ lateReason }) => (lateReason === undefined ? 0 : 1),
+    read: ({ lateReason }) => lateReason ?? null,
+    write: (act, _, now) => ({ ...act, lateReason: now }),
+  };
+}
+
+/** What an extension was asked for with, and granted on. */
+function request(field: 'reason' | 'whyNotFixed' | 'plan'): Detail<Extended> {
+  return {
+    field,
+    decides: true,
+    many: () => 1,
+    read: (act) => act.request[field],
+    write: (act, _, now) => ({ ...act, request: { ...act.request, [field]: now } }),
+  };
+}
+
 const DETAILS: DetailsOf = {
+  'written-up': [late()],
+  'procedure-signed': [text('doneAt', 'doneAt', { decides: true }), late()],
+  extended: [
+    request('reason'),
+    request('whyNotFixed'),
+    request('plan'),
+    {
+      field: 'agreement',
+      decides: true,
+      many: ({ agreement }) => (agreement === null ? 0 : 1),
+      read: ({ agreement }) => agreement,
+      write: (act, _, now) => ({ ...act, agreement: now }),
+    },
+  ],
   deferred: ofBasis(),
   'row-changed': [...ofBasis<RowChanged>(), text('reason', 'reason')],
   'placard-fitted': [text('placardText', 'text', { decides: true })],
@@ -119,6 +164,8 @@ const DETAILS: DetailsOf = {
 const PRIVILEGES: Partial<Record<Act['kind'], Privilege>> = {
   deferred: 'defer',
   'row-changed': 'defer',
+  'procedure-signed': 'sign-procedure',
+  extended: 'extend',
   'placard-fitted': 'sign-procedure',
   rectification: 'sign-procedure',
   transferred: 'sign-procedure',

@@ -34,6 +34,11 @@ export const FIELD_WORDS: Readonly<Record<CorrectableField, string>> = {
   remarks: 'the remarks',
   number: 'the number of the document',
   authority: 'the authority',
+  doneAt: 'when it was done',
+  lateReason: 'why it was entered late',
+  whyNotFixed: 'why it was not rectified in time',
+  plan: 'the plan to rectify it',
+  agreement: "the authority's agreement",
 };
 
 export function isWordOfWriteUp(field: CorrectableField): field is CorrectableWord {

@@ -9,8 +9,10 @@ type Said = Pick<Corrected, 'act' | 'field' | 'part' | 'now'>;
 export function lifeWith(life: DefectLife, act: Act, said: Said): Partial<DefectLife> {
   const held = <Kept extends { id: string }>(one: Kept): Kept => (one.id === act.id ? { ...one, ...act } : one);
   const heldIf = <Kept extends { id: string }>(one: Kept | null): Kept | null => one && held(one);
-  const { work, grants, cards } = life;
+  const { work, grants, cards, procedures, extensions } = life;
   return {
+    procedures: procedures.map(held),
+    extensions: extensions.map(held),
     grants: grants.map(held),
     cards: cards.map((card) => ({ ...card, steps: card.steps.map(held) })),
     work: work && {

@@ -13,7 +13,7 @@ export const NEVER_CORRECTED = [
   'category',
   'interval',
   'until',
-  'doneAt',
+  'enteredAt',
   'work',
   'result',
   'complete',
@@ -57,6 +57,14 @@ const OF_DOCUMENT = [
 
 const WORK = 'Enter the work again as it was done, with a signature; only what was signed last counts.';
 
+/** Of every act. */
+const ENTERED = of(
+  'enteredAt',
+  'when it was entered',
+  'the clock of the server wrote it, and nobody typed it',
+  'Say in words when it was done, where the entry has any; how long it is good for counts from when it was done.',
+);
+
 const OTHERWISE: { [Kind in Act['kind']]?: readonly PutRightOtherwise[] } = {
   'written-up': [
     of(
@@ -72,10 +80,7 @@ const OTHERWISE: { [Kind in Act['kind']]?: readonly PutRightOtherwise[] } = {
       'Say again which item failed, before it is deferred.',
     ),
   ],
-  'procedure-signed': [
-    of('work', 'which procedure', 'it decides what may be flown', WORK),
-    of('doneAt', 'when it was done', 'it decides how long it is good for', WORK),
-  ],
+  'procedure-signed': [of('work', 'which procedure', 'it decides what may be flown', WORK)],
   'card-stepped': [
     of('measured', 'the value measured', 'it decides whether the step is good', 'Stop the card and start it again.'),
   ],
@@ -112,7 +117,7 @@ export function putRightOtherwise(act: Act): readonly PutRightOtherwise[] {
 
 /** The refusal, with what to do instead. */
 export function notByCorrection(defect: string, act: Act | undefined, field: NeverCorrected): Refusal {
-  const known = act && putRightOtherwise(act).find((one) => one.field === field);
+  const known = act && [...putRightOtherwise(act), ENTERED].find((one) => one.field === field);
   if (known === undefined) {
     return new Refusal('correction-of-nothing', { act: act?.id ?? 'not named', defect, field, was: 'anything' });
   }

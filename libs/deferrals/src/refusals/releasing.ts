@@ -117,6 +117,11 @@ export const RELEASING_REFUSALS = {
     next: 'A correction may only make it earlier. Show the sheet to quality if the day in the log is wrong.',
     paragraph: 'M.A.403(c); 14 CFR 121.563',
   },
+  'correction-gives-more-time': {
+    sentence: 'The work is signed as done {was}; a correction to {now} could make it good for longer.',
+    next: 'A correction may only make it earlier. If it was done later, sign the work again as it was done.',
+    paragraph: 'M.A.403(b)(c)',
+  },
   'second-look-missing': {
     sentence:
       'A correction of what is left on the aircraft, or of what decides something, needs a second person who looked.',
