@@ -52,6 +52,16 @@ export class CardsAtWork {
     await this.page.getByLabel(`Secret of ${name}, to sign this`).fill(own);
   }
 
+  /** @returns the paragraphs that no refusal on the page says word for word */
+  async unsaid(...whole: string[]): Promise<string[]> {
+    const absent: string[] = [];
+    for (const one of whole) {
+      const paragraph = this.page.getByRole('alert').getByText(one, { exact: true });
+      await paragraph.waitFor().catch(() => absent.push(one));
+    }
+    return absent;
+  }
+
   /** @returns the words that no refusal on the page holds */
   stopped(...words: (string | RegExp)[]): Promise<(string | RegExp)[]> {
     return missing(this.page.getByRole('alert'), ...words);

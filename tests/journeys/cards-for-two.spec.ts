@@ -36,7 +36,7 @@ describe('a step that needs two people', () => {
     const alone = await begin();
     expect([alone.code, alone.detail]).toEqual([
       'second-person-missing',
-      'Step leak-check needs a second person (somebody at the pump switch on the headset), and Odrin Vask names nobody.',
+      'Step 15 "Run the pump on the ground and watch bowl and lines" needs a second person (somebody at the pump switch on the headset), and Odrin Vask names nobody.',
     ]);
     const nobody = { ...(await signs('wick')), person: '00000000-0000-4000-8000-000000000000' };
     const codes = [];
@@ -47,7 +47,7 @@ describe('a step that needs two people', () => {
   it('is not begun on the word of whoever does it: the one named signs, on the same device', async () => {
     const { person, statement } = await signs('wick');
     expect(statement).toBe(
-      'I am the second person at step leak-check (somebody at the pump switch on the headset) of work card "Case-drain filter of the electric hydraulic pump changed" for defect Q-KEA/2 on Q-KEA. I am there myself and do my part of it; somebody else does the step.',
+      'I am the second person at step 15 "Run the pump on the ground and watch bowl and lines." (somebody at the pump switch on the headset) of work card "Case-drain filter of the electric hydraulic pump changed" for defect Q-KEA/2 on Q-KEA. I am there myself and do my part of it; somebody else does the step.',
     );
     const named = await begin({ person });
     expect([named.status, named.code, named['next']]).toEqual([
@@ -76,7 +76,7 @@ describe('a step that needs two people', () => {
     expect(session.person.id).toBe(scene.ids['odrin']);
     const { history } = await scene.person('odrin').get<Shapes['DefectView']>(`/api/defects/${defect}`);
     expect(history.at(-1)?.words).toBe(
-      'Step "Run the pump on the ground and watch bowl and lines.": begun, to last 5 min, with Wick Straddock, who signed, by hydraulic pressure gauge HG-4, calibrated until 2026-01-15',
+      'Step 15 "Run the pump on the ground and watch bowl and lines.": begun, to last 5 min, with Wick Straddock, who signed, by hydraulic pressure gauge HG-4, calibrated until 2026-01-15',
     );
   });
 
@@ -105,12 +105,18 @@ describe('a step that needs two people', () => {
       result: 'looked',
       findings: 'dry',
     });
+    const { history } = await scene.person('odrin').get<Shapes['DefectView']>(`/api/defects/${defect}`);
+    expect(history.at(-2)?.words).toBe(
+      'Step 15 "Run the pump on the ground and watch bowl and lines.": ran its whole time: system pressure 3000 psi, case temperature 80 C',
+    );
     await act(scene.person('odrin'), defect, 'card-steps', { work, step: 'shut-down', result: 'done' });
     const looked = { work, step: 'second-look', findings: 'tight' };
     const query = { act: 'card-inspection', work };
     const own = await scene.person('wick').signRefused(defect, 'card-inspections', query, looked);
     expect(own.code).toBe('inspector-did-it');
-    expect(own.detail).toContain('Wick Straddock had a hand in step leak-check');
+    expect(own.detail).toBe(
+      'Wick Straddock had a hand in step 15 "Run the pump on the ground and watch bowl and lines" and cannot inspect it in step 17 "A second person sees element, seals and bowl: locked, tight, dry".',
+    );
   });
 });
 

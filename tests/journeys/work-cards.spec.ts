@@ -104,7 +104,7 @@ describe('a card that is stopped half-worked', () => {
     const { aircraft } = (await scene.person('odrin').get<Shapes['DefectView']>(`/api/defects/${defect}`)).defect;
     const register = await scene.person('odrin').get<Shapes['RegisterView']>(`/api/aircraft/${aircraft}/left`);
     expect(register.open.join()).toContain(
-      'card "Case-drain filter of the electric hydraulic pump changed" begun: 1 of 21 steps done, next: Pull and collar',
+      'card "Case-drain filter of the electric hydraulic pump changed" begun: 1 of 21 steps done, next: step 2 "Pull and collar the pump breaker"',
     );
   });
 
@@ -129,7 +129,9 @@ describe('a card that is stopped half-worked', () => {
     const view = await odrin.get<Shapes['DefectView']>(`/api/defects/${other.defect}`);
     expect(view.openWork).toMatchObject({ complete: false, performers: ['Odrin Vask', 'Tamsel Quorry'] });
     const [line = ''] = view.openWork?.stopped ?? [];
-    expect(line).toMatch(/^Work card stopped: Case-drain filter .* \(No seals in the store\.\)\. Not done: pull: /);
+    expect(line).toMatch(
+      /^Work card stopped: Case-drain filter .* \(No seals in the store\.\)\. Not done: step 2 "Pull and collar the pump breaker"; /,
+    );
     const verified = { toolsAccounted: true, panelsClosed: true, registerChecked: true };
     const out = { outcome: 'stays-open', verified };
     const short = await odrin.signRefused(

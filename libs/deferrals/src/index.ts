@@ -111,7 +111,7 @@ export { doStep, type DoStep, type StepAsked } from './cards/do-step.js';
 export { inspectStep, type InspectStep } from './cards/inspect-step.js';
 export { signCard, type SignCard } from './cards/sign-card.js';
 export { stopCard, type StopCard } from './cards/stop-card.js';
-export { actsOn, doneBy, stepsMissingBefore } from './cards/card-work.js';
+export { actsOn, doneBy, stepInFull, stepInWords, stepsMissingBefore } from './cards/card-work.js';
 export type { CardWork } from './cards/card-life.js';
 export { lastingOf, type Lasting } from './cards/lasting.js';
 export { limitsInWords } from './cards/measured.js';

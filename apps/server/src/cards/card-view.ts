@@ -69,7 +69,7 @@ function stepView(work: CardWork, step: CardStep, accounts: readonly AccountStan
           second: secondOf(work, step),
           used: usedIn(work, step),
           at: done.enteredAt,
-          words: done.kind === 'card-inspected' ? done.findings : wordsOfResult(done.result),
+          words: done.kind === 'card-inspected' ? done.findings : wordsOfResult(done.result, step),
         }
       : null,
     begun: lasting,

@@ -5,9 +5,10 @@ import {
   type EquipmentUsed,
   isSignature,
   type Signature,
+  stepInFull,
   type StepResult,
 } from '#deferrals';
-import { referenceInWords } from '#mel';
+import { type Card, type CardStep, referenceInWords } from '#mel';
 
 export type CardActKind = 'card-started' | 'card-stepped' | 'card-inspected' | 'card-signed' | 'card-stopped';
 
@@ -18,7 +19,7 @@ export function wordsOfCardAct(act: ActOf<CardActKind>, acts: readonly Act[]): s
       return `Work card started: ${act.card.title} (${referenceInWords(act.card.reference)})`;
     case 'card-stepped':
       return [
-        `${stepWords(act, acts)}: ${wordsOfResult(act.result)}`,
+        `${stepWords(act, acts)}: ${wordsOfResult(act.result, stepOf(act, acts)?.step)}`,
         ...(act.second ? [`with ${secondInHistory(act.second)}`] : []),
         ...(act.used ?? []).map((one) => `by ${wordsOfUsed(one)}`),
       ].join(', ');
@@ -31,11 +32,19 @@ export function wordsOfCardAct(act: ActOf<CardActKind>, acts: readonly Act[]): s
   }
 }
 
-/** Step "Let it cool." as its card says it; by its id where the card is not among the acts. */
-function stepWords({ work, step }: ActOf<'card-stepped' | 'card-inspected'>, acts: readonly Act[]): string {
+type StepAct = ActOf<'card-stepped' | 'card-inspected'>;
+
+/** `Step 6 "Let it cool."` as its card says it; by its id where the card is not among the acts. */
+function stepWords(act: StepAct, acts: readonly Act[]): string {
+  const found = stepOf(act, acts);
+  return `Step ${found ? stepInFull(found.card, found.step) : act.step}`;
+}
+
+function stepOf({ work, step }: StepAct, acts: readonly Act[]): { card: Card; step: CardStep } | undefined {
   const started = acts.find((one) => one.kind === 'card-started' && one.id === work);
-  const steps = started?.kind === 'card-started' ? started.card.steps : [];
-  return `Step "${steps.find(({ id }) => id === step)?.text ?? step}"`;
+  if (started?.kind !== 'card-started') return undefined;
+  const found = started.card.steps.find(({ id }) => id === step);
+  return found && { card: started.card, step: found };
 }
 
 /** In records from before a second person signed, somebody was only named. */
@@ -46,7 +55,8 @@ export const secondInHistory = (second: Actor | Signature): string =>
 export const wordsOfUsed = ({ what, number, calibratedUntil }: EquipmentUsed): string =>
   `${what} ${number}${calibratedUntil === null ? '' : `, calibrated until ${calibratedUntil}`}`;
 
-export function wordsOfResult(result: StepResult): string {
+/** @param step names what was read */
+export function wordsOfResult(result: StepResult, step: CardStep | undefined): string {
   switch (result.kind) {
     case 'done':
       return 'done';
@@ -59,7 +69,7 @@ export function wordsOfResult(result: StepResult): string {
     case 'waited':
       return 'waited its whole time';
     case 'ran':
-      return `ran its whole time: ${result.readings.map(({ id, value, unit }) => `${id} ${value} ${unit}`).join(', ')}`;
+      return `ran its whole time: ${result.readings.map((read) => wordsOfReading(read, step)).join(', ')}`;
     case 'looked':
       return `looked afterwards: ${result.findings}`;
     case 'out':
@@ -67,4 +77,12 @@ export function wordsOfResult(result: StepResult): string {
     case 'in':
       return `counted in ${result.count}${result.number === null ? '' : ` (${result.number})`}`;
   }
+}
+
+type Reading = Extract<StepResult, { kind: 'ran' }>['readings'][number];
+
+/** "system pressure 3000 psi" */
+function wordsOfReading({ id, value, unit }: Reading, step: CardStep | undefined): string {
+  const asked = step?.kind === 'run' ? step.readings.find((one) => one.id === id) : undefined;
+  return `${asked?.what ?? id} ${value} ${unit}`;
 }

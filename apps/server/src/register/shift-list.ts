@@ -1,4 +1,13 @@
-import { type CardWork, doneBy, type Owner, ownerInWords, type ShiftList, stateOf, thingInWords } from '#deferrals';
+import {
+  type CardWork,
+  doneBy,
+  type Owner,
+  ownerInWords,
+  type ShiftList,
+  stateOf,
+  stepInWords,
+  thingInWords,
+} from '#deferrals';
 import type { AircraftRow, Tx } from '#store';
 import type { OpenedDefect } from '../defects/defect-book.js';
 import { firstWords } from '../defects/short-text.js';
@@ -33,11 +42,11 @@ export async function shiftListOf(
   };
 }
 
-/** `card "Filter changed" begun: 3 of 9 steps done, next: Renew both seals` */
+/** `card "Filter changed" begun: 3 of 9 steps done, next: step 4 "Renew both seals"` */
 function halfWorked(work: CardWork): string {
   const { card } = work.started;
   const toDo = card.steps.filter((step) => !doneBy(work, step));
-  const next = toDo[0] ? `, next: ${firstWords(toDo[0].text, 60)}` : ', not signed yet';
+  const next = toDo[0] ? `, next: step ${stepInWords(card, toDo[0])}` : ', not signed yet';
   return `card "${card.title}" begun: ${card.steps.length - toDo.length} of ${card.steps.length} steps done${next}`;
 }
 

@@ -3,13 +3,13 @@ import { withOffset } from '../words/time.js';
 import { Cautions } from './cautions.js';
 import { InspectionForm } from './inspection-form.js';
 import { StepForm } from './step-form.js';
-import type { StepProps } from './step-props.js';
+import { type StepProps, stepsInWords } from './step-props.js';
 
 const STATES: Record<string, string> = { begun: 'begun', ran: 'run ended, look now', next: 'to do' };
 
 /** One step: what is asked, how it stands, and its form while it is the one worked on. */
 export function CardStep(props: StepProps & { place: number; open: boolean; choose(): void }) {
-  const { step, place, open, choose } = props;
+  const { view, step, place, open, choose } = props;
   const { operator } = useSession();
   const { done, waitsFor, needs, licence, takes } = step;
   return (
@@ -20,7 +20,7 @@ export function CardStep(props: StepProps & { place: number; open: boolean; choo
           {done
             ? `${done.words}: ${done.by}${done.second === null ? '' : ` with ${done.second}`}${done.used.map((one) => `, by ${one}`).join('')}, ${withOffset(done.at, operator.base)}`
             : waitsFor.length > 0
-              ? `waits for ${waitsFor.join(', ')}`
+              ? `waits for ${stepsInWords(view.work.steps, waitsFor)}`
               : STATES[step.state]}
         </span>
       </p>

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { SignForm } from '../acts/sign-form.js';
 import type { Schemas } from '../api/client.js';
 import { Field } from '../shell/fields.js';
-import type { StepProps } from './step-props.js';
+import { type StepProps, stepsInWords } from './step-props.js';
 
 /** An independent inspection: another person signs, signed in as themselves, here or on their own telephone. */
 export function InspectionForm({ reading, view: { defect, work }, step, done }: StepProps) {
@@ -12,7 +12,7 @@ export function InspectionForm({ reading, view: { defect, work }, step, done }: 
     <>
       <p>
         <strong>Ask a second person to look and sign.</strong> They open this page signed in as themselves. It is
-        never somebody who did {step.inspects.join(', ')}.
+        never somebody who had a hand in {stepsInWords(work.steps, step.inspects)}.
       </p>
       <SignForm<Schemas['ActDone']>
         statementPath={`/defects/${defect.id}/statement?${asked}`}

@@ -11,3 +11,7 @@ export interface StepProps {
   step: Step;
   done(): void;
 }
+
+/** Steps as the card numbers them: `step 9 "Renew both bowl seals."` */
+export const stepsInWords = (steps: readonly Step[], ids: readonly string[]): string =>
+  steps.flatMap(({ id, text }, at) => (ids.includes(id) ? [`step ${at + 1} "${text}"`] : [])).join('; ');

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { authorisation, refusalOf, writtenUp } from '../invented.fixture.js';
 import type { RefusalCode } from '../refusals.js';
-import { Bench } from './cards.fixture.js';
+import { stepInFull, stepInWords } from './card-work.js';
+import { Bench, card } from './cards.fixture.js';
 
 const started = () => new Bench(writtenUp('2026-01-26T10:00Z')).start();
 const said = (act: () => unknown, code: RefusalCode): string => {
@@ -17,7 +18,9 @@ describe('a step', () => {
         () => started().until('seals').step('level', { kind: 'measured', value: 3.5, unit: 'l' }),
         'step-before-others',
       ),
-    ).toContain('seals: Renew both seals.');
+    ).toBe(
+      'Step 5 "Read the level" comes after steps that are not done: step 4 "Renew both seals". Do first: step 4 "Renew both seals".',
+    );
   });
 
   it('is not done twice', () => {
@@ -149,8 +152,29 @@ describe('a leak check', () => {
     const ran = running()
       .pass(5)
       .step('leak', { kind: 'ran', readings: [reading] });
-    expect(refusalOf(() => ran.sign()).message).toContain('not done: leak');
+    expect(refusalOf(() => ran.sign()).message).toContain('not done: step 7 "Run the pump and watch";');
     ran.step('leak', { kind: 'begun' });
     expect(refusalOf(() => ran.step('leak', looked)).code).toBe('step-done-otherwise');
+  });
+});
+
+describe('a step in words', () => {
+  const { steps } = card();
+
+  it('is its number on the card and what it asks, whole where that is short', () => {
+    const words = steps.map((step) => stepInWords({ steps }, step));
+    expect([words[0], words[9]]).toEqual(['1 "Pull and collar the pump breaker"', '10 "All latches flush"']);
+  });
+
+  it('is cut at a word where it is long, and its own marks do not end it', () => {
+    const text = `On the call "open", turn the handle ${'slowly '.repeat(20)}by hand.`;
+    const long = { id: 'turn', kind: 'do', text } as const;
+    expect(stepInWords({ steps: [long] }, long)).toMatch(
+      /^1 "On the call 'open', turn the handle (slowly ?)+\.\.\."$/,
+    );
+    expect(stepInWords({ steps: [long] }, long).length).toBeLessThanOrEqual(98);
+    expect(stepInFull({ steps: [long] }, long)).toBe(`1 "${text.replaceAll('"', "'")}"`);
+    const word = { ...long, text: 'x'.repeat(200) };
+    expect(stepInWords({ steps: [word] }, word)).toBe(`1 "${'x'.repeat(90)}..."`);
   });
 });

@@ -51,7 +51,7 @@ describe('what is counted out', () => {
   it('is counted in whole: one latch that is missing is named', () => {
     const on = started().until('latch');
     expect(said(() => on.step('latch', { kind: 'in', count: 3 }), 'count-differs')).toContain(
-      '3 of 4 cowl latches latched; missing: 1 of cowl latches',
+      '3 of 4 cowl latches latched; missing: 1 of cowl latches at left nacelle',
     );
     expect(refusalOf(() => started().until('unlatch').step('unlatch', { kind: 'out', count: 5 })).code).toBe(
       'count-differs',
@@ -70,13 +70,15 @@ describe('what is counted out', () => {
   it('keeps the card from being signed, each thing by name and number', () => {
     const on = started().until('reset');
     expect(said(() => on.sign(), 'card-not-finished')).toContain(
-      'still unlatched: 4 cowl latches at left nacelle; still pulled: pump breaker at panel P2, A7 (C-22); not done: leak',
+      'still unlatched: 4 cowl latches at left nacelle; still pulled: pump breaker at panel P2, A7 (C-22); not done: step 7 "Run the pump and watch"; not done: step 8 ',
     );
   });
 
   it('keeps the card from being stopped', () => {
     const on = started().until('unlatch');
-    expect(said(() => on.stop(), 'card-leaves-things')).toContain('still pulled: pump breaker');
+    expect(said(() => on.stop(), 'card-leaves-things')).toContain(
+      'still pulled: pump breaker at panel P2, A7 (C-22). ',
+    );
     const { life } = started().stop('wrong aircraft');
     expect([life.cards[0]?.ended?.kind, life.work]).toEqual(['card-stopped', null]);
     expect(aircraftGates([life], [], [], on.now).openWork).toEqual([]);

@@ -7,15 +7,15 @@ import type { CardWork } from './card-life.js';
 
 /** Throws Refusal `card-not-open`. */
 export function needCard({ cards, defect }: Pick<DefectLife, 'cards' | 'defect'>, work: string): CardWork {
-  const found = cards.find(({ started, ended }) => started.id === work && ended === null);
-  if (!found) throw new Refusal('card-not-open', { work, defect });
-  return found;
+  const found = cards.find(({ started }) => started.id === work);
+  if (found?.ended === null) return found;
+  throw new Refusal('card-not-open', { work: found?.started.card.title ?? work, defect });
 }
 
 /** Throws Refusal `step-unknown`. */
-export function needStep({ id, steps }: Card, step: string): CardStep {
+export function needStep({ title, steps }: Card, step: string): CardStep {
   const found = steps.find((one) => one.id === step);
-  if (!found) throw new Refusal('step-unknown', { card: id, step });
+  if (!found) throw new Refusal('step-unknown', { card: title, step });
   return found;
 }
 
@@ -55,11 +55,33 @@ const FINISHES: Record<StepKind, CardStepped['result']['kind'] | null> = {
 /** Ends what was begun with its second person and its equipment. */
 export const onlyEnds = ({ kind }: StepResult): boolean => kind === 'waited' || kind === 'ran' || kind === 'looked';
 
-/** A step in words for a list: "seal: Renew both seals" */
-export function stepInWords({ id, text }: CardStep): string {
-  const said = text.length > 90 ? `${text.slice(0, 90).trimEnd()}...` : text.replace(/\.$/, '');
-  return `${id}: ${said}`;
+const MOST_CHARACTERS = 90;
+
+/** A step as somebody finds it on the card, by its number and its words, a long text cut at a word: `9 "Renew both seals"`. */
+export function stepInWords(card: Pick<Card, 'steps'>, step: CardStep): string {
+  const said = step.text.replace(/\.$/, '');
+  if (said.length <= MOST_CHARACTERS) return stepInFull(card, { ...step, text: said });
+  const cut = said.slice(0, MOST_CHARACTERS + 1).replace(/\s+\S*$/, '');
+  return stepInFull(card, { ...step, text: `${cut.slice(0, MOST_CHARACTERS)}...` });
 }
+
+/** The same with its whole text. Marks within it are made single, so that it is seen where the step's words end. */
+export function stepInFull({ steps }: Pick<Card, 'steps'>, { id, text }: CardStep): string {
+  return `${steps.findIndex((one) => one.id === id) + 1} "${text.replaceAll('"', "'")}"`;
+}
+
+/** What a step of each kind asks for. */
+export const ASKED: Record<StepKind, string> = {
+  do: 'do it and say so',
+  verify: 'look and say so',
+  measure: 'read a value and enter it',
+  renew: 'renew the part and enter its number',
+  wait: 'begin the wait, and end it when its time is over',
+  out: 'count out',
+  in: 'count in',
+  inspect: 'have it inspected by a second person, who signs',
+  run: 'begin the run, end it with its readings, and look afterwards',
+};
 
 /** Steps that stand in the way of this one. */
 export function stepsMissingBefore(work: CardWork, step: CardStep): CardStep[] {

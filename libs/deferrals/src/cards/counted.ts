@@ -7,7 +7,7 @@ import { Refusal } from '../refusal.js';
 import { needText } from '../writing-up/need-text.js';
 import type { StepResult } from './card-acts.js';
 import type { CardWork } from './card-life.js';
-import { accountOf, actsOn } from './card-work.js';
+import { accountOf, actsOn, stepInWords } from './card-work.js';
 
 /** Throws Refusal. What has a kind stands in the register from this moment on. */
 export function admitOut(
@@ -16,11 +16,13 @@ export function admitOut(
   step: StepOf<'out'>,
   { count, item }: StepResult & { kind: 'out' },
 ): void {
-  const account = accountOf(work.started.card, step);
-  admitCount(step.id, account, count, 'out');
-  if ((item === null) !== (account.kind === undefined)) throw strange(step.id, 'out', account);
+  const { card } = work.started;
+  const account = accountOf(card, step);
+  const named = stepInWords(card, step);
+  admitCount(named, account, count, 'out');
+  if ((item === null) !== (account.kind === undefined)) throw strange(named, 'out', account);
   if (item === null) return;
-  if (item.kind !== account.kind || item.where !== account.where) throw strange(step.id, 'out', account);
+  if (item.kind !== account.kind || item.where !== account.where) throw strange(named, 'out', account);
   if (account.numbered === true) needText(`the number of ${account.what}`, item.tag);
   admitLeft(life, [item]);
 }
@@ -32,19 +34,23 @@ export function admitIn(
   step: StepOf<'in'>,
   { count, item, number }: StepResult & { kind: 'in' },
 ): void {
-  const account = accountOf(work.started.card, step);
-  const { what, kind, numbered } = account;
-  admitCount(step.id, account, count, 'in');
+  const { card } = work.started;
+  const account = accountOf(card, step);
+  const named = stepInWords(card, step);
+  const { what, where, kind, numbered } = account;
+  admitCount(named, account, count, 'in');
   if (kind === undefined) {
-    if (item !== null) throw strange(step.id, 'in', account);
+    if (item !== null) throw strange(named, 'in', account);
     return;
   }
   const standing = outOf(life, work, account);
-  if (standing.length === 0) throw new Refusal('nothing-of-it-left', { step: step.id, what, defect: life.defect });
+  if (standing.length === 0) {
+    throw new Refusal('nothing-of-it-left', { step: named, what: `${what} at ${where}`, defect: life.defect });
+  }
   const meant = standing.find(({ id }) => id === item);
   if (meant && (numbered !== true || meant.tag === number)) return;
-  const still = standing.map(({ tag, where }) => `${what} at ${where} (${tag})`);
-  throw new Refusal('number-differs', { step: step.id, given: number ?? 'none', what, still });
+  const still = standing.map((one) => `${what} at ${one.where} (${one.tag})`);
+  throw new Refusal('number-differs', { step: named, given: number ?? 'none', what, still });
 }
 
 /** What stands in the register of this account: what this card counted out, or what an earlier one left. */
@@ -60,9 +66,15 @@ export function outOf({ left }: Pick<DefectLife, 'left'>, work: CardWork, accoun
   return left.filter(({ id }) => ids.includes(id));
 }
 
-function admitCount(step: string, { what, pair, count = 1 }: CardAccount, given: number, way: 'out' | 'in'): void {
+function admitCount(
+  step: string,
+  { what, where, pair, count = 1 }: CardAccount,
+  given: number,
+  way: 'out' | 'in',
+): void {
   if (given === count) return;
-  const missing = given < count ? `${count - given} of ${what}` : 'the count on the card; the card does not fit';
+  const missing =
+    given < count ? `${count - given} of ${what} at ${where}` : 'the count on the card; the card does not fit';
   throw new Refusal('count-differs', { step, given, asked: count, what, word: PAIRS[pair][way], missing });
 }
 

@@ -17,7 +17,7 @@ import { needText } from '../writing-up/need-text.js';
 import { admitStep } from './admit-step.js';
 import type { CardStepped, StepResult } from './card-acts.js';
 import type { CardWork } from './card-life.js';
-import { accountOf, actsOn, isStep, needCard, needStep, withCard } from './card-work.js';
+import { accountOf, actsOn, ASKED, isStep, needCard, needStep, stepInWords, withCard } from './card-work.js';
 import { admitIn, admitOut, outOf } from './counted.js';
 import { admitEquipment, type EquipmentStated } from './equipment.js';
 import { admitBegun, admitLasted } from './lasting.js';
@@ -38,7 +38,7 @@ export const cardStepped: ActRule<'card-stepped'> = {
       job: { defect: life.defect, acts: life.acts },
     });
     admitStep(work, step, act.by, act.on);
-    admitSecondPerson(life, step, act);
+    admitSecondPerson(life, work, step, act);
     admitEquipment(life, work, step, act);
     admitResult(life, work, step, act);
   },
@@ -53,21 +53,22 @@ export const cardStepped: ActRule<'card-stepped'> = {
 
 function admitResult(life: DefectLife, work: CardWork, step: CardStep, act: CardStepped): void {
   const { result } = act;
+  const named = stepInWords(work.started.card, step);
   if (result.kind === 'done' && isStep(step, 'do', 'verify')) return;
-  if (result.kind === 'measured' && isStep(step, 'measure')) return admitMeasured(step, result);
-  if (result.kind === 'renewed' && isStep(step, 'renew')) return admitRenewed(step, result);
-  if (result.kind === 'begun' && isStep(step, 'wait', 'run')) return admitBegun(step, result);
+  if (result.kind === 'measured' && isStep(step, 'measure')) return admitMeasured(named, step, result);
+  if (result.kind === 'renewed' && isStep(step, 'renew')) return admitRenewed(named, step, result);
+  if (result.kind === 'begun' && isStep(step, 'wait', 'run')) return admitBegun(named, step, result);
   if (result.kind === 'waited' && isStep(step, 'wait')) return admitLasted(work, step, act);
   if (result.kind === 'out' && isStep(step, 'out')) return admitOut(life, work, step, result);
   if (result.kind === 'in' && isStep(step, 'in')) return admitIn(life, work, step, result);
   if (result.kind === 'ran' && isStep(step, 'run')) {
     admitLasted(work, step, act);
-    return admitReadings(step, result.readings);
+    return admitReadings(named, step, result.readings);
   }
   if (result.kind === 'looked' && isStep(step, 'run') && endedRun(work, step)) {
     return needText('what the look afterwards found', result.findings);
   }
-  throw new Refusal('step-done-otherwise', { step: step.id, asked: ASKED[step.kind], given: result.kind });
+  throw new Refusal('step-done-otherwise', { step: named, asked: ASKED[step.kind], given: result.kind });
 }
 
 /** The look comes after the run: after its last beginning, its readings were taken. */
@@ -75,18 +76,6 @@ function endedRun(work: CardWork, { id }: CardStep): boolean {
   const last = actsOn(work, id).at(-1);
   return last?.kind === 'card-stepped' && last.result.kind === 'ran';
 }
-
-const ASKED: Record<CardStep['kind'], string> = {
-  do: 'do it and say so',
-  verify: 'look and say so',
-  measure: 'read a value and enter it',
-  renew: 'renew the part and enter its number',
-  wait: 'begin the wait, and end it when its time is over',
-  out: 'count out',
-  in: 'count in',
-  inspect: 'have it inspected by a second person, who signs',
-  run: 'begin the run, end it with its readings, and look afterwards',
-};
 
 /** What a step is told: the rule adds how it stands in the register. */
 export type StepAsked =

@@ -36,7 +36,7 @@ describe('equipment that a step uses', () => {
   it('is stated by its number before the step is done', () => {
     const none = refused(atLevel(RIG), []);
     expect(none.code).toBe('equipment-not-stated');
-    expect(none.message).toBe('Step level uses test rig, and it is not stated which one: its number.');
+    expect(none.message).toBe('Step 1 "Read the level" uses test rig, and it is not stated which one: its number.');
     expect(refused(atLevel(RIG), [{ what: 'test rig', number: ' ' }]).code).toBe('equipment-not-stated');
     expect(refused(atLevel(RIG), [{ what: 'another rig', number: '1' }]).code).toBe('step-done-otherwise');
     const twice = [own('G-7', '2026-01-27'), own('G-8', '2026-01-27')];
@@ -56,7 +56,7 @@ describe('equipment that a step uses', () => {
     const past = refused(atLevel(GAUGE), [own('G-7', '2026-01-26')]);
     expect(past.code).toBe('equipment-out-of-calibration');
     expect(past.message).toBe(
-      'Step level: the calibration of pressure gauge G-7 ended on 2026-01-26; it is used on 2026-01-27.',
+      'Step 1 "Read the level": the calibration of pressure gauge G-7 ended on 2026-01-26; it is used on 2026-01-27.',
     );
     const { life } = read(atLevel(GAUGE), [own('G-7', '2026-01-27')]);
     expect(life.cards[0]?.steps[0]).toMatchObject({
@@ -111,7 +111,7 @@ describe('a tool that the card wants calibrated', () => {
     const other = refused(issued(), tool('TW-4'));
     expect([other.code, other.message]).toEqual([
       'tool-not-issued',
-      'Step level: number TW-4 is not the torque wrench that this card issued: TW-3.',
+      'Step 2 "Read the level": number TW-4 is not the torque wrench that this card issued: TW-3.',
     ]);
     expect(() => read(issued(), tool('TW-3'))).not.toThrow();
     expect(refused(issued(), []).code).toBe('equipment-not-stated');

@@ -7,7 +7,7 @@ import type { DefectLife } from '../defect-life.js';
 import { Refusal } from '../refusal.js';
 import type { CardStepped, EquipmentUsed } from './card-acts.js';
 import type { CardWork } from './card-life.js';
-import { onlyEnds } from './card-work.js';
+import { onlyEnds, stepInWords } from './card-work.js';
 import { outOf } from './counted.js';
 
 /** What is told of a piece of equipment; the rule adds the day. */
@@ -20,19 +20,20 @@ export function admitEquipment(
   step: CardStep,
   { used = [], result }: CardStepped,
 ): void {
+  const named = stepInWords(work.started.card, step);
   const asked = onlyEnds(result) ? [] : statedNeeds(step);
   const strange = used.find((one, at) => !asked.some(({ what }) => what === one.what) || isTwice(used, at));
   if (strange) {
-    const facts = { step: step.id, asked: 'state each piece of equipment that the card names, once' };
+    const facts = { step: named, asked: 'state each piece of equipment that the card names, once' };
     throw new Refusal('step-done-otherwise', { ...facts, given: strange.what });
   }
   for (const need of asked) {
     admitOne(
-      step.id,
+      named,
       need,
       used.find(({ what }) => what === need.what),
     );
-    admitIssued(life, work, step.id, need, used);
+    admitIssued(life, work, named, need, used);
   }
 }
 

@@ -41,7 +41,7 @@ describe('a card that is stopped half-worked', () => {
       {
         complete: false,
         workDone:
-          'Work card stopped: Change of the case-drain filter (no seals in the store). Not done: seals: Renew both seals; level: Read the level',
+          'Work card stopped: Change of the case-drain filter (no seals in the store). Not done: step 2 "Renew both seals"; step 3 "Read the level"',
       },
     ]);
     expect(replay(life.acts)).toEqual(life);

@@ -9,7 +9,7 @@ import { Refusal } from '../refusal.js';
 import { needText } from '../writing-up/need-text.js';
 import { admitStep } from './admit-step.js';
 import type { CardInspected } from './card-acts.js';
-import { actsOn, isStep, needCard, needStep, withCard } from './card-work.js';
+import { actsOn, ASKED, isStep, needCard, needStep, stepInWords, withCard } from './card-work.js';
 import { hadAHand } from './second-person.js';
 
 export const cardInspected: ActRule<'card-inspected'> = {
@@ -17,15 +17,18 @@ export const cardInspected: ActRule<'card-inspected'> = {
   privilege: 'inspect',
   admit(life, { work: workId, step: stepId, by, findings }) {
     const work = needCard(life, workId);
-    const step = needStep(work.started.card, stepId);
+    const { card } = work.started;
+    const step = needStep(card, stepId);
+    const named = stepInWords(card, step);
     if (!isStep(step, 'inspect')) {
-      throw new Refusal('step-done-otherwise', { step: step.id, asked: step.text, given: 'an inspection' });
+      throw new Refusal('step-done-otherwise', { step: named, asked: ASKED[step.kind], given: 'an inspection' });
     }
     admitStep(work, step, by, by.authorisation);
     needText('what the inspection found', findings);
     const own = step.of.filter((id) => actsOn(work, id).some((act) => hadAHand(act, by.person)));
     if (own.length > 0) {
-      throw new Refusal('inspector-did-it', { name: by.name, step: step.id, steps: own.map((id) => `step ${id}`) });
+      const steps = own.map((id) => `step ${stepInWords(card, needStep(card, id))}`);
+      throw new Refusal('inspector-did-it', { name: by.name, step: named, steps });
     }
   },
   changes: (life, act) => withCard(life, act.work, (was) => ({ ...was, steps: [...was.steps, act] })),

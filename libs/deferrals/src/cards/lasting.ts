@@ -5,7 +5,7 @@ import { before, millisecondsOf } from '../instant.js';
 import { Refusal } from '../refusal.js';
 import type { CardStepped, StepResult } from './card-acts.js';
 import type { CardWork } from './card-life.js';
-import { actsOn } from './card-work.js';
+import { actsOn, stepInWords } from './card-work.js';
 
 export interface Lasting {
   begunAt: string;
@@ -24,24 +24,29 @@ export function lastingOf(work: CardWork, step: CardStep): Lasting | null {
 }
 
 /** Throws Refusal `minutes-not-shown`: the value comes from the card, or from the aircraft by somebody's eyes. */
-export function admitBegun({ id, lasts }: StepOf<'wait' | 'run'>, { minutes }: StepResult & { kind: 'begun' }): void {
+export function admitBegun(
+  named: string,
+  { lasts }: StepOf<'wait' | 'run'>,
+  { minutes }: StepResult & { kind: 'begun' },
+): void {
   const shownBy = 'shownBy' in lasts ? lasts.shownBy : 'the card';
   const least = 'shownBy' in lasts ? (lasts.atLeast ?? 0) : lasts.minutes;
   const most = 'shownBy' in lasts ? MOST_MINUTES : lasts.minutes;
   if (Number.isInteger(minutes) && minutes >= least && minutes <= most) return;
-  throw new Refusal('minutes-not-shown', { step: id, shownBy, minutes });
+  throw new Refusal('minutes-not-shown', { step: named, shownBy, minutes });
 }
 
 const MOST_MINUTES = 1440;
 
 /** Throws Refusal `wait-not-begun` or `wait-cut-short`. The end counts when it is entered, not when it is said to be. */
 export function admitLasted(work: CardWork, step: CardStep, { enteredAt }: CardStepped): void {
+  const named = stepInWords(work.started.card, step);
   const lasting = lastingOf(work, step);
-  if (lasting === null) throw new Refusal('wait-not-begun', { step: step.id });
+  if (lasting === null) throw new Refusal('wait-not-begun', { step: named });
   const { begunAt, minutes, until } = lasting;
   if (!before(enteredAt, until)) return;
   const seconds = Math.ceil((millisecondsOf(until, 'end') - millisecondsOf(enteredAt, 'time of entry')) / 1000);
-  throw new Refusal('wait-cut-short', { step: step.id, begunAt, minutes, until, short: inWords(seconds) });
+  throw new Refusal('wait-cut-short', { step: named, begunAt, minutes, until, short: inWords(seconds) });
 }
 
 function inWords(seconds: number): string {

@@ -4,22 +4,26 @@ import { Refusal } from '../refusal.js';
 import type { ReadingTaken, StepResult } from './card-acts.js';
 
 /** Throws Refusal `value-outside-limits` or `reading-missing`. */
-export function admitMeasured({ id, measure }: StepOf<'measure'>, result: StepResult & { kind: 'measured' }): void {
-  admitReading(id, measure, { ...result, id: measure.id });
+export function admitMeasured(
+  named: string,
+  { measure }: StepOf<'measure'>,
+  result: StepResult & { kind: 'measured' },
+): void {
+  admitReading(named, measure, { ...result, id: measure.id });
 }
 
 /** Throws Refusal. Each reading of the card, once, within its limits. */
-export function admitReadings({ id, readings }: StepOf<'run'>, taken: readonly ReadingTaken[]): void {
+export function admitReadings(named: string, { readings }: StepOf<'run'>, taken: readonly ReadingTaken[]): void {
   const missing = readings.filter((asked) => taken.filter((one) => one.id === asked.id).length !== 1);
   if (missing.length > 0 || taken.length !== readings.length) {
     throw new Refusal('reading-missing', {
-      step: id,
+      step: named,
       missing: (missing.length > 0 ? missing : readings).map(inWords),
     });
   }
   for (const asked of readings) {
     const given = taken.find((one) => one.id === asked.id);
-    if (given) admitReading(id, asked, given);
+    if (given) admitReading(named, asked, given);
   }
 }
 

@@ -6,11 +6,12 @@ import type { StepResult } from './card-acts.js';
 
 /** Throws Refusal. */
 export function admitRenewed(
-  { id, part, count = 1, certified = false }: StepOf<'renew'>,
+  named: string,
+  { part, count = 1, certified = false }: StepOf<'renew'>,
   { partNumber, batch, count: given, certificate = '' }: StepResult & { kind: 'renewed' },
 ): void {
   needText('the part number of what was fitted new', partNumber);
   needText('the batch, serial or certificate number of what was fitted new', batch);
-  if (given !== count) throw new Refusal('renewed-too-few', { step: id, part, asked: count, given });
-  if (certified && certificate.trim() === '') throw new Refusal('certificate-missing', { step: id, part });
+  if (given !== count) throw new Refusal('renewed-too-few', { step: named, part, asked: count, given });
+  if (certified && certificate.trim() === '') throw new Refusal('certificate-missing', { step: named, part });
 }

@@ -10,29 +10,30 @@ import { Refusal } from '../refusal.js';
 import { admitSignature } from '../signing/admit-signature.js';
 import { needText } from '../writing-up/need-text.js';
 import type { CardInspected, CardStepped } from './card-acts.js';
-import { onlyEnds } from './card-work.js';
+import type { CardWork } from './card-life.js';
+import { onlyEnds, stepInWords } from './card-work.js';
 
 /** What the card asks of the second person of a step; undefined where it needs none. */
 export const secondNeeded = ({ needs = [] }: Pick<CardStep, 'needs'>): Need | undefined =>
   needs.find(({ kind }) => kind === 'second-person');
 
 /** Throws Refusal. A wait or a run is signed by the second person as it begins. */
-export function admitSecondPerson(life: DefectLife, step: CardStep, act: CardStepped): void {
+export function admitSecondPerson(life: DefectLife, work: CardWork, step: CardStep, act: CardStepped): void {
   const { by, second, result, enteredAt } = act;
-  const { id } = step;
+  const named = stepInWords(work.started.card, step);
   const asked = secondNeeded(step);
   if (second === undefined) {
     if (asked === undefined || onlyEnds(result)) return;
-    throw new Refusal('second-person-missing', { step: id, what: asked.what, name: by.name });
+    throw new Refusal('second-person-missing', { step: named, what: asked.what, name: by.name });
   }
   needText('the identity of the second person', second.person);
   needText('the name of the second person', second.name);
-  if (second.person === by.person) throw new Refusal('second-person-same', { step: id, name: by.name });
-  if (!isSignature(second)) throw new Refusal('second-person-unsigned', { step: id, second: second.name });
+  if (second.person === by.person) throw new Refusal('second-person-same', { step: named, name: by.name });
+  if (!isSignature(second)) throw new Refusal('second-person-unsigned', { step: named, second: second.name });
   const job = { defect: life.defect, acts: life.acts };
   const signing = { aircraft: life.aircraft, enteredAt, act: 'card-second', job };
   admitSignature(second, asked?.privilege ?? null, signing);
-  admitLicence(id, asked, second);
+  admitLicence(named, asked, second);
 }
 
 function admitLicence(step: string, asked: Need | undefined, { name, authorisation }: Signature): void {

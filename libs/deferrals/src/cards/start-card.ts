@@ -20,7 +20,7 @@ export const cardStarted: ActRule<'card-started'> = {
       act: act.kind,
       job: { defect: life.defect, acts: life.acts },
     });
-    if (procedure !== null) admitProcedure(life, card.id, procedure);
+    if (procedure !== null) admitProcedure(life, card, procedure);
     const open = life.cards.find(({ started, ended }) => ended === null && started.card.id === card.id);
     if (!open) return;
     const { enteredAt, by } = open.started;
@@ -29,9 +29,9 @@ export const cardStarted: ActRule<'card-started'> = {
   changes: ({ cards }, act) => ({ cards: [...cards, { started: act, steps: [], ended: null }] }),
 };
 
-function admitProcedure({ deferral, defect }: DefectLife, card: string, work: string): void {
+function admitProcedure({ deferral, defect }: DefectLife, { id, title: card }: Card, work: string): void {
   if (deferral === null) throw new Refusal('not-deferred', { defect });
-  if (procedureFor(deferral.basis, work)?.card !== card) throw new Refusal('card-not-for-procedure', { card, work });
+  if (procedureFor(deferral.basis, work)?.card !== id) throw new Refusal('card-not-for-procedure', { card, work });
 }
 
 export interface StartCard extends Command<Actor> {

@@ -2,7 +2,7 @@
  * The work on a card is stopped without being done. Nothing of it may be left on the aircraft, and what was done counts as
  * work that is not complete. 145.A.48(a)(1); 145.A.50(e).
  */
-import { PAIRS, referenceInWords } from '#mel';
+import { referenceInWords } from '#mel';
 import type { Act } from '../acts.js';
 import { decided, follow, type ActRule } from '../act-rule.js';
 import { headOf, type Command, type Context } from '../context.js';
@@ -12,7 +12,7 @@ import { Refusal } from '../refusal.js';
 import { needText } from '../writing-up/need-text.js';
 import { needCard, withCard } from './card-work.js';
 import { leavesWork, stoppedInWords } from './stopped-half-worked.js';
-import { accountsOf } from './what-is-missing.js';
+import { accountsOf, stillOutInWords } from './what-is-missing.js';
 
 export const cardStopped: ActRule<'card-stopped'> = {
   kind: 'card-stopped',
@@ -23,7 +23,7 @@ export const cardStopped: ActRule<'card-stopped'> = {
     // What an earlier card left stays the earlier card's: this one counted none of it out.
     const things = accountsOf(life, work)
       .filter(({ account, state }) => account.over !== 'found' && (state === 'out' || state === 'stays'))
-      .map(({ account: { what, where, pair } }) => `still ${PAIRS[pair].out}: ${what} at ${where}`);
+      .map(stillOutInWords);
     if (things.length > 0) throw new Refusal('card-leaves-things', { card: work.started.card.title, things });
   },
   changes: (life, act) => withCard(life, act.work, (was) => ({ ...was, ended: act })),

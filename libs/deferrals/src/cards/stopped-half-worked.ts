@@ -24,10 +24,12 @@ function isTakenUp({ started }: CardWork, cards: readonly CardWork[]): boolean {
 /** A line of a release is read by people. */
 const MOST_NAMED = 5;
 
-/** "Work card stopped: Filter changed (nobody relieves me). Not done: torque: Tighten the bowl; ..." */
+/** "Work card stopped: Filter changed (nobody relieves me). Not done: step 11 "Tighten the bowl"; ..." */
 export function stoppedInWords(work: CardWork, reason: string): string {
   const { card } = work.started;
-  const missing = card.steps.filter((step) => doneBy(work, step) === undefined).map(stepInWords);
+  const missing = card.steps
+    .filter((step) => doneBy(work, step) === undefined)
+    .map((step) => `step ${stepInWords(card, step)}`);
   const more = missing.length > MOST_NAMED ? [`and ${missing.length - MOST_NAMED} more steps`] : [];
   return `Work card stopped: ${card.title} (${reason}). Not done: ${[...missing.slice(0, MOST_NAMED), ...more].join('; ')}`;
 }

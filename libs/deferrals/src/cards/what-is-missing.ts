@@ -31,10 +31,12 @@ export function accountsOf(life: Pick<DefectLife, 'left'>, work: CardWork): Acco
 export function stillOut(life: Pick<DefectLife, 'left'>, work: CardWork): string[] {
   return accountsOf(life, work)
     .filter(({ state }) => state === 'out')
-    .map(({ account: { count = 1, what, where, pair }, number }) => {
-      const many = count === 1 ? what : `${count} ${what}`;
-      return `still ${PAIRS[pair].out}: ${many} at ${where}${number === null || number === what ? '' : ` (${number})`}`;
-    });
+    .map(stillOutInWords);
+}
+
+export function stillOutInWords({ account: { count = 1, what, where, pair }, number }: AccountStands): string {
+  const many = count === 1 ? what : `${count} ${what}`;
+  return `still ${PAIRS[pair].out}: ${many} at ${where}${number === null || number === what ? '' : ` (${number})`}`;
 }
 
 /** Everything that is missing. A step that would count in what is still out is told by the thing, not twice. */
@@ -43,5 +45,8 @@ export function missingOf(life: Pick<DefectLife, 'left'>, work: CardWork): strin
   const notDone = work.started.card.steps.filter(
     (step) => doneBy(work, step) === undefined && !(step.kind === 'in' && out.includes(step.account)),
   );
-  return [...stillOut(life, work), ...notDone.map((step) => `not done: ${stepInWords(step)}`)];
+  return [
+    ...stillOut(life, work),
+    ...notDone.map((step) => `not done: step ${stepInWords(work.started.card, step)}`),
+  ];
 }

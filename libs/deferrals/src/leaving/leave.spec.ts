@@ -32,9 +32,11 @@ describe('what is left on the aircraft', () => {
   });
 
   it('is not counted out twice, in one act or in two', () => {
-    expect(refusalOf(() => leaveOnAircraft(withBreaker, { id: 'l2', by, items: [breaker] }, given)).code).toBe(
+    const twice = refusalOf(() => leaveOnAircraft(withBreaker, { id: 'l2', by, items: [breaker] }, given));
+    expect([twice.code, twice.message]).toEqual([
       'left-item-known',
-    );
+      'breaker at P11-C4 (collar 22) is left on the aircraft under this defect already.',
+    ]);
     expect(refusalOf(() => leaveOnAircraft(life, { id: 'l2', by, items: [breaker, breaker] }, given)).code).toBe(
       'left-item-known',
     );

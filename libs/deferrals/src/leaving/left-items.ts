@@ -14,7 +14,8 @@ export function admitLeft({ left, defect }: Pick<DefectLife, 'left' | 'defect'>,
     needText('where it is left', where);
     needText('its tag, collar or label', tag);
     needText('how it is undone', undo);
-    if (there.some((one) => one.id === id)) throw new Refusal('left-item-known', { item: id });
+    const known = there.find((one) => one.id === id);
+    if (known) throw new Refusal('left-item-known', { thing: thingInWords(known) });
     const same = there.find((one) => isSameThing(one, item));
     if (same)
       throw new Refusal('fitted-already', { thing: thingInWords(item), as: thingInWords(same), owner: defect });
@@ -26,7 +27,7 @@ export function admitLeft({ left, defect }: Pick<DefectLife, 'left' | 'defect'>,
 export function admitUndone({ left, defect }: Pick<DefectLife, 'left' | 'defect'>, ids: readonly string[]): void {
   for (const item of ids) {
     if (left.some(({ id }) => id === item)) continue;
-    throw new Refusal('left-item-unknown', { item, defect, left: thingsInWords(left) });
+    throw new Refusal('left-item-unknown', { defect, left: thingsInWords(left) });
   }
 }
 

@@ -68,8 +68,7 @@ function toRegister(
 ): Moved {
   if (owner === null) throw new Refusal('owner-not-named', {});
   const aircraft = from.kind === 'defect' ? from.life.aircraft : life.acts[0]?.aircraft;
-  if (aircraft === undefined)
-    throw new Refusal('left-item-unknown', { item: items, defect: 'register', left: 'nothing' });
+  if (aircraft === undefined) throw new Refusal('left-item-unknown', { defect: 'register', left: 'nothing' });
   const said = { by, reason };
   const register = adopt(
     life,

@@ -136,12 +136,12 @@ export const DEFERRING_REFUSALS = {
     paragraph: 'ORO.MLR.105; 14 CFR 121.628',
   },
   'left-item-known': {
-    sentence: 'An item {item} is left on the aircraft under this defect already.',
+    sentence: '{thing} is left on the aircraft under this defect already.',
     next: 'Use the entry that exists, or give the new thing its own number.',
     paragraph: '145.A.48',
   },
   'left-item-unknown': {
-    sentence: 'Nothing by the number {item} is left on the aircraft under defect {defect}. Left: {left}.',
+    sentence: 'What was chosen is not left on the aircraft under defect {defect}. Left: {left}.',
     next: 'Choose one of the things that are left.',
     paragraph: '145.A.48',
   },

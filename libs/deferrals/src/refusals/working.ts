@@ -18,7 +18,7 @@ export const WORKING_REFUSALS = {
     paragraph: '145.A.47(c)',
   },
   'card-not-open': {
-    sentence: 'There is no open work on a card {work} under defect {defect}.',
+    sentence: 'Work card "{work}" is not open under defect {defect}.',
     next: 'Start the card first, or read the defect again.',
     paragraph: '145.A.45(e)',
   },

@@ -37,6 +37,16 @@ export interface Confirming {
   against: '2' | '3';
 }
 
+const LISTED = /^(not done: )?step [1-9]\d* "|^still /;
+
+/** Throws Error where a refusal calls a step by anything but its number and its words. */
+function namesSteps({ facts, code, message }: Refusal): void {
+  const { step, steps = [], missing = [] } = facts;
+  const lists = code.startsWith('step-') || code.startsWith('card-') ? [steps, missing].flat() : [];
+  const named = step === undefined || /^[1-9]\d* ".+"$/.test(String(step));
+  if (!named || lists.some((line) => !LISTED.test(String(line)))) throw new Error(`It names no step: ${message}`);
+}
+
 export class CardBench extends Hangar {
   readonly ledgers: Ledger[] = [];
   revised = false;
@@ -52,6 +62,7 @@ export class CardBench extends Hangar {
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
       if (may) throw new Error(`${what} may be done and was refused: ${error.message}`);
+      namesSteps(error);
       if (before.some((life, at) => life !== this.lives[at])) throw new Error(`${what} was refused, and half done`);
       this.tally.refused += 1;
       return false;
