@@ -16,6 +16,8 @@ import type { PlanStops } from './plan-stops.js';
 import type { OnTheWay } from './on-the-way.js';
 
 export class SaidUnderChoice implements Said {
+  /** With every choice that is looked at. */
+  readonly mayChange = true;
   /** What the stop says whatever is chosen. */
   readonly #ofAll: Standings;
   readonly #standings = new Map<string, Standing>();

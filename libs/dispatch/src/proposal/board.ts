@@ -14,9 +14,12 @@ export class Board {
   readonly chosen: Int32Array;
   /** Variables that need a row in this choice, after `update`. */
   readonly active: readonly number[];
-  /** What each row of an active variable would be worth beside the rows chosen so far. */
-  readonly #worth: Uint8Array[];
+  /** What a row of an active variable would be worth beside the rows chosen so far; NONE where nobody has asked yet. */
+  readonly #worth: Int8Array[];
   readonly #atoms: Int16Array;
+  /** By number of variable: its value, and when it was found. */
+  readonly #values: Uint8Array;
+  readonly #foundAt: Int32Array;
 
   constructor(
     readonly problem: Problem,
@@ -28,8 +31,10 @@ export class Board {
   ) {
     this.chosen = rows.chosen;
     this.active = rows.active;
-    this.#worth = problem.variables.map((one) => new Uint8Array(one.rows.length));
+    this.#worth = problem.variables.map((one) => new Int8Array(one.rows.length));
     this.#atoms = new Int16Array(problem.atoms.length);
+    this.#values = new Uint8Array(problem.variables.length);
+    this.#foundAt = new Int32Array(problem.variables.length).fill(NONE);
   }
 
   /**
@@ -46,7 +51,7 @@ export class Board {
     this.#atoms.fill(NONE);
     let code = ALL_TRUE;
     for (const variable of this.active) {
-      code &= this.#valueOf(variable);
+      code &= this.#valueNow(variable);
       if (!mayHelp(code)) break;
     }
     return code;
@@ -62,9 +67,12 @@ export class Board {
     return this.rows.isWhole;
   }
 
-  /** Worth of a row of an active variable that has none yet; after `update`. */
+  /** Worth of a row of an active variable that has none yet; after `update`, under the same rows. */
   worthOf(variable: number, row: number): Code {
-    return this.#worth[variable]![row]!;
+    const worth = this.#worth[variable]!;
+    if (worth[row] !== NONE) return worth[row]!;
+    const { rows, unit } = this.#variable(variable);
+    return (worth[row] = this.#rowValue(variable, rows[row]!, this.rows.isSure(unit)));
   }
 
   isOpen(variable: number): boolean {
@@ -104,15 +112,24 @@ export class Board {
     return this.problem.variables[number]!;
   }
 
+  /** Found anew only where something changed that it hangs on. */
+  #valueNow(variable: number): Code {
+    if (this.problem.said.mayChange || this.#foundAt[variable]! < this.rows.changedAt[variable]!) {
+      this.#values[variable] = this.#valueOf(variable);
+      this.#foundAt[variable] = this.rows.at;
+    }
+    return this.#values[variable]!;
+  }
+
   #valueOf(variable: number): Code {
     const { rows, rowless, unit, basis } = this.#variable(variable);
     const isSure = this.rows.isSure(unit);
     const chosen = this.chosen[variable]!;
     if (rows.length === 0) return this.#counts(basis) ? (isSure ? rowless : rowless | ALL_UNKNOWN) : ALL_TRUE;
     if (chosen !== NONE) return this.#rowValue(variable, rows[chosen]!, isSure);
-    const worth = this.#worth[variable]!;
+    this.#worth[variable]!.fill(NONE);
     let best = ALL_FALSE;
-    for (let row = 0; row < rows.length; row++) best |= worth[row] = this.#rowValue(variable, rows[row]!, isSure);
+    for (let row = 0; row < rows.length && best !== ALL_TRUE; row++) best |= this.worthOf(variable, row);
     return best;
   }
 

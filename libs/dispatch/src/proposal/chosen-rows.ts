@@ -2,6 +2,7 @@
  * The rows chosen so far for some variables of a problem, and what is down under them. That is the same whatever a flight
  * or the clock says of the rows, so the boards of a whole plan stand on it together.
  */
+import { dependentsOf, type Dependents } from './dependents.js';
 import type { Problem, Variable } from './problem.js';
 
 /** No row chosen yet. */
@@ -25,6 +26,14 @@ export class ChosenRows {
   /** In how many readings a unit is down without having failed. */
   readonly #considered: Uint16Array;
   readonly #stack: number[] = [];
+  /** Counts the times it was found what is down. */
+  at = 0;
+  /** By number of variable: when something changed last that its rows' worth hangs on. */
+  readonly changedAt: Int32Array;
+  readonly #dependents: Dependents;
+  readonly #wasChosen: Int32Array;
+  readonly #wasDown: readonly Uint8Array[];
+  readonly #wasConsidered: Uint16Array;
   #isWhole = false;
   #mayTakeMore = false;
 
@@ -44,6 +53,11 @@ export class ChosenRows {
     });
     this.isDown = this.#readings.map(() => new Uint8Array(units.length));
     this.#considered = new Uint16Array(units.length);
+    this.changedAt = new Int32Array(problem.variables.length);
+    this.#dependents = dependentsOf(problem);
+    this.#wasChosen = this.chosen.slice();
+    this.#wasDown = this.isDown.map((down) => down.slice());
+    this.#wasConsidered = this.#considered.slice();
   }
 
   /** Takes back every row chosen. */
@@ -55,6 +69,7 @@ export class ChosenRows {
   /** Finds what is down, and which variables need a row by that. */
   spread(): void {
     this.#spreadDown();
+    this.#noteChanges();
     this.active.length = 0;
     this.#mayTakeMore = false;
     this.#isWhole = true;
@@ -88,6 +103,33 @@ export class ChosenRows {
 
   #variable(number: number): Variable {
     return this.problem.variables[number]!;
+  }
+
+  /** Since it was found last what is down. */
+  #noteChanges(): void {
+    this.at += 1;
+    const { ofUnit, ofRow, ofAll } = this.#dependents;
+    for (let unit = 0; unit < ofUnit.length; unit++) if (this.#isOtherwise(unit)) this.#touch(ofUnit[unit]!);
+    for (const variable of this.variables) {
+      if (this.chosen[variable] === this.#wasChosen[variable]) continue;
+      this.changedAt[variable] = this.at;
+      this.#touch(ofRow[variable]!);
+    }
+    this.#touch(ofAll);
+    this.#wasChosen.set(this.chosen);
+    this.#wasConsidered.set(this.#considered);
+    for (let reading = 0; reading < this.isDown.length; reading++) this.#wasDown[reading]!.set(this.isDown[reading]!);
+  }
+
+  #isOtherwise(unit: number): boolean {
+    if (this.#considered[unit] !== this.#wasConsidered[unit]) return true;
+    for (let reading = 0; reading < this.isDown.length; reading++)
+      if (this.isDown[reading]![unit] !== this.#wasDown[reading]![unit]) return true;
+    return false;
+  }
+
+  #touch(variables: readonly number[]): void {
+    for (const variable of variables) this.changedAt[variable] = this.at;
   }
 
   #spreadDown(): void {

@@ -54,21 +54,26 @@ export function explore(board: Board, budget: Budget, visitor: Visitor): boolean
 
 /** The variable with the fewest rows left, of these the first by place: what cannot work out then shows soonest. Best rows first, signed ones before. */
 function nextVariable(board: Board, visitor: Visitor): { variable: number; rows: number[] } | null {
-  let first: { variable: number; rows: number[] } | null = null;
+  let [first, fewest] = [NONE, Infinity];
   for (const variable of board.active) {
     if (!board.isOpen(variable)) continue;
-    const rows = board.problem.variables[variable]!.rows.flatMap((_, row) =>
-      visitor.mayChoose(board.worthOf(variable, row)) ? [row] : [],
-    );
-    if (rows.length === 0) return { variable, rows };
-    if (first === null || rows.length < first.rows.length) first = { variable, rows };
+    const left = rowsLeft(board, variable, visitor);
+    if (left < fewest) [first, fewest] = [variable, left];
+    if (left === 0) break;
   }
-  if (first === null) return null;
-  const { variable, rows } = first;
-  const { rows: all } = board.problem.variables[variable]!;
-  const worth = new Map(rows.map((row) => [row, board.worthOf(variable, row)]));
-  const order = (row: number): number => rank(worth.get(row) ?? 0) * 2 + (all[row]!.isChange ? 0 : 1);
-  return { variable, rows: rows.sort((a, b) => order(b) - order(a) || a - b) };
+  if (first === NONE) return null;
+  const { rows } = board.problem.variables[first]!;
+  const worth = rows.map((_, row) => board.worthOf(first, row));
+  const order = (row: number): number => rank(worth[row]!) * 2 + (rows[row]!.isChange ? 0 : 1);
+  const left = rows.flatMap((_, row) => (visitor.mayChoose(worth[row]!) ? [row] : []));
+  return { variable: first, rows: left.sort((a, b) => order(b) - order(a) || a - b) };
+}
+
+function rowsLeft(board: Board, variable: number, visitor: Visitor): number {
+  const { length } = board.problem.variables[variable]!.rows;
+  let left = 0;
+  for (let row = 0; row < length; row++) if (visitor.mayChoose(board.worthOf(variable, row))) left += 1;
+  return left;
 }
 
 /** Bits that are certain first, then those that are possible. */

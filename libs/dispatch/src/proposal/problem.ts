@@ -116,6 +116,8 @@ export interface Problem {
 
 /** What one situation says of the rows of a problem. It is judged when a search first asks for it: much of it never is. */
 export interface Said {
+  /** True when the same question may be answered otherwise later. */
+  readonly mayChange: boolean;
   /** The fixed conditions of an option, alone under its row of the entry or with another defect under the same row. */
   standing(option: Option, isShared: boolean): Standing;
   /** The codes of a tree's leaves; those of the open ones are the asker's to write. */

@@ -18,6 +18,7 @@ import { underRow } from './rows-of-defect.js';
 
 /** A record of work that names no defect counts only while one defect alone is under the row. */
 export class Standings implements Said {
+  readonly mayChange = false;
   readonly #mel: Mel;
   readonly #situation: Situation;
   readonly #isSigned: boolean;
