@@ -38,8 +38,8 @@ it('tells which flights are kept, which breaks first, and what would save it', a
     page.getByRole('main'),
     'The first 2 of 8 flights can be flown as planned.',
     'First to break: QOF 508 at Durrand Basin',
-    /Send somebody authorised and equipped to QDU before QOF 508/,
-    /Fix Engine start valve 2 at QDU before QOF 508/,
+    /Send somebody authorised and equipped to Durrand Basin \(QDU\) before QOF 508/,
+    /Fix Engine start valve 2 at Durrand Basin \(QDU\) before QOF 508/,
     'If QOF 508 is flown after all.',
   );
   expect(told).toEqual([]);

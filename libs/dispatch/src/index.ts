@@ -28,7 +28,7 @@ export { readConditions } from './case-file/conditions.js';
 export { CASE_SCHEMA } from './case-file/schema.js';
 export type { CaseError } from './case-file/case-file.js';
 export { nextFlights } from './next-flights/judge-next-flights.js';
-export { atStation } from './next-flights/at-stop.js';
+export { atStation, sayStation } from './next-flights/at-stop.js';
 export type * from './next-flights/next-flights.js';
 export { glanceAhead, type GlanceAhead } from './next-flights/glance-ahead.js';
 export { proposeSwap } from './swap/propose-swap.js';

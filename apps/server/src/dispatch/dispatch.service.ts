@@ -23,7 +23,7 @@ import { changed, NO_CHANGES, type Changes } from './changes.js';
 import type { Proposal } from './readable-gates.js';
 import { onRoute } from './route-facts.js';
 import { loadSituation } from './situation-loader.js';
-import { stationFacts } from './station-book.js';
+import { stationFacts, stationNames } from './station-book.js';
 
 export interface Question {
   aircraftId: string;
@@ -150,7 +150,9 @@ export class DispatchService {
 
 /** Who is at a station says something of a departure; without a flight nobody is asked for. */
 async function atItsStation(tx: Tx, mel: Mel, situation: Situation, { type }: AircraftRow): Promise<Situation> {
-  return situation.flight === null ? situation : atStation(mel, situation, await stationFacts(tx, type));
+  if (situation.flight === null) return situation;
+  const [facts, names] = await Promise.all([stationFacts(tx, type), stationNames(tx)]);
+  return atStation(mel, situation, facts, names);
 }
 
 function rowsOf(opened: readonly OpenedDefect[]): DefectRow[] {

@@ -6,7 +6,7 @@ import type { OperatorSettings } from '../people/operator-settings.js';
 import { CLOCK, type Clock } from '../http/tokens.js';
 import { loadDay } from './day-plan.js';
 import { aircraftOr404, DispatchService } from './dispatch.service.js';
-import { stationFacts } from './station-book.js';
+import { stationFacts, stationNames } from './station-book.js';
 
 /** As many as a page shows; also what counts as a rotation that may change hands. */
 export const FLIGHTS_AHEAD = 8;
@@ -30,7 +30,7 @@ export class NextFlightsService {
     const mel = await this.dispatch.melFor(tx, aircraft);
     const { situation, flights } = await loadDay(tx, { aircraft, at, settings, proposals: [] }, planned);
     const stations = await stationFacts(tx, aircraft.type);
-    const told = await nextFlights(mel, situation, flights, { stations });
+    const told = await nextFlights(mel, situation, flights, { stations, stationNames: await stationNames(tx) });
     return { at, aircraft: id, registration: aircraft.registration, ...told };
   }
 

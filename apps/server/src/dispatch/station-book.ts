@@ -1,5 +1,5 @@
 /** What is stored of the people at stations, as the reasoner takes it for one type of aircraft. */
-import type { StationFacts } from '#dispatch';
+import { sayStation, type StationFacts, type StationNames } from '#dispatch';
 import type { Authorised, StationCoverRow, Tx } from '#store';
 import { grouped } from '../defects/grouped.js';
 
@@ -8,10 +8,11 @@ import { grouped } from '../defects/grouped.js';
  * be absent: about this type nothing is known then.
  */
 export async function stationFacts(tx: Tx, aircraftType: string): Promise<StationFacts[]> {
-  const [covers, authorised, people] = await Promise.all([
+  const [covers, authorised, people, names] = await Promise.all([
     tx.stationCovers.inForce(),
     tx.people.authorisationsAtStations(),
     tx.people.atStations(),
+    stationNames(tx),
   ]);
   const given = grouped(
     authorised.filter((one) => maySign(one, aircraftType)),
@@ -24,7 +25,7 @@ export async function stationFacts(tx: Tx, aircraftType: string): Promise<Statio
       facts.push({ station, maintenance: false, ...windowOf([fromAt], [untilAt]), source });
       continue;
     }
-    const said = `${people.get(personId)?.name ?? 'somebody'} at ${station}, ${source}${withEquipment(cover)}`;
+    const said = `${people.get(personId)?.name ?? 'somebody'} at ${sayStation({ names }, station)}, ${source}${withEquipment(cover)}`;
     facts.push(
       ...(given.get(personId) ?? []).map(({ validFrom, validUntil, revokedAt }) => ({
         station,
@@ -35,6 +36,10 @@ export async function stationFacts(tx: Tx, aircraftType: string): Promise<Statio
     );
   }
   return facts.filter(({ from, until }) => from === undefined || until === undefined || from < until);
+}
+
+export async function stationNames(tx: Tx): Promise<StationNames> {
+  return new Map((await tx.operators.stations()).map(({ code, name }) => [code, name]));
 }
 
 function maySign({ aircraftTypes, privileges }: Authorised, type: string): boolean {

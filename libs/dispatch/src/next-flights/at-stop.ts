@@ -8,7 +8,7 @@ import type { Mel } from '#mel';
 import { millisOf } from '../frame/moment.js';
 import { Fitted } from '../units/fitted.js';
 import type { PlannedFlight, Situation, WorkState } from '../situation.js';
-import type { StationFacts } from './next-flights.js';
+import type { StationFacts, StationNames } from './next-flights.js';
 import { maintenanceWork } from './maintenance-work.js';
 
 export const PERSON = 'flight.authorisedPersonAtStation';
@@ -17,23 +17,40 @@ export interface Stops {
   mel: Mel;
   fitted: Fitted;
   stations: readonly StationFacts[];
+  names: StationNames;
 }
 
-export function stopsOf(mel: Mel, { aircraft }: Situation, stations: readonly StationFacts[]): Stops {
-  return { mel, fitted: new Fitted(mel, aircraft), stations };
+export function stopsOf(
+  mel: Mel,
+  { aircraft }: Situation,
+  stations: readonly StationFacts[],
+  names: StationNames = new Map(),
+): Stops {
+  return { mel, fitted: new Fitted(mel, aircraft), stations, names };
+}
+
+/** As people call it, with its code, such as "Hathing Moor (QHT)"; the code alone where nobody gave the name. */
+export function sayStation({ names }: Pick<Stops, 'names'>, code: string): string {
+  const name = names.get(code);
+  return name === undefined || name === code ? code : `${name} (${code})`;
 }
 
 /** The situation of one flight with what is known of the station it leaves from. */
-export function atStation(mel: Mel, situation: Situation, stations: readonly StationFacts[]): Situation {
+export function atStation(
+  mel: Mel,
+  situation: Situation,
+  stations: readonly StationFacts[],
+  names?: StationNames,
+): Situation {
   const { flight } = situation;
-  return flight === null ? situation : atStop(stopsOf(mel, situation, stations), situation, flight, true);
+  return flight === null ? situation : atStop(stopsOf(mel, situation, stations, names), situation, flight, true);
 }
 
 export function atStop(stops: Stops, flown: Situation, flight: PlannedFlight, isFirst: boolean): Situation {
   const work = flown.work.filter((record) => isAboutStop(record, flight, isFirst));
   const maintenance = maintenanceAt(stops, flown, flight);
   if (maintenance === undefined) return { ...flown, flight, work };
-  const { source = `what is known of ${flight.from}`, until } = coverAt(stops, flight) ?? {};
+  const { source = `what is known of ${sayStation(stops, flight.from)}`, until } = coverAt(stops, flight) ?? {};
   const person = { [PERSON]: { value: maintenance, source, ...(until === undefined ? {} : { validUntil: until }) } };
   const facts = PERSON in flown.facts ? { ...flight.facts } : { ...person, ...flight.facts };
   return {
@@ -79,15 +96,16 @@ function isAboutStop({ doneAt, forFlight }: WorkState, flight: PlannedFlight, is
 }
 
 function cannot(
-  { mel, fitted }: Stops,
+  { mel, fitted, names }: Stops,
   { defects }: Situation,
   { from, id }: PlannedFlight,
   maintenance: false | null,
 ): WorkState[] {
+  const at = sayStation({ names }, from);
   const because =
     maintenance === false
-      ? `nobody authorised and equipped is at ${from}`
-      : `whether somebody authorised and equipped is at ${from} is not known`;
+      ? `nobody authorised and equipped is at ${at}`
+      : `whether somebody authorised and equipped is at ${at} is not known`;
   return maintenanceWork(mel, fitted, defects).map((work) => ({
     ...work,
     forFlight: id,

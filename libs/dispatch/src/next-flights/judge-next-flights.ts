@@ -34,7 +34,7 @@ export async function nextFlights(
   flights: readonly PlannedFlight[],
   options: NextFlightsOptions = {},
 ): Promise<NextFlights> {
-  const stops = stopsOf(mel, situation, options.stations ?? []);
+  const stops = stopsOf(mel, situation, options.stations ?? [], options.stationNames);
   const budget: Budget = { left: options.budget ?? situation.settings.budget };
   const { rows = 'recorded' } = options;
   const { best, possible, whole } = await searchPlans(stops, situation, flights, { budget, rows });

@@ -23,8 +23,12 @@ export interface StationFacts {
   source?: string;
 }
 
+/** Names of stations by their code, for what people read. */
+export type StationNames = ReadonlyMap<string, string>;
+
 export interface NextFlightsOptions {
   stations?: readonly StationFacts[];
+  stationNames?: StationNames;
   /** `recorded` (default) keeps the rows of the situation; `any` looks for the best rows for the whole plan. */
   rows?: 'recorded' | 'any';
   /** Search nodes for the plan; the situation's own budget when absent. */

@@ -2,7 +2,7 @@
 import { rowsOfDefect, underRow } from '../../proposal/rows-of-defect.js';
 import type { OpenDefect, PlannedFlight, Situation } from '../../situation.js';
 import { byCode } from '../../units/unit.js';
-import { maintenanceAt, PERSON } from '../at-stop.js';
+import { maintenanceAt, PERSON, sayStation } from '../at-stop.js';
 import { doneFor } from '../fly-on.js';
 import type { SingleKind } from '../next-flights.js';
 import { blockedWork, minutesOfBlocked, sayWork } from './blocked-work.js';
@@ -92,7 +92,7 @@ function sent({ plan, stops }: Saving): Move[] {
   return [
     {
       kind: 'send-person',
-      words: `send somebody authorised and equipped to ${flight.from} before ${sayFlight(flight)}`,
+      words: `send somebody authorised and equipped to ${sayStation(stops, flight.from)} before ${sayFlight(flight)}`,
       size: 1,
       minutes: minutesOfBlocked(blocked),
       planned: (flights) =>

@@ -1,6 +1,6 @@
 /** What a search for savers works with: the plan that breaks, and a way to fly it again with something changed. */
 import type { PlannedFlight } from '../../situation.js';
-import { maintenanceAt, type Stops } from '../at-stop.js';
+import { maintenanceAt, sayStation, type Stops } from '../at-stop.js';
 import type { JudgedPlan } from '../best-plan.js';
 import type { Budget, Change, Leg } from '../fly-plan.js';
 import { groundBefore } from '../ground-before.js';
@@ -55,10 +55,10 @@ export function stopAt({ plan }: Saving, index: number, minutes: number | null):
 const MOST_SAID = 3;
 
 /** e.g. "at Northmere before 101, or at Saltby before 102" */
-export function sayStops({ plan }: Saving, stops: readonly Stop[]): string {
+export function sayStops({ plan, stops: { names } }: Saving, stops: readonly Stop[]): string {
   const said = stops.slice(0, MOST_SAID).map(({ station, beforeFlight }) => {
     const leg = plan.legs.find(({ flight }) => flight.id === beforeFlight);
-    return `at ${station} before ${leg === undefined ? beforeFlight : sayFlight(leg.flight)}`;
+    return `at ${sayStation({ names }, station)} before ${leg === undefined ? beforeFlight : sayFlight(leg.flight)}`;
   });
   const more = stops.length - said.length;
   return `${said.join(', or ')}${more > 0 ? `, or at ${more} earlier stop${more === 1 ? '' : 's'}` : ''}`;

@@ -1,4 +1,4 @@
-import { maintenanceAt, PERSON } from '../at-stop.js';
+import { maintenanceAt, PERSON, sayStation } from '../at-stop.js';
 import type { Saver } from '../next-flights.js';
 import { blockedWork, minutesOfBlocked, sayWork } from './blocked-work.js';
 import { flyAgain, sayFlight, stopAt, type Saving } from './saving.js';
@@ -15,7 +15,7 @@ export async function personSent(saving: Saving): Promise<Saver[]> {
   );
   const flown = await flyAgain(saving, (before) => before, sent);
   if (flown === null) return [];
-  const { from } = broken.flight;
+  const from = sayStation(stops, broken.flight.from);
   const minutes = minutesOfBlocked(blocked);
   const work = blocked.map((one) => one.work);
   const text = `Send somebody authorised and equipped to ${from} before ${sayFlight(broken.flight)}: ${sayWork(blocked)}.`;
