@@ -55,6 +55,7 @@ async function everyAddress(): Promise<string[]> {
     '/control/swap',
     '/control/stations',
     '/control/aircraft',
+    '/control/flights',
     '/mel',
     '/defects',
     '/repeats',

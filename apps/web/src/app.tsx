@@ -20,6 +20,7 @@ import { DocumentPage } from './entry/document-page.js';
 import { EntryPage } from './entry/entry-page.js';
 import { FindEntryPage } from './entry/find-entry-page.js';
 import { FleetEntriesPage } from './entering/fleet-entries-page.js';
+import { PlanListPage } from './entering/plan-list-page.js';
 import { PlanPage } from './entering/plan-page.js';
 import { EnginesPage } from './flown/engines-page.js';
 import { FlownPage } from './flown/flown-page.js';
@@ -147,6 +148,7 @@ const PAGES: [path: string, page: ComponentType][] = [
   ['/control/swap', SwapPage],
   ['/control/stations', StationsPage],
   ['/control/aircraft', FleetEntriesPage],
+  ['/control/flights', PlanListPage],
   ['/mel', MelPage],
   ['/defects', OpenItemsPage],
   ['/extensions', ExtensionsPage],

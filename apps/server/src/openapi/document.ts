@@ -9,6 +9,7 @@ import { QUESTION_PLAN_SHAPES } from '../dispatch/question-plan.schema.js';
 import { VERDICT_SHAPES } from '../dispatch/verdict.schema.js';
 import { WHAT_HELPS_SHAPES } from '../dispatch/what-helps.schema.js';
 import { ENTERING_SHAPES } from '../fleet/entering/entering.schema.js';
+import { PLANNING_SHAPES } from '../fleet/planning/planning.schema.js';
 import { OPENING_SHAPES } from '../opening/opening.controller.js';
 import { FLEET_SHAPES } from '../fleet/fleet.schema.js';
 import { STATION_SHAPES } from '../fleet/stations.schema.js';
@@ -74,6 +75,7 @@ export const SHAPES: Record<string, Shape> = {
   ...PEOPLE_SHAPES,
   ...FLEET_SHAPES,
   ...ENTERING_SHAPES,
+  ...PLANNING_SHAPES,
   ...OPENING_SHAPES,
   ...REGISTER_SHAPES,
   ...ACCEPTANCE_SHAPES,

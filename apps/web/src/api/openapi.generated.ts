@@ -1661,6 +1661,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/flight-plans': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** Plan a whole list of flights, or none of it. */
+    post: operations['FlightPlansController_plan'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/health': {
     parameters: {
       query?: never;
@@ -4887,6 +4904,27 @@ export interface components {
       to: string;
       /** @description Name of the station. */
       toName: string;
+    };
+    FlightPlanBody: {
+      /**
+       * @description Lines of flight, from, to, departure, arrival (UTC) and aircraft under a line with these names.
+       * @example flight,from,to,departure,arrival,aircraft
+       *     QX 107,QXA,QXB,2026-12-01T05:30Z,2026-12-01T07:10Z,Q-ABC
+       */
+      text: string;
+    };
+    FlightsPlanned: {
+      /** @description Those that got flights. */
+      aircraft: {
+        /** @description id */
+        id: string;
+        /** @description Mark. */
+        registration: string;
+      }[];
+      /** @description Flights of the list that were planned just so already. */
+      kept: number;
+      /** @description Flights planned by this list. */
+      planned: number;
     };
     FoundBody: {
       /** @description What was found on the aircraft. */
@@ -11830,6 +11868,40 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['SwapProposal'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  FlightPlansController_plan: {
+    parameters: {
+      query?: never;
+      header: {
+        'Idempotency-Key': string;
+      };
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['FlightPlanBody'];
+      };
+    };
+    responses: {
+      201: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['FlightsPlanned'];
         };
       };
       /** @description A problem; see `/api/problems`. */

@@ -53,6 +53,9 @@ export function ControlPage() {
         <a href="/control/stations">Stations and their people</a>
       </p>
       <p>
+        <a href="/control/flights">Plan a list of flights</a>, pasted or from a file
+      </p>
+      <p>
         <a href="/control/aircraft">Aircraft as they were entered</a>: new ones, what is fitted, and those that left
       </p>
       <p>

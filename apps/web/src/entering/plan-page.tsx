@@ -16,9 +16,9 @@ import { offBlocks } from '../words/flight.js';
 type View = Schemas['AircraftView'];
 type Stations = Schemas['Stations']['stations'];
 
-const MAY_PLAN = ['maintenance-control', 'dispatcher'];
+export const MAY_PLAN = ['maintenance-control', 'dispatcher'];
 
-/** The flights planned for one aircraft; more are entered here, one by one. */
+/** The flights planned for one aircraft; more are entered here, one by one, or many at once from a list. */
 export function PlanPage() {
   const { id = '' } = useRoute().params;
   const aircraft = useRead<View>(`/aircraft/${id}`);
@@ -45,6 +45,11 @@ export function PlanPage() {
           </>
         )}
       </Read>
+      {may && (
+        <p>
+          <a href="/control/flights">Plan a whole list of flights</a>, pasted or from a file.
+        </p>
+      )}
       {may && stations.value && <FlightForm aircraft={id} stations={stations.value.stations} planned={again} />}
     </Page>
   );
