@@ -13,6 +13,7 @@ import { MAY_PLAN } from './plan-page.js';
 type Planned = Schemas['FlightsPlanned'];
 
 const HEAD = 'flight,from,to,departure,arrival,aircraft';
+const EXAMPLE = 'QX 107,QXA,QXB,2026-12-01T05:30Z,2026-12-01T07:10Z,Q-ABC';
 
 /** A list of flights is planned whole, pasted from a spreadsheet or read from a file. */
 export function PlanListPage() {
@@ -25,7 +26,10 @@ export function PlanListPage() {
         one line is wrong, nothing of it is planned, and every fault is named by line and column. A flight that is
         planned just so already is left as it is.
       </p>
-      <pre class="breakable">{`${HEAD}\nQX 107,QXA,QXB,2026-12-01T05:30Z,2026-12-01T07:10Z,Q-ABC`}</pre>
+      <p class="breakable soft">
+        {HEAD}
+        <span class="block">{EXAMPLE}</span>
+      </p>
       {may ? <ListForm /> : <p>Maintenance control or a dispatcher plans flights.</p>}
     </Page>
   );
@@ -51,7 +55,7 @@ function ListForm() {
       <FileField
         id="flights-file"
         accept=".csv,.tsv,.txt"
-        label="A file (or paste the list below)"
+        label="Take them from a file (if there is one)"
         required={false}
         onFile={(file) => void file?.text().then(setText)}
       />
@@ -65,6 +69,7 @@ function ListForm() {
         required
       />
       <ProblemBox problem={problem} />
+      {problem && <p class="strong">Nothing of the list was planned.</p>}
       {done && <Done done={done} />}
       <div class="buttons">
         <button class="main" disabled={sending}>
