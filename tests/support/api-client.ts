@@ -137,7 +137,8 @@ export class ApiClient {
 
   private async signing(defect: string, query: Record<string, string>, body: object): Promise<[object, Sending]> {
     const ifMatch = await this.seen(defect);
-    return [{ ...body, sign: await this.signature(defect, query) }, { ifMatch }];
+    const asked = { ...startAsked(body), ...query };
+    return [{ ...body, sign: await this.signature(defect, asked) }, { ifMatch }];
   }
 
   private async done<Body>(method: string, path: string, sending: Sending = {}): Promise<Answer<Body>> {
@@ -168,4 +169,15 @@ export class ApiClient {
 
 function textOf(body: unknown): string {
   return typeof body === 'string' ? body : JSON.stringify(body);
+}
+
+/** A stated start stands in the statement, so it is asked for with it. */
+function startAsked({ start = {} }: { start?: Record<string, unknown> }): Record<string, string> {
+  if (String(start['document'] ?? '').trim() === '') return {};
+  return Object.fromEntries(
+    Object.entries(start).map(([key, value]) => [
+      `start${key.charAt(0).toUpperCase()}${key.slice(1)}`,
+      String(value),
+    ]),
+  );
 }

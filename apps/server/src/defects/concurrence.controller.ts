@@ -13,7 +13,7 @@ import { type Scene, sceneOf, signed } from './acting.js';
 import { DeferBody } from './bodies.js';
 import { knownPeople } from './defect-book.js';
 import { type ConcurredTo, concurredTo } from './concurred-to.js';
-import { basisWords } from './deferral-check.js';
+import { basisWords, statedBasis } from './deferral-check.js';
 import { recordedPeople, storedPeople } from './people-in-acts.js';
 import { readably } from './readable-refusal.js';
 import { signerOf } from './views.js';
@@ -45,7 +45,7 @@ export class ConcurrenceController {
       const scene = await sceneOf(tx, { ...calling, proof }, id, () => this.dispatch.settings(tx), this.now);
       const basis = basisWords(body, scene.life);
       const by = await readably(scene.aircraft, scene.opened, async () => {
-        const signature = await signed(scene, 'concur', 'concur', body.sign, { basis });
+        const signature = await signed(scene, 'concur', 'concur', body.sign, statedBasis(body, scene.life));
         const { aircraft } = scene.life;
         admitSignature(signature, 'concur', { aircraft, enteredAt: scene.context.now, act: 'concurrence' });
         return signature;

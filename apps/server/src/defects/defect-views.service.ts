@@ -15,6 +15,7 @@ import { livesOf, type OpenedDefect } from './defect-book.js';
 import { CorrectionAsked } from '../correcting/correction-asked.js';
 import { correctableLines, correctionsOf, otherwiseLines, waitingLines } from '../correcting/correction-lines.js';
 import { basisWords } from './deferral-check.js';
+import { startAsked } from './stated-start-words.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
 import { FLIGHTS_AHEAD, legsFrom, projectionOf } from './projection.js';
 import { readably } from './readable-refusal.js';
@@ -120,6 +121,7 @@ export class DefectViews {
       ...(work && step ? { step: secondInWords(opened.life, work, step) } : {}),
       ...(staysOpen ? { staysOpen } : {}),
       ...(unforeseen ? { unforeseen } : {}),
+      ...startAsked(query),
       ...(act === 'extend'
         ? {
             extension: await readably(aircraft, [opened], () =>

@@ -31,7 +31,7 @@ import { ActingService, type Decide } from './acting.service.js';
 import type * as Bodies from './bodies.js';
 import { concurrenceTo } from './concurrences.js';
 import { writeActs } from './defect-book.js';
-import { basisAsked, basisWords, DeferralCheck } from './deferral-check.js';
+import { basisAsked, DeferralCheck, statedBasis } from './deferral-check.js';
 import { leftBetween } from './repeats.js';
 import { thingOf } from './thing-of.js';
 import { defectLine } from './views.js';
@@ -112,7 +112,7 @@ export class DefectsService {
     return this.act({ ...calling, ahead }, id, body.sign, async (scene) => {
       const { life, context } = scene;
       if (body.row !== undefined && body.document !== undefined) throw twoBases();
-      const by = await signed(scene, 'defer', 'defer', body.sign, { basis: basisWords(body, life) });
+      const by = await signed(scene, 'defer', 'defer', body.sign, statedBasis(body, life));
       const mel = await this.melOf(scene);
       const found = body.item ? this.check.itemOf(mel, scene.aircraft, body.item) : null;
       const identified = found ? identify(life, { id: newId(), by, ...found }, context) : [];

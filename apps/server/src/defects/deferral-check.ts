@@ -15,6 +15,7 @@ import { Problem } from '../http/problem.js';
 import { MelShelf, type ShelvedMel } from '../mel/mel-shelf.js';
 import type { Scene } from './acting.js';
 import type { DeferBody, ItemBody, StatedStartBody } from './bodies.js';
+import { startWords } from './stated-start-words.js';
 
 /** What must be true of the aircraft, whatever it flies, before a deferral may be signed. */
 @Injectable()
@@ -134,6 +135,12 @@ function statedBy({ at, counter, reading, readAt, document }: StatedStartBody): 
   }
   const reason = 'a start is an instant, or a counter with what it read and when';
   throw new Problem('invalid-input', reason, { errors: [{ pointer: '/start', reason }] });
+}
+
+/** Basis and stated start as the statement names them. */
+export function statedBasis(body: DeferBody, life: DefectLife): { basis: string; start?: string } {
+  const basis = basisWords(body, life);
+  return body.start === undefined ? { basis } : { basis, start: startWords(body.start) };
 }
 
 /** The basis as the statement names it, before it is found. */

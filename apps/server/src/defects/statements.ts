@@ -5,7 +5,7 @@
 import { type FieldAsked, FIELDS_ASKED } from '../correcting/correctable.js';
 import { ApiPropertyOptional } from '@nestjs/swagger';
 import { IsOptional, Matches } from 'class-validator';
-import { Id, OneOf, Text } from '../http/fields.js';
+import { Id, Instant, OneOf, Text } from '../http/fields.js';
 
 export const SIGNED_ACTS = [
   'defer',
@@ -44,6 +44,8 @@ export interface StatementFacts {
   number: string;
   /** What the deferral stands on, in words; only for `defer`, `change-row` and `concur`. */
   basis?: string;
+  /** From when use counts where a document states it, a whole sentence; only for `defer` and `concur`. */
+  start?: string;
   /** Which procedure, for `procedure`; the title of the card, for acts on a card. */
   work?: string;
   /** Which step and what of the second person it asks, in words; only for `card-second`. */
@@ -78,6 +80,25 @@ export class StatementQuery {
 
   @Text(300, { description: 'Document in words, for `defer` on another basis.', optional: true })
   document?: string;
+
+  @Instant({ description: 'Start of use that a document states, for `defer` and `concur`.', optional: true })
+  startAt?: string;
+
+  @Matches(/^\d{1,9}$/)
+  @ApiPropertyOptional({ description: 'Or the counter at the start.', type: 'integer' })
+  @IsOptional()
+  startCounter?: string;
+
+  @Matches(/^\d{1,9}$/)
+  @ApiPropertyOptional({ description: 'What the counter read later.', type: 'integer' })
+  @IsOptional()
+  startReading?: string;
+
+  @Instant({ description: 'When it read that.', optional: true })
+  startReadAt?: string;
+
+  @Text(200, { description: 'The document that states the start.', optional: true })
+  startDocument?: string;
 
   @Text(120, {
     description: 'Which work, for `procedure`; which work on a card, for acts on a card.',
@@ -115,13 +136,14 @@ export class StatementQuery {
 /** The default wording of a release is that of 145.A.50; an operator's own setting replaces it. */
 export function statementOf(act: SignedAct, facts: StatementFacts, releaseWording: string): string {
   const what = `defect ${facts.number} on ${facts.registration}`;
+  const start = facts.start === undefined ? '' : ` ${facts.start}`;
   switch (act) {
     case 'defer':
-      return `I defer ${what} on the basis of ${facts.basis ?? 'a document'}. I have read its conditions, and its procedures and placard belong to this deferral.`;
+      return `I defer ${what} on the basis of ${facts.basis ?? 'a document'}.${start} I have read its conditions, and its procedures and placard belong to this deferral.`;
     case 'change-row':
       return `I change the basis of ${what} to ${facts.basis ?? 'another row'}. I have read its conditions; its procedures and placard belong to the deferral from now on, and the clock is kept.`;
     case 'concur':
-      return `I concur that ${what} stands deferred on the basis of ${facts.basis ?? 'a document'}. I have read its conditions. Another person signs the deferral.`;
+      return `I concur that ${what} stands deferred on the basis of ${facts.basis ?? 'a document'}.${start} I have read its conditions. Another person signs the deferral.`;
     case 'procedure':
       return `I carried out ${facts.work ?? 'the procedure'} for ${what} as the approved manual says, and everything it leaves altered on the aircraft is listed here.`;
     case 'placard':

@@ -76,6 +76,7 @@ export function SignForm<T>(props: SignFormProps<T>) {
           </Signing>
         )}
       </FieldErrors.Provider>
+      {statementPath === null && <p class="hint">Fill in what is asked above; the statement to sign appears then.</p>}
       <ProblemBox problem={problem ?? statement.problem} readAgain={again} />
       <div class="buttons">
         <button class="main" disabled={sending || statement.value === null}>

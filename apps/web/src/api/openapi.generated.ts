@@ -11416,6 +11416,16 @@ export interface operations {
         part?: number;
         /** @description Row, for `defer`, `change-row` and `concur`. */
         row?: string;
+        /** @description Start of use that a document states, for `defer` and `concur`. */
+        startAt?: string;
+        /** @description Or the counter at the start. */
+        startCounter?: number;
+        /** @description The document that states the start. */
+        startDocument?: string;
+        /** @description When it read that. */
+        startReadAt?: string;
+        /** @description What the counter read later. */
+        startReading?: number;
         /** @description What stays open, for `release`; several joined by "; ". */
         staysOpen?: string;
         /** @description Which step of the card, for `card-second`. */

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { SignForm } from '../acts/sign-form.js';
 import type { Schemas } from '../api/client.js';
@@ -13,8 +14,10 @@ interface ConcurrencePartProps {
   view: Schemas['DefectView'];
   /** As the statement names it: `MEL 33-42-11 row 1`. */
   basis: string;
-  /** What the statement is asked for, beside the act. */
-  query: Record<string, string>;
+  /** What the statement is asked for, beside the act; null while something of it is missing. */
+  query: Record<string, string> | null;
+  /** What is stated with it, to be filled in by whoever concurs too. */
+  stated?: ComponentChildren;
   body: object;
   seen: string | null;
   readAgain(): void;
@@ -64,7 +67,7 @@ export function ConcurrencePart(props: ConcurrencePartProps) {
   );
 }
 
-function Concur({ view, basis, query, body, seen, readAgain }: ConcurrencePartProps) {
+function Concur({ view, basis, query, stated, body, seen, readAgain }: ConcurrencePartProps) {
   const at = `/defects/${view.defect.id}`;
   function done(): void {
     announce(`You concur to ${basis}.`);
@@ -72,7 +75,7 @@ function Concur({ view, basis, query, body, seen, readAgain }: ConcurrencePartPr
   }
   return (
     <SignForm
-      statementPath={`${at}/statement?${new URLSearchParams({ act: 'concur', ...query }).toString()}`}
+      statementPath={query && `${at}/statement?${new URLSearchParams({ act: 'concur', ...query }).toString()}`}
       path={`${at}/concurrence`}
       seen={seen}
       body={() => body}
@@ -80,6 +83,8 @@ function Concur({ view, basis, query, body, seen, readAgain }: ConcurrencePartPr
       done={done}
       readAgain={readAgain}
       takesFocus
-    />
+    >
+      {stated}
+    </SignForm>
   );
 }

@@ -6,10 +6,11 @@ import { SignForm } from '../acts/sign-form.js';
 import { AnswerBox } from '../answer/answer-box.js';
 import { carryOver } from '../shell/announce.js';
 import { Read } from '../shell/reading.js';
+import { useSettled } from '../shell/use-settled.js';
 import { ConcurrencePart } from './concurrence-part.js';
 import { ChangeRowForm } from './change-row-form.js';
 import { RowText } from './row-text.js';
-import { startSent, StatedStart, type StatedStartValue } from './stated-start.js';
+import { startQuery, startSent, StatedStart, type StatedStartValue } from './stated-start.js';
 import { NO_WALL } from '../shell/wall-input.js';
 import { WhatNext } from './what-next.js';
 
@@ -52,7 +53,10 @@ export function RowCard(props: RowCardProps) {
     route(`/defects/${defect.id}`);
   }
 
-  const asked = new URLSearchParams({ act: 'defer', entry: entry.number, row: row.id }).toString();
+  const started = useSettled(JSON.stringify(startQuery(start)));
+  const query = { entry: entry.number, row: row.id, ...(JSON.parse(started) as Record<string, string> | null) };
+  const asked = started === 'null' ? null : new URLSearchParams({ act: 'defer', ...query }).toString();
+  const stated = row.category === 'A' && <StatedStart value={start} onValue={setStart} />;
   return (
     <section class={`card row ${chosen ? 'chosen' : ''}`} aria-label={`Row ${row.id}`}>
       <RowText row={row} />
@@ -85,8 +89,9 @@ export function RowCard(props: RowCardProps) {
         <ConcurrencePart
           view={view}
           basis={`MEL ${entry.number} row ${row.id}`}
-          query={{ entry: entry.number, row: row.id }}
-          body={{ item: { entry: entry.number, units }, row: row.id }}
+          query={started === 'null' ? null : query}
+          stated={stated}
+          body={{ item: { entry: entry.number, units }, row: row.id, ...startSent(start) }}
           seen={seen}
           readAgain={readAgain}
         />
@@ -103,7 +108,7 @@ export function RowCard(props: RowCardProps) {
       )}
       {chosen && standsOn === null && units.length > 0 && (
         <SignForm<Schemas['ActDone']>
-          statementPath={`/defects/${defect.id}/statement?${asked}`}
+          statementPath={asked === null ? null : `/defects/${defect.id}/statement?${asked}`}
           path={`/defects/${defect.id}/deferral`}
           seen={seen}
           body={() => ({ item: { entry: entry.number, units }, row: row.id, ...startSent(start) })}
@@ -112,7 +117,7 @@ export function RowCard(props: RowCardProps) {
           readAgain={readAgain}
           takesFocus
         >
-          {row.category === 'A' && <StatedStart value={start} onValue={setStart} />}
+          {stated}
         </SignForm>
       )}
     </section>

@@ -81,6 +81,25 @@ export function startSent({ how, at, counter, reading, document }: StatedStartVa
   return { start: { counter: numberIn(counter), reading: numberIn(reading), readAt: instant, document } };
 }
 
+interface Started {
+  at?: string | null;
+  counter?: number | string;
+  reading?: number | string;
+  readAt?: string | null;
+  document: string;
+}
+
+/** The same for the statement, as text that does not change while nothing does; null while something is missing. */
+export function startQuery(value: StatedStartValue): Record<string, string> | null {
+  if (value.how === 'row') return {};
+  const { start } = startSent(value) as { start: Started };
+  const said = Object.entries(start).map(([key, one]) => [key, one === null ? '' : String(one)] as const);
+  if (said.some(([key, one]) => one.trim() === '' || (NUMBERS.includes(key) && !/^\d+$/.test(one)))) return null;
+  return Object.fromEntries(said.map(([key, one]) => [`start${key[0]?.toUpperCase() ?? ''}${key.slice(1)}`, one]));
+}
+
+const NUMBERS = ['counter', 'reading'];
+
 /** Hours and minutes give whole minutes; what reads as neither is sent as it is, and the server says so. */
 function numberIn(text: string): number | string {
   const [, whole, minutes] = /^(\d{1,7})(?::([0-5]\d))?$/.exec(text.trim()) ?? [];
