@@ -52,6 +52,20 @@ export class CardsAtWork {
     await this.page.getByLabel(`Secret of ${name}, to sign this`).fill(own);
   }
 
+  /** The clock of the device is set an hour ahead under the open page. @returns what the countdown shows then, for three seconds */
+  setsDeviceAhead(): Promise<string[]> {
+    return this.page.evaluate<string[]>(`(async () => {
+      const real = Date.now.bind(Date);
+      Date.now = () => real() + 3_600_000;
+      const seen = new Set();
+      for (let times = 0; times < 30; times += 1) {
+        await new Promise((go) => setTimeout(go, 100));
+        seen.add(document.querySelector('[role=timer]')?.textContent ?? 'nothing');
+      }
+      return [...seen];
+    })()`);
+  }
+
   /** @returns the paragraphs that no refusal on the page says word for word */
   async unsaid(...whole: string[]): Promise<string[]> {
     const absent: string[] = [];

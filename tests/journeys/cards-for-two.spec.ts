@@ -93,12 +93,18 @@ describe('a step that needs two people', () => {
   });
 
   it('is not inspected by the second person', async () => {
-    scene.pass(5);
     const readings = [
       { id: 'pressure', value: 3000, unit: 'psi' },
       { id: 'case', value: 80, unit: 'C' },
     ];
-    await act(scene.person('odrin'), defect, 'card-steps', { work, step: 'leak-check', result: 'ran', readings });
+    const ran = { work, step: 'leak-check', result: 'ran', readings };
+    const short = await refused(scene.person('odrin'), defect, 'card-steps', ran);
+    expect(short.code).toBe('wait-cut-short');
+    expect(short.detail).toMatch(
+      /^Step 15 "Run the pump on the ground and watch bowl and lines" began at \S+ and lasts 5 minutes: it is cut short by /,
+    );
+    scene.pass(5);
+    await act(scene.person('odrin'), defect, 'card-steps', ran);
     await act(scene.person('odrin'), defect, 'card-steps', {
       work,
       step: 'leak-check',

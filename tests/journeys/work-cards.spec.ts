@@ -82,6 +82,11 @@ describe('a tool that is issued', () => {
     const odrin = scene.person('odrin');
     await scene.scene.rectify('odrin', defect, { complete: false });
     await doSteps(odrin, work, { defect, pass: scene.pass, until: 'torque' });
+    const early = await odrin.signRefused(defect, 'card-signatures', { act: 'card', work }, { work });
+    expect([early.code, early.detail]).toEqual([
+      'card-not-finished',
+      'Work card "Case-drain filter of the electric hydraulic pump changed" is not finished: still pulled: pump breaker with its collar at main equipment bay, panel P3, B1 (N-breaker); still fitted: DO NOT PRESSURISE placard at flight deck, hydraulic panel (N-placard); still open: access panel 197 of the pump bay at right wing root (N-panel); still unlatched: 6 latches of panel 197 at right wing root; still issued: torque wrench at right wing root (N-wrench); not done: step 11 "Tighten the bowl and read the torque"; not done: step 13 "Wipe the bay dry; nothing is left in it"; not done: step 15 "Run the pump on the ground and watch bowl and lines"; not done: step 16 "Switch the pump OFF and see pressure at zero"; not done: step 17 "A second person sees element, seals and bowl: locked, tight, dry"; not done: step 21 "Read the hydraulic quantity".',
+    ]);
     const seen = { toolsAccounted: true, panelsClosed: true, registerChecked: true };
     const refusal = await odrin.signRefused(defect, 'verification', { act: 'verify' }, seen);
     expect(refusal.code).toBe('tools-not-returned');

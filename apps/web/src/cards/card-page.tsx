@@ -9,10 +9,11 @@ import { calendarDayText } from '../words/time.js';
 import { itemName } from '../words/words.js';
 import { Cautions } from './cautions.js';
 import { Steps } from './steps.js';
+import { StillOpen } from './still-open.js';
 import { Counted } from './counted.js';
 import type { CardView } from './step-props.js';
 
-/** A work card as it is worked: steps in order, waits counted down, what is open or fitted at the foot, the signature. */
+/** A work card as it is worked: steps in order, waits counted down, what is open or fitted at the foot, the signature once nothing is open. */
 export function CardPage() {
   const { id = '', work = '' } = useRoute().params;
   const card = useRead<CardView>(`/defects/${id}/cards/${work}`);
@@ -58,7 +59,11 @@ function Card({ reading, view }: { reading: Reading<CardView>; view: CardView })
         </p>
       ) : (
         <>
-          <SignCard reading={reading} view={view} />
+          {work.missing.length > 0 ? (
+            <StillOpen missing={work.missing} />
+          ) : (
+            <SignCard reading={reading} view={view} />
+          )}
           <NotFinished view={view} />
         </>
       )}

@@ -1,9 +1,11 @@
-import { useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import type { Schemas } from '../api/client.js';
 import { useAct } from '../api/use-act.js';
 import { useRead } from '../api/use-read.js';
 import { Field, FieldErrors } from '../shell/fields.js';
+import { useSession } from '../session/session.js';
 import { ProblemBox } from '../shell/problem-box.js';
+import { withOffset } from '../words/time.js';
 import { Countdown, useSecondsUntil } from './countdown.js';
 import { EquipmentFields, type Stated, usedOf } from './equipment-fields.js';
 import { asksForTwo, type Second, SecondPerson } from './second-person.js';
@@ -22,8 +24,10 @@ export function StepForm({ reading, view, step, done }: StepProps) {
   const certified = useRead<Schemas['Statement']>(two && second.person !== '' ? statementOf(view, step) : null);
   const statement = certified.value?.statement ?? null;
   const { send, sending, problem } = useAct();
-  const running = step.begun !== null && step.state === 'begun';
-  const seconds = useSecondsUntil(running ? (step.begun?.until ?? null) : null);
+  const until = step.state === 'begun' ? (step.begun?.until ?? null) : null;
+  const seconds = useSecondsUntil(until, () => void reading.readAgain());
+  const { operator } = useSession();
+  const why = useId();
 
   async function submit(event: Event): Promise<void> {
     event.preventDefault();
@@ -68,10 +72,15 @@ export function StepForm({ reading, view, step, done }: StepProps) {
         <EquipmentFields step={step} stated={stated} onStated={setStated} />
         {two && <SecondPerson view={view} step={step} second={second} onSecond={setSecond} statement={statement} />}
       </FieldErrors.Provider>
-      {running && <Countdown seconds={seconds} />}
+      {until !== null && <Countdown seconds={seconds} />}
+      {until !== null && seconds > 0 && (
+        <p class="soft" id={why}>
+          Its time is over at {withOffset(until, operator.base)}. Until then the step cannot be ended.
+        </p>
+      )}
       <ProblemBox problem={problem ?? certified.problem} readAgain={again} />
       <div class="buttons">
-        <button class="main" disabled={sending}>
+        <button class="main" disabled={sending || seconds > 0} aria-describedby={seconds > 0 ? why : undefined}>
           {pressed(step)}
         </button>
       </div>
