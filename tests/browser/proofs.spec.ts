@@ -1,6 +1,7 @@
 /** Signing by other means than the secret, in the pages, with the authenticator that the browser itself pretends to have. */
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { atLocalhost } from './authenticator.js';
 import { aSite, clockFrom, faults, missing, NARROW, PATIENT, said, secret, sign, type Site } from './site.js';
 
 let site: Site;
@@ -8,29 +9,10 @@ let page: Page;
 
 beforeAll(async () => {
   site = await aSite({ now: clockFrom('2026-11-25T09:00:00Z') });
-  page = await atLocalhost();
+  page = await atLocalhost(site);
 });
 
 afterAll(() => site.stop());
-
-/** A passkey is bound to a name; the server's own address is a number. */
-async function atLocalhost(): Promise<Page> {
-  const visitor = await site.visitor();
-  const protocol = await visitor.context().newCDPSession(visitor);
-  await protocol.send('WebAuthn.enable');
-  await protocol.send('WebAuthn.addVirtualAuthenticator', {
-    options: {
-      protocol: 'ctap2',
-      transport: 'internal',
-      hasResidentKey: true,
-      hasUserVerification: true,
-      isUserVerified: true,
-      automaticPresenceSimulation: true,
-    },
-  });
-  await visitor.goto(site.server.url.replace('127.0.0.1', 'localhost'));
-  return visitor;
-}
 
 const passkeys = () => page.getByRole('heading', { name: 'Passkeys' }).locator('xpath=..');
 

@@ -1,5 +1,6 @@
 /** Work cards on the aircraft of the demo, and how they are worked through the interface. */
 import type { ApiClient, Shapes } from '../support/api-client.js';
+import type { RunningOptions } from '../support/running-server.js';
 import { SignatureScene } from './signatures-scene.js';
 
 export const act = async (by: ApiClient, defect: string, address: string, body: object): Promise<void> => {
@@ -17,9 +18,13 @@ export class CardsScene {
     private readonly clock: Clock,
   ) {}
 
-  static async begin(start: string, names: readonly string[]): Promise<CardsScene> {
+  static async begin(
+    start: string,
+    names: readonly string[],
+    outside: RunningOptions['outside'] = {},
+  ): Promise<CardsScene> {
     const clock = new Clock(Date.parse(start));
-    const scene = await SignatureScene.begin(() => clock.now(), names);
+    const scene = await SignatureScene.begin(() => clock.now(), names, outside);
     const ids: Record<string, string> = {};
     for (const name of names) {
       ids[name] = (await scene.person(name).get<Shapes['SessionView']>('/api/session')).person.id;

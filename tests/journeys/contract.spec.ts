@@ -47,7 +47,7 @@ describe('the document', () => {
   });
 
   // What proves a person is good once by itself: a session, a challenge that was answered.
-  const PROVES_SOMEBODY = /^\/api\/(session|passkeys|sign-on)/;
+  const PROVES_SOMEBODY = /^\/api\/(session|passkeys|sign-on)|\/card-seconds$/;
 
   it('asks for Idempotency-Key wherever something is kept, and for If-Match wherever a defect is changed', () => {
     type Asking = { summary?: string; parameters?: { name: string; required?: boolean }[] };

@@ -56,7 +56,13 @@ export interface RunningServer {
 }
 
 const MINUTE_MS = 60_000;
-const SIGNING_IN = ['/api/session', '/api/session/passkey', '/api/session/passkey-challenge', '/api/sign-on'];
+const SIGNING_IN = [
+  '/api/session',
+  '/api/session/passkey',
+  '/api/session/passkey-challenge',
+  '/api/sign-on',
+  '/api/defects/:id/card-seconds',
+];
 const BODY_BYTES = 64 * 1024;
 const MEL_BODY_BYTES = 6 * 1024 * 1024;
 

@@ -1,7 +1,7 @@
 /** What work on cards is told by HTTP. Each class checks shape only; the rules are in libs/deferrals. */
 import { ApiProperty, ApiPropertyOptional } from '@nestjs/swagger';
 import { IsInt, IsISO8601, IsNumber, Matches, Max, Min, ValidateIf } from 'class-validator';
-import { Id, Nested, NestedList, OneOf, SignBody, Text } from '../http/fields.js';
+import { Id, Nested, NestedList, OneOf, PasskeyBody, SignBody, Text } from '../http/fields.js';
 
 const IfGiven = () => ValidateIf((_, value: unknown) => value !== undefined);
 
@@ -39,6 +39,27 @@ export class SecondPersonBody {
 
   @Text(200, { description: "The second person's own secret.", optional: true })
   secret?: string;
+
+  @Nested(() => PasskeyBody, {
+    description: 'Or a passkey of the second person that signed this, asked for by `card-seconds`.',
+    optional: true,
+  })
+  passkey?: PasskeyBody;
+}
+
+/** What a passkey of a second person is asked to sign: one statement, for one step of one card. */
+export class SecondAskedBody {
+  @Id({ description: 'The work on the card.' })
+  work!: string;
+
+  @Text(40, { description: 'Which step.' })
+  step!: string;
+
+  @Id({ description: 'Who is there as the second person.' })
+  person!: string;
+
+  @Text(2000, { description: 'The statement that was shown to the second person, word for word.' })
+  statement!: string;
 }
 
 export class EquipmentBody {

@@ -10,6 +10,7 @@ import { STORE } from '../http/tokens.js';
 import { ref } from '../openapi/shape.js';
 import * as Bodies from './bodies.js';
 import { CardsService } from './cards.service.js';
+import { SecondPersons } from './second-persons.service.js';
 
 const KEY = ApiHeader({ name: 'Idempotency-Key', required: true, description: 'A fresh UUID for each act.' });
 const SEEN = ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the defect as it was read.' });
@@ -22,6 +23,7 @@ export class CardsController {
   constructor(
     @Inject(STORE) private readonly store: Store,
     private readonly cards: CardsService,
+    private readonly seconds: SecondPersons,
   ) {}
 
   @Get('cards')
@@ -68,6 +70,16 @@ export class CardsController {
   })
   step(@Calling() calling: Called, @Body() body: Bodies.StepBody): Promise<object> {
     return this.cards.step(calling, calling.id, body);
+  }
+
+  @Post('card-seconds')
+  @HttpCode(200)
+  @ApiOkResponse({ schema: ref('PasskeyAsked') })
+  @ApiOperation({
+    summary: 'What the browser is asked for, so that the second person of a step signs with a passkey of their own.',
+  })
+  askSecond(@Calling() calling: Called, @Body() body: Bodies.SecondAskedBody): Promise<object> {
+    return this.seconds.ask(calling, body);
   }
 
   @Post('card-inspections')

@@ -75,7 +75,7 @@ export class CardsService {
       return doStep(scene.life, command, scene.context);
     };
     const unsigned = () => this.acting.attempt(calling, id, (scene) => done(scene, null));
-    const proof = await this.seconds.prove(calling.session, body.second, unsigned);
+    const proof = await this.seconds.prove({ ...calling, id }, body, unsigned);
     return this.acting.act(calling, id, null, (scene) => done(scene, proof));
   }
 

@@ -2,11 +2,13 @@ import { Inject, Injectable } from '@nestjs/common';
 import { type Actor, type CardWork, Refusal, secondNeeded, type Signature } from '#deferrals';
 import type { Member, Store, Tx } from '#store';
 import { type Scene, signedBy } from '../defects/acting.js';
+import { livesOf } from '../defects/defect-book.js';
 import { secondInWords } from '../defects/second-in-words.js';
+import type { Called } from '../http/called.js';
 import { Problem } from '../http/problem.js';
-import type { Session } from '../http/session.js';
 import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import { works } from '../people/members.service.js';
+import { PasskeysBeside, type SecondSigner } from '../people/passkeys-beside.service.js';
 import type { Proof } from '../people/proof.js';
 import { SignInService } from '../people/sign-in.service.js';
 import { actorOf } from '../people/signer.js';
@@ -19,7 +21,24 @@ export class SecondPersons {
     @Inject(STORE) private readonly store: Store,
     @Inject(CLOCK) private readonly now: Clock,
     private readonly signIn: SignInService,
+    private readonly passkeys: PasskeysBeside,
   ) {}
+
+  /** What the browser is asked for, so that a passkey of the second person signs this statement for this step. */
+  async ask({ session, request, id }: Called, body: Bodies.SecondAskedBody): Promise<object> {
+    const { work, step, person, statement } = body;
+    if (person === session.personId) throw refusedSecond('is whoever does the step', '/person');
+    const signer = await this.store.withOperator(session.operatorId, session.personId, async (tx) => {
+      const row = await tx.defects.get(id);
+      const [opened] = row ? await livesOf(tx, [row]) : [];
+      if (!opened) throw new Problem('not-found', `There is no defect ${id} here.`);
+      const open = opened.life.cards.find(({ started, ended }) => started.id === work && ended === null);
+      const asked = open?.started.card.steps.find((one) => one.id === step);
+      if (!asked || !secondNeeded(asked)) throw refusedSecond('is not asked for at this step', '/step');
+      return signerOf(await colleague(tx, person, this.now(), '/person'));
+    });
+    return this.passkeys.ask(session, signer, aboutStep(id, { work, step }, statement), request);
+  }
 
   /**
    * Proves the second person before the step is done, and only where nothing but that signature is missing: nobody tries the
@@ -27,16 +46,19 @@ export class SecondPersons {
    * @param done does the step as if nobody had signed, and keeps nothing @returns null where nobody was proved
    */
   async prove(
-    session: Session,
-    second: Bodies.SecondPersonBody | undefined,
+    { session, request, id }: Pick<Called, 'session' | 'request' | 'id'>,
+    { second, ...of }: Bodies.StepBody,
     done: () => Promise<unknown>,
   ): Promise<Proof | null> {
-    if (second?.secret === undefined || !(await waitsForSignature(done))) return null;
-    const { operatorId, personId } = session;
-    const { name } = await this.store.withOperator(operatorId, personId, (tx) =>
-      colleague(tx, second.person, this.now()),
+    if (second === undefined) return null;
+    const { secret, passkey, statement = '' } = second;
+    if (secret !== undefined && passkey !== undefined) throw refusedSecond('signs in one way, not in two', '/second');
+    if ((secret ?? passkey) === undefined || !(await waitsForSignature(done))) return null;
+    const signer = await this.store.withOperator(session.operatorId, session.personId, async (tx) =>
+      signerOf(await colleague(tx, second.person, this.now())),
     );
-    return this.signIn.proveBeside(session, second.person, name, second.secret);
+    if (passkey === undefined) return this.signIn.proveBeside(session, signer.personId, signer.name, secret ?? '');
+    return this.passkeys.prove(session, signer, passkey, { about: aboutStep(id, of, statement), request });
   }
 
   /** As the rule takes it: a signature where the person was proved, otherwise only who was named. */
@@ -74,11 +96,17 @@ async function waitsForSignature(done: () => Promise<unknown>): Promise<boolean>
   }
 }
 
+/** What a passkey signs, and for which step of which work: it is worth nothing at another. */
+const aboutStep = (defect: string, { work, step }: { work: string; step: string }, statement: string): string =>
+  JSON.stringify([statement, defect, work, step]);
+
+const signerOf = ({ personId, name }: Member): SecondSigner => ({ personId, name });
+
 /** Somebody who works for this operator now, with an account that is not locked. */
-async function colleague(tx: Tx, id: string, at: string): Promise<Member> {
+async function colleague(tx: Tx, id: string, at: string, pointer = '/second/person'): Promise<Member> {
   const member = await tx.people.member(id);
   if (member && maySign(member, at)) return member;
-  throw refusedSecond('is nobody who works for this operator now', '/second/person');
+  throw refusedSecond('is nobody who works for this operator now', pointer);
 }
 
 function refusedSecond(reason: string, pointer: string): Problem {

@@ -12,6 +12,7 @@ import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 export type Purpose =
   | 'passkey sign-in'
   | 'passkey signature'
+  | 'passkey beside'
   | 'passkey registration'
   | 'sign-on sign-in'
   | 'sign-on link'

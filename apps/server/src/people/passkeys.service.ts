@@ -19,6 +19,7 @@ export interface PasskeyAnswer {
 }
 
 type Whose = Pick<SignedIn, 'personId' | 'sessionId'>;
+type Beside = Pick<SignedIn, 'sessionId'>;
 
 /**
  * Passkeys (WebAuthn): made by a person who proved to be that person, used to sign in and under signatures, removed again.
@@ -110,6 +111,28 @@ export class PasskeysService {
       personId,
       sessionId,
       statement,
+    });
+    return this.used(challenge, answer, origin, personId);
+  }
+
+  /** For somebody who signs beside the person of the session, for one thing alone. */
+  async toSignBeside({ sessionId }: Beside, personId: string, about: string, origin: URL): Promise<object> {
+    const challenge = await this.challenges.make('passkey beside', { personId, sessionId, statement: about });
+    return { challenge: challenge.id, options: await asked(challenge, origin, await this.list(personId)) };
+  }
+
+  /** @returns the passkey of that person, which signed this one thing in this session */
+  async signBeside(
+    { sessionId }: Beside,
+    personId: string,
+    answer: PasskeyAnswer,
+    about: string,
+    origin: URL,
+  ): Promise<PasskeyRow> {
+    const challenge = await this.challenges.take(answer.challenge, 'passkey beside', {
+      personId,
+      sessionId,
+      statement: about,
     });
     return this.used(challenge, answer, origin, personId);
   }

@@ -10,6 +10,7 @@ import { InvitationsService } from './invitations.service.js';
 import { MembersController } from './members.controller.js';
 import { MembersService } from './members.service.js';
 import { OneOffsService } from './one-offs.service.js';
+import { PasskeysBeside } from './passkeys-beside.service.js';
 import { PasskeysController } from './passkeys.controller.js';
 import { PasskeysService } from './passkeys.service.js';
 import { PeopleController } from './people.controller.js';
@@ -43,9 +44,10 @@ import { WrittenNamesService } from './written-names.service.js';
     WrittenNamesService,
     Challenges,
     PasskeysService,
+    PasskeysBeside,
     SignOnService,
     { provide: Secrets, useFactory: () => new Secrets(() => Date.now()) },
   ],
-  exports: [SignInService, ErasuresService],
+  exports: [SignInService, PasskeysBeside, ErasuresService],
 })
 export class PeopleModule {}

@@ -926,6 +926,23 @@ export interface paths {
     patch?: never;
     trace?: never;
   };
+  '/api/defects/{id}/card-seconds': {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    get?: never;
+    put?: never;
+    /** What the browser is asked for, so that the second person of a step signs with a passkey of their own. */
+    post: operations['CardsController_askSecond'];
+    delete?: never;
+    options?: never;
+    head?: never;
+    patch?: never;
+    trace?: never;
+  };
   '/api/defects/{id}/card-signatures': {
     parameters: {
       query?: never;
@@ -7039,6 +7056,16 @@ export interface components {
       text: string;
       work?: string[];
     };
+    SecondAskedBody: {
+      /** @description Who is there as the second person. */
+      person: string;
+      /** @description The statement that was shown to the second person, word for word. */
+      statement: string;
+      /** @description Which step. */
+      step: string;
+      /** @description The work on the card. */
+      work: string;
+    };
     SecondLookBody: {
       /** @description The correction that was asked for. */
       asked: string;
@@ -7046,6 +7073,8 @@ export interface components {
       sign: components['schemas']['SignBody'];
     };
     SecondPersonBody: {
+      /** @description Or a passkey of the second person that signed this, asked for by `card-seconds`. */
+      passkey?: components['schemas']['PasskeyBody'];
       /** @description Who is there as the second person. */
       person: string;
       /** @description The second person's own secret. */
@@ -10144,6 +10173,38 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['ActDone'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  CardsController_askSecond: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path?: never;
+      cookie?: never;
+    };
+    requestBody: {
+      content: {
+        'application/json': components['schemas']['SecondAskedBody'];
+      };
+    };
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['PasskeyAsked'];
         };
       };
       /** @description A problem; see `/api/problems`. */

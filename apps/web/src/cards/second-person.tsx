@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks';
 import { useSession } from '../session/session.js';
-import { Field } from '../shell/fields.js';
+import { passkeyFor, passkeysHere } from '../session/passkey.js';
+import { Choice, Field } from '../shell/fields.js';
 import { roleWords } from '../words/words.js';
 import type { CardView, Step } from './step-props.js';
 
@@ -10,11 +11,37 @@ const isSecond = ({ kind }: Step['needs'][number]): boolean => kind === 'second-
 export const asksForTwo = ({ needs, state, kind }: Step): boolean =>
   needs.some(isSecond) && (state === 'next' || !['wait', 'run'].includes(kind));
 
-/** Who is there, and their own secret; it lives in the form only. */
+/** Who is there, and by what they sign; the secret lives in the form only. */
 export interface Second {
   person: string;
+  how: 'secret' | 'passkey';
   secret: string;
 }
+
+export const NOBODY: Second = { person: '', how: 'secret', secret: '' };
+
+/** What is sent of the second person; a passkey is asked for at this moment. Throws Problem. */
+export async function secondOf(
+  { defect, work }: CardView,
+  step: Step,
+  { person, how, secret }: Second,
+  statement: string | null,
+): Promise<object> {
+  const shown = statement === null ? {} : { statement };
+  if (how === 'secret') return { person, secret, ...shown };
+  const passkey = await passkeyFor(`/defects/${defect.id}/card-seconds`, {
+    work: work.id,
+    step: step.id,
+    person,
+    ...shown,
+  });
+  return { person, passkey, ...shown };
+}
+
+const WAYS = [
+  { value: 'secret', text: 'their secret' },
+  { value: 'passkey', text: 'a passkey of their own' },
+] as const;
 
 interface SecondPersonProps {
   view: CardView;
@@ -44,7 +71,7 @@ export function SecondPerson({ view: { people }, step, second, onSecond, stateme
           required
           value={second.person}
           aria-describedby={`${id}-hint`}
-          onChange={(event) => onSecond({ person: event.currentTarget.value, secret: '' })}
+          onChange={(event) => onSecond({ ...second, person: event.currentTarget.value, secret: '' })}
         >
           <option value="">Choose who is there</option>
           {people
@@ -61,14 +88,24 @@ export function SecondPerson({ view: { people }, step, second, onSecond, stateme
           <h2 id={`${id}-signs`}>{named.name} certifies</h2>
           <blockquote>{statement ?? 'Reading what is certified…'}</blockquote>
           <p class="soft">Hand the device over. {person.name} stays signed in.</p>
-          <Field
-            label={`Secret of ${named.name}, to sign this`}
-            type="password"
-            value={second.secret}
-            onValue={(secret) => onSecond({ ...second, secret })}
-            pointer="/second/secret"
-            required
-          />
+          {passkeysHere() && (
+            <Choice
+              legend={`${named.name} signs with`}
+              options={WAYS}
+              value={second.how}
+              onValue={(how) => onSecond({ ...second, how, secret: '' })}
+            />
+          )}
+          {second.how === 'secret' && (
+            <Field
+              label={`Secret of ${named.name}, to sign this`}
+              type="password"
+              value={second.secret}
+              onValue={(secret) => onSecond({ ...second, secret })}
+              pointer="/second/secret"
+              required
+            />
+          )}
         </section>
       )}
     </>

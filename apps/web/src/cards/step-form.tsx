@@ -8,11 +8,9 @@ import { ProblemBox } from '../shell/problem-box.js';
 import { withOffset } from '../words/time.js';
 import { Countdown, useSecondsUntil } from './countdown.js';
 import { EquipmentFields, type Stated, usedOf } from './equipment-fields.js';
-import { asksForTwo, type Second, SecondPerson } from './second-person.js';
+import { asksForTwo, NOBODY, SecondPerson, secondOf } from './second-person.js';
 import { fieldsOf, pressed, resultOf, type Typed } from './step-fields.js';
 import type { StepProps } from './step-props.js';
-
-const NOBODY: Second = { person: '', secret: '' };
 
 /** What is entered for a step, each with its unit; what is pressed says what is done. */
 export function StepForm({ reading, view, step, done }: StepProps) {
@@ -32,15 +30,17 @@ export function StepForm({ reading, view, step, done }: StepProps) {
   async function submit(event: Event): Promise<void> {
     event.preventDefault();
     const used = usedOf(step, stated);
-    const body = {
-      work: work.id,
-      step: step.id,
-      ...resultOf(step, typed),
-      ...(two && { second: { ...second, ...(statement !== null && { statement }) } }),
-      ...(used.length > 0 && { used }),
-    };
     const path = `/defects/${defect.id}/card-steps`;
-    const answer = await send<Schemas['ActDone']>({ method: 'POST', path, body, seen: reading.etag });
+    const answer = await send<Schemas['ActDone']>(async () => {
+      const body = {
+        work: work.id,
+        step: step.id,
+        ...resultOf(step, typed),
+        ...(two && { second: await secondOf(view, step, second, statement) }),
+        ...(used.length > 0 && { used }),
+      };
+      return { method: 'POST', path, body, seen: reading.etag };
+    });
     if (!answer) return;
     setTyped({});
     setSecond(NOBODY);
