@@ -133,7 +133,7 @@ it('the hand opening is signed for one departure, the next one unless said other
   await gate.getByLabel(/^QOF 109/).waitFor();
   expect(await gate.getByLabel(/^QOF 109/).isChecked()).toBe(true);
   await gate.getByRole('button', { name: 'Start this card' }).click();
-  await gate.getByText('Agree the calls').waitFor();
+  await gate.locator('.card-steps > li.now').getByText('Agree the calls').waitFor();
   const [, defect = '', work = ''] = /defects\/([^/]+)\/cards\/([^/]+)/.exec(gate.url()) ?? [];
   await doSteps(await site.server.signIn('odrin'), work, { defect, pass: (minutes) => (ahead += minutes * 60_000) });
   await gate.reload();
