@@ -97,11 +97,28 @@ describe('a list of flights', () => {
     expect(await plan(across.replace('09:39', '09:40'))).toMatchObject({ planned: 1 });
   });
 
+  it('stands whole in what is planned for the aircraft, and any flight of it can be cancelled', async () => {
+    const day = (place: number) => `2026-04-${String(place + 1).padStart(2, '0')}`;
+    const month = Array.from({ length: 20 }, (_, n) => `QOF 95${n},QVR,QHT,${day(n)}T05:30Z,${day(n)}T07:10Z,Q-KEC`);
+    await plan(...month);
+    const path = `/api/aircraft/${aircraft['Q-KEC']}/flights`;
+    const standing = async () => {
+      const { flights } = await control.get<Shapes['PlannedFlights']>(path);
+      return flights.filter(({ number }) => number.startsWith('QOF 95'));
+    };
+    expect((await standing()).map(({ number }) => number)).toEqual(month.map((line) => line.split(',')[0]));
+    const last = (await standing()).at(-1);
+    await control.post(`${path}/${last?.id}/cancellation`, { reason: 'The charter was called off.' });
+    expect((await standing()).map(({ id }) => id)).not.toContain(last?.id);
+    expect(await standing()).toHaveLength(19);
+  });
+
   it('is nothing for a technician, nor for another house', async () => {
     const technician = await server.signIn('odrin');
     const answer = await technician.refused('POST', '/api/flight-plans', { body: { text: text(FIRST) } });
     expect(answer.status).toBe(403);
     const second = await server.signIn('kesh');
+    expect((await second.refused('GET', `/api/aircraft/${aircraft['Q-KEA']}/flights`)).status).toBe(404);
     const { errors } = await second.refused('POST', '/api/flight-plans', { body: { text: text(FIRST) } });
     expect(errors?.map(({ reason }) => reason)).toContain(
       'line 2, aircraft: there is no aircraft Q-KEA in the fleet',

@@ -196,7 +196,8 @@ export interface paths {
       path?: never;
       cookie?: never;
     };
-    get?: never;
+    /** Every flight planned for an aircraft from now on. */
+    get: operations['EnteringController_planned'];
     put?: never;
     /** Plan a flight for an aircraft. */
     post: operations['EnteringController_plan'];
@@ -6106,6 +6107,12 @@ export interface components {
       /** @description Station. */
       to: string;
     };
+    PlannedFlights: {
+      /** @description In order of off blocks. */
+      flights: components['schemas']['FlightLine'][];
+      /** @description Mark. */
+      registration: string;
+    };
     PreviewSettingsBody: {
       /** @description What is to be changed. */
       changes: components['schemas']['SettingChangeBody'][];
@@ -8498,6 +8505,36 @@ export interface operations {
         };
         content: {
           'application/json': components['schemas']['AircraftEntered'];
+        };
+      };
+      /** @description A problem; see `/api/problems`. */
+      default: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/problem+json': components['schemas']['Problem'];
+        };
+      };
+    };
+  };
+  EnteringController_planned: {
+    parameters: {
+      query?: never;
+      header?: never;
+      path: {
+        id: string;
+      };
+      cookie?: never;
+    };
+    requestBody?: never;
+    responses: {
+      200: {
+        headers: {
+          [name: string]: unknown;
+        };
+        content: {
+          'application/json': components['schemas']['PlannedFlights'];
         };
       };
       /** @description A problem; see `/api/problems`. */

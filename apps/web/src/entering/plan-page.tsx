@@ -13,7 +13,6 @@ import { Select } from '../shell/select.js';
 import { instantOf, NO_WALL, type WallValue, WallInput } from '../shell/wall-input.js';
 import { offBlocks } from '../words/flight.js';
 
-type View = Schemas['AircraftView'];
 type Stations = Schemas['Stations']['stations'];
 
 export const MAY_PLAN = ['maintenance-control', 'dispatcher'];
@@ -21,14 +20,14 @@ export const MAY_PLAN = ['maintenance-control', 'dispatcher'];
 /** The flights planned for one aircraft; more are entered here, one by one, or many at once from a list. */
 export function PlanPage() {
   const { id = '' } = useRoute().params;
-  const aircraft = useRead<View>(`/aircraft/${id}`);
+  const planned = useRead<Schemas['PlannedFlights']>(`/aircraft/${id}/flights`);
   const stations = useRead<Schemas['Stations']>('/stations');
   const { roles } = useSession();
   const may = roles.some((role) => MAY_PLAN.includes(role));
-  const again = () => void aircraft.readAgain();
+  const again = () => void planned.readAgain();
   return (
     <Page title="Flights planned" back={{ href: `/aircraft/${id}`, text: 'The aircraft' }}>
-      <Read of={aircraft}>
+      <Read of={planned}>
         {({ registration, flights }) => (
           <>
             <p class="registration">{registration}</p>
@@ -107,7 +106,7 @@ function FlightForm({ aircraft, stations, planned }: { aircraft: string; station
 
 interface CancelFormProps {
   aircraft: string;
-  flight: View['flights'][number];
+  flight: Schemas['PlannedFlights']['flights'][number];
   done(): void;
 }
 

@@ -121,6 +121,13 @@ export class EnteringController {
     return this.made({ session, request, reply }, (tx) => this.places.organisation(tx, session, body));
   }
 
+  @Get('aircraft/:id/flights')
+  @ApiOperation({ summary: 'Every flight planned for an aircraft from now on.' })
+  @ApiOkResponse({ schema: ref('PlannedFlights') })
+  planned(@CurrentSession() session: Session, @Param('id', ID) id: string): Promise<object> {
+    return this.store.withOperator(session.operatorId, session.personId, (tx) => this.flights.list(tx, id));
+  }
+
   @Roles('maintenance-control', 'dispatcher')
   @Post('aircraft/:id/flights')
   @HttpCode(201)

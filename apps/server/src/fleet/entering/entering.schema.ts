@@ -27,4 +27,8 @@ export const ENTERING_SHAPES: Record<string, Shape> = {
   StationEntered: object({ code: text('code') }),
   OrganisationEntered: object({ id: text('id') }),
   FlightEntered: object({ flight: ref('FlightLine') }),
+  PlannedFlights: object({
+    registration: text('Mark.'),
+    flights: list(ref('FlightLine'), 'In order of off blocks.'),
+  }),
 };

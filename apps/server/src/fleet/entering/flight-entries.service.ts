@@ -5,16 +5,24 @@ import type { Session } from '../../http/session.js';
 import { CLOCK, type Clock } from '../../http/tokens.js';
 import { flightLine } from '../flight-line.js';
 import type { FlightBody, ServiceBody } from './bodies.js';
+import { MOST_AHEAD } from './most-ahead.js';
 import { refusedField } from './refused-field.js';
 import { retired } from './retired.js';
 
 const LONGEST_MINUTES = 24 * 60;
-const MOST_AHEAD = 200;
 
 /** Flights planned for an aircraft, as somebody enters them one by one, and those that are cancelled. */
 @Injectable()
 export class FlightEntriesService {
   constructor(@Inject(CLOCK) private readonly now: Clock) {}
+
+  async list(tx: Tx, aircraftId: string) {
+    const aircraft = await tx.aircraft.get(aircraftId);
+    if (!aircraft) throw none(aircraftId);
+    const stations = await tx.operators.stations();
+    const planned = await tx.flights.planned(aircraftId, this.now(), MOST_AHEAD);
+    return { registration: aircraft.registration, flights: planned.map((flight) => flightLine(flight, stations)) };
+  }
 
   async plan(tx: Tx, session: Session, aircraftId: string, body: FlightBody) {
     const aircraft = await held(tx, aircraftId);
@@ -79,6 +87,8 @@ export class FlightEntriesService {
 
 async function held(tx: Tx, id: string): Promise<AircraftRow> {
   const aircraft = await lockAircraft(tx, id);
-  if (!aircraft) throw new Problem('not-found', `There is no aircraft ${id} here.`);
+  if (!aircraft) throw none(id);
   return aircraft;
 }
+
+const none = (id: string): Problem => new Problem('not-found', `There is no aircraft ${id} here.`);

@@ -3,10 +3,10 @@ import { type AircraftRow, type FlightRow, lockAircraft, type Tx } from '#store'
 import { Problem } from '../../http/problem.js';
 import type { Session } from '../../http/session.js';
 import { CLOCK, type Clock } from '../../http/tokens.js';
+import { MOST_AHEAD } from '../entering/most-ahead.js';
 import { faultsBetween, faultsOfLine, type Known, type Planned } from './plan-faults.js';
 import { type Fault, type PlannedLine, readPlan } from './read-plan.js';
 
-const MOST_AHEAD = 1000;
 const MOST_TOLD = 40;
 
 /** A whole list of flights is planned, or none of it. */
