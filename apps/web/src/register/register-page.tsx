@@ -24,9 +24,12 @@ export function RegisterPage() {
   );
 }
 
-const SIGNED_ACTS: [address: string, text: string][] = [
+const ACTS_ON_A_THING: [address: string, text: string][] = [
   ['removed', 'Undo something'],
   ['moves', 'Change the owner'],
+];
+
+const SIGNED_ACTS: [address: string, text: string][] = [
   ['fitted', 'Fitted under a document'],
   ['ended-documents', 'A document ended'],
   ['corrections', 'Something is mistyped'],
@@ -51,7 +54,7 @@ function Content({ view }: { view: View }) {
               I found something
             </a>
             {works &&
-              SIGNED_ACTS.map(([address, text]) => (
+              [...(view.left.length > 0 ? ACTS_ON_A_THING : []), ...SIGNED_ACTS].map(([address, text]) => (
                 <a key={address} class="button" href={`${at}/${address}`}>
                   {text}
                 </a>
