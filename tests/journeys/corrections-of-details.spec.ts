@@ -79,10 +79,9 @@ describe('the unit of a deferral', () => {
     expect(own).toMatchObject({ code: 'same-person-looking' });
     const { aircraft } = (await view()).defect;
     const { etag } = await inspector.send('GET', `/api/aircraft/${aircraft}/left`);
-    const { statement } = await inspector.get<Shapes['Statement']>(
-      `/api/aircraft/${aircraft}/left/statement?act=second-look`,
-    );
-    const body = { asked, sign: { secret: inspector.secret, statement } };
+    const statement = `/api/aircraft/${aircraft}/left/statement?act=second-look&asked=${asked}`;
+    expect(await inspector.refused('GET', statement)).toMatchObject({ code: 'correction-not-asked' });
+    const body = { asked, sign: { secret: inspector.secret, statement: 'I looked.' } };
     const sending = { body, ifMatch: etag ?? '' };
     const problem = await inspector.refused('POST', `/api/aircraft/${aircraft}/left/second-looks`, sending);
     expect(problem).toMatchObject({ code: 'correction-not-asked' });

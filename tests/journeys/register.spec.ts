@@ -29,17 +29,20 @@ const at = (path = ''): string => `/api/aircraft/${aircraft}/left${path}`;
 const view = (): Promise<View> => as('brask').get<View>(at());
 const answer = (): Promise<Shapes['Verdict']> => as('brask').get(`/api/aircraft/${aircraft}/answer`);
 
-async function signing(name: string, act: string, body: object): Promise<[object, { ifMatch: string }]> {
+type Body = Record<string, unknown> & { asked?: string | undefined };
+
+async function signing(name: string, act: string, body: Body): Promise<[object, { ifMatch: string }]> {
   const { etag } = await as(name).send('GET', at());
-  const { statement } = await as(name).get<Shapes['Statement']>(at(`/statement?act=${act}`));
+  const query = new URLSearchParams({ act, ...(body.asked ? { asked: body.asked } : {}) });
+  const { statement } = await as(name).get<Shapes['Statement']>(at(`/statement?${query}`));
   return [{ ...body, sign: { secret: as(name).secret, statement } }, { ifMatch: etag ?? '' }];
 }
 
-async function act(name: string, address: string, of: string, body: object): Promise<void> {
+async function act(name: string, address: string, of: string, body: Body): Promise<void> {
   await as(name).post(at(`/${address}`), ...(await signing(name, of, body)));
 }
 
-async function refused(name: string, address: string, of: string, body: object) {
+async function refused(name: string, address: string, of: string, body: Body) {
   const [signed, sending] = await signing(name, of, body);
   return as(name).refused('POST', at(`/${address}`), { ...sending, body: signed });
 }
@@ -127,7 +130,35 @@ describe('changing the owner', () => {
     expect((await view()).corrections).toEqual([]);
     await act('odrin', 'as-written', 'taken-back', await askedBy());
     expect([(await view()).corrections, (await thing()).where]).toEqual([[], 'panel P9, B4']);
-    expect(await refused('wick', 'as-written', 'as-written', first)).toMatchObject({ code: 'correction-not-asked' });
+    const over = at(`/statement?act=as-written&asked=${first.asked}`);
+    expect(await as('wick').refused('GET', over)).toMatchObject({ code: 'correction-not-asked' });
+  });
+
+  it('names in what the second person signs the thing, and what it reads and should read; for no other correction', async () => {
+    const { id } = await thing();
+    const waits = async (field: string, now: string) => {
+      await act('odrin', 'corrections', 'correction', { item: id, field, now, reason: 'misread' });
+      return (await view()).corrections.find((one) => one.now === now)?.id;
+    };
+    const [ofPlace] = await signing('wick', 'second-look', { asked: await waits('where', 'panel P9, B5') });
+    expect(ofPlace).toMatchObject({
+      sign: {
+        statement: expect.stringContaining(
+          'and the place of breaker at panel P9, B4 (K-0900) is as the correction says: “panel P9, B5”. The register says “panel P9, B4”.',
+        ),
+      },
+    });
+    const number = await waits('tag', 'K-0901');
+    const [, sending] = await signing('wick', 'second-look', { asked: number });
+    const taken = { ...sending, body: { ...ofPlace, asked: number } };
+    expect(await as('wick').refused('POST', at('/second-looks'), taken)).toMatchObject({
+      code: 'statement-not-shown',
+    });
+    expect(await as('wick').refused('GET', at('/statement?act=second-look'))).toMatchObject({
+      code: 'invalid-input',
+      errors: [{ pointer: '/asked' }],
+    });
+    await act('odrin', 'as-written', 'taken-back', { asked: number, reason: 'Right after all.' });
   });
 
   it('puts a mistyped number right only after another person has looked', async () => {

@@ -3,14 +3,11 @@ import {
   type Act,
   askCorrection,
   askThingCorrection,
-  type CorrectionAsked,
   correctThing,
   leaveThingAsWritten,
   lookAndCorrect,
-  Refusal,
   type Signature,
   stayAsWritten,
-  type ThingCorrectionAsked,
   thingsLeftBy,
 } from '#deferrals';
 import { newId } from '#store';
@@ -63,14 +60,6 @@ export function stayOf(
   return inEach(scene, item, ({ life: of }, found) =>
     stayAsWritten(of, { ...said, id: newId(), asked: found }, context),
   );
-}
-
-/** The correction that waits, wherever it does. Throws Refusal `correction-not-asked`. */
-export function askedOf({ life, opened }: RegisterScene, asked: string): CorrectionAsked | ThingCorrectionAsked {
-  const all = [...life.asked, ...opened.flatMap((one) => one.life.asked)];
-  const found = all.find(({ id, item }) => id === asked && item !== null);
-  if (found === undefined) throw new Refusal('correction-not-asked', { asked });
-  return found;
 }
 
 /** The thing that it is about, where open items have it; null where the register of the aircraft does. */

@@ -12,8 +12,8 @@ import type { Proof } from '../people/proof.js';
 import { signatureOf } from '../people/signer.js';
 import { leftElsewhere } from './left-elsewhere.js';
 import { registerLifeOf } from './register-book.js';
-import { type RegisterSigned, registerStatement } from './statements.js';
-import { shiftListOf } from './shift-list.js';
+import { statementOnRegister } from './statement-on-register.js';
+import type { RegisterSigned } from './statements.js';
 
 export interface RegisterScene {
   tx: Tx;
@@ -68,13 +68,11 @@ function notBefore({ acts }: RegisterLife, now: string): string {
 /** The signature under the statement that was shown; refused when another one was shown. */
 export async function signedOnRegister(
   scene: RegisterScene,
-  act: RegisterSigned,
-  privilege: Privilege,
-  sign: SignBody,
+  { act, privilege, sign, asked }: { act: RegisterSigned; privilege: Privilege; sign: SignBody; asked?: string },
 ): Promise<Signature> {
   const { tx, session, proof, row, aircraft, context } = scene;
   if (proof === null) throw new Error('Nobody was proved to be the signer.');
-  const statement = registerStatement(act, row.registration, await shiftListOf(tx, row, scene.opened));
+  const statement = await statementOnRegister(scene, act, asked);
   if (sign.statement !== statement) {
     throw new Problem('statement-not-shown', 'The statement differs from the one to be signed.', { statement });
   }

@@ -10,7 +10,8 @@ import { itemOfRow } from './left-elsewhere.js';
 import { ownerOfRow } from './owner-of-row.js';
 import { registerLifeOf } from './register-book.js';
 import { ownerWords, shiftListOf } from './shift-list.js';
-import { type RegisterSigned, registerStatement } from './statements.js';
+import { statementOnRegister } from './statement-on-register.js';
+import type { RegisterStatementQuery } from './statements.js';
 
 const UNDONE_SHOWN = 20;
 
@@ -24,10 +25,11 @@ export class RegisterViews {
     return registerView(tx, aircraft, this.now());
   }
 
-  async statement(tx: Tx, aircraftId: string, act: RegisterSigned) {
+  async statement(tx: Tx, aircraftId: string, { act, asked }: RegisterStatementQuery) {
     const aircraft = await aircraftOr404(tx, aircraftId);
     const opened = await livesOf(tx, await tx.defects.open(aircraft.id));
-    return { act, statement: registerStatement(act, aircraft.registration, await shiftListOf(tx, aircraft, opened)) };
+    const life = await registerLifeOf(tx, aircraft);
+    return { act, statement: await statementOnRegister({ tx, row: aircraft, life, opened }, act, asked) };
   }
 }
 

@@ -47,10 +47,10 @@ export class RegisterController {
   statement(
     @CurrentSession() session: Session,
     @Param('id', ID) id: string,
-    @Query() { act }: RegisterStatementQuery,
+    @Query() query: RegisterStatementQuery,
   ): Promise<object> {
     const { operatorId, personId } = session;
-    return this.store.withOperator(operatorId, personId, (tx) => this.views.statement(tx, id, act));
+    return this.store.withOperator(operatorId, personId, (tx) => this.views.statement(tx, id, query));
   }
 
   @Post('found')

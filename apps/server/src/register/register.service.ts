@@ -26,7 +26,8 @@ import { CLOCK, type Clock, STORE } from '../http/tokens.js';
 import { actorOf } from '../people/signer.js';
 import { SignInService } from '../people/sign-in.service.js';
 import type * as Bodies from './bodies.js';
-import { askCorrectionOf, askedOf, lookOf, stayOf } from './correcting.js';
+import { askedOf } from './asked-of.js';
+import { askCorrectionOf, lookOf, stayOf } from './correcting.js';
 import type { DecidedOnRegister } from './decided.js';
 import { movedOf } from './moving.js';
 import { writeRegisterActs } from './register-book.js';
@@ -56,7 +57,7 @@ export class RegisterService {
 
   fit(calling: Called, { items, owner, sign }: Bodies.FittedBody): Promise<object> {
     return this.act(calling, sign, async (scene) => {
-      const by = await signedOnRegister(scene, 'fitted', 'sign-procedure', sign);
+      const by = await signedOnRegister(scene, { act: 'fitted', privilege: 'sign-procedure', sign });
       const command = { id: newId(), by, aircraft: scene.aircraft, items: items.map(thingOf), owner: ownerOf(owner) };
       return onRegister(fitUnderDocument(scene.life, command, scene.context));
     });
@@ -64,7 +65,7 @@ export class RegisterService {
 
   remove(calling: Called, { items, sign }: Bodies.ThingsBody): Promise<object> {
     return this.act(calling, sign, async (scene) => {
-      const by = await signedOnRegister(scene, 'removed', 'sign-procedure', sign);
+      const by = await signedOnRegister(scene, { act: 'removed', privilege: 'sign-procedure', sign });
       const { life, aircraft, context } = scene;
       const elsewhere = context.elsewhere.filter(({ owner }) => owner?.kind === 'defect');
       return onRegister(removeFromAircraft(life, { id: newId(), by, aircraft, items }, { ...context, elsewhere }));
@@ -73,7 +74,7 @@ export class RegisterService {
 
   see(calling: Called, { items, sign }: Bodies.ThingsBody): Promise<object> {
     return this.act(calling, sign, async (scene) => {
-      const by = await signedOnRegister(scene, 'seen', 'sign-procedure', sign);
+      const by = await signedOnRegister(scene, { act: 'seen', privilege: 'sign-procedure', sign });
       const { life, aircraft, context } = scene;
       return onRegister(seeRemoval(life, { id: newId(), by, aircraft, items }, context));
     });
@@ -81,7 +82,7 @@ export class RegisterService {
 
   end(calling: Called, { document, reason, sign }: Bodies.EndedBody): Promise<object> {
     return this.act(calling, sign, async (scene) => {
-      const by = await signedOnRegister(scene, 'ended', 'sign-procedure', sign);
+      const by = await signedOnRegister(scene, { act: 'ended', privilege: 'sign-procedure', sign });
       const { life, aircraft, context } = scene;
       const command = { id: newId(), by, aircraft, owner: ownerOf(document), reason };
       return onRegister(endDocument(life, command, context));
@@ -90,21 +91,21 @@ export class RegisterService {
 
   move(calling: Called, body: Bodies.MoveBody): Promise<object> {
     return this.act(calling, body.sign, async (scene) => {
-      const by = await signedOnRegister(scene, 'move', 'sign-procedure', body.sign);
+      const by = await signedOnRegister(scene, { act: 'move', privilege: 'sign-procedure', sign: body.sign });
       return decidedBy(movedOf(scene, body, by, body.document === undefined ? null : ownerOf(body.document)));
     });
   }
 
   askCorrection(calling: Called, body: Bodies.CorrectionBody): Promise<object> {
     return this.act(calling, body.sign, async (scene) => {
-      const by = await signedOnRegister(scene, 'correction', 'write-up', body.sign);
+      const by = await signedOnRegister(scene, { act: 'correction', privilege: 'write-up', sign: body.sign });
       return askCorrectionOf(scene, body, by);
     });
   }
 
   look(calling: Called, body: Bodies.SecondLookBody): Promise<object> {
     return this.act(calling, body.sign, async (scene) => {
-      const secondLook = await signedOnRegister(scene, 'second-look', 'inspect', body.sign);
+      const secondLook = await signedOnRegister(scene, { act: 'second-look', privilege: 'inspect', ...body });
       return lookOf(scene, body.asked, secondLook);
     });
   }
@@ -116,13 +117,13 @@ export class RegisterService {
       const [act, privilege] = takenBack
         ? (['taken-back', 'write-up'] as const)
         : (['as-written', 'inspect'] as const);
-      return stayOf(scene, { asked, reason, by: await signedOnRegister(scene, act, privilege, sign) });
+      return stayOf(scene, { asked, reason, by: await signedOnRegister(scene, { act, privilege, sign, asked }) });
     });
   }
 
   give(calling: Called, { to, note, sign }: Bodies.HandOverBody): Promise<object> {
     return this.act(calling, sign, async (scene) => {
-      const by = await signedOnRegister(scene, 'give', 'sign-procedure', sign);
+      const by = await signedOnRegister(scene, { act: 'give', privilege: 'sign-procedure', sign });
       const { tx, row, opened, life, aircraft, context } = scene;
       const list = await shiftListOf(tx, row, opened);
       const command = { id: newId(), by, aircraft, list, to, ...(note === undefined ? {} : { note }) };
@@ -132,7 +133,7 @@ export class RegisterService {
 
   take(calling: Called, { given, remarks, sign }: Bodies.TakeOverBody): Promise<object> {
     return this.act(calling, sign, async (scene) => {
-      const by = await signedOnRegister(scene, 'take', 'sign-procedure', sign);
+      const by = await signedOnRegister(scene, { act: 'take', privilege: 'sign-procedure', sign });
       const { tx, row, opened, life, aircraft, context } = scene;
       const list = await shiftListOf(tx, row, opened);
       const command = { id: newId(), by, aircraft, given, list, ...(remarks === undefined ? {} : { remarks }) };

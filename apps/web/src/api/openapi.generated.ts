@@ -9300,6 +9300,8 @@ export interface operations {
           | 'taken-back'
           | 'give'
           | 'take';
+        /** @description The correction that waits: of `second-look`, `as-written` and `taken-back`. */
+        asked?: string;
       };
       header?: never;
       path: {

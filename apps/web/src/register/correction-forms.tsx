@@ -53,6 +53,7 @@ export function SecondLookForm(props: RegisterFormProps) {
       {...props}
       address="second-looks"
       act="second-look"
+      asked={asked}
       body={() => ({ asked })}
       button="Sign: I looked, it is right"
       said="Corrected. What stood there before stays readable in the history."
@@ -84,11 +85,12 @@ export function AsWrittenForm(props: RegisterFormProps) {
       {...props}
       address="as-written"
       act={own ? 'taken-back' : 'as-written'}
+      asked={asked}
       body={() => ({ asked, reason })}
       button={own ? 'Sign: I take it back' : 'Sign: I looked, it stays as written'}
       said="It stays as it was written. That the correction was asked for stays in the history."
     >
-      <p class="strong">Look at the aircraft itself before you sign. Whoever asked takes it back.</p>
+      {!own && <p class="strong">Look at the aircraft itself before you sign. Whoever asked takes it back.</p>}
       <Choice
         legend="Which correction is not made"
         options={corrections.map(({ id, was, now, by }) => ({

@@ -17,6 +17,8 @@ interface RegisterActProps extends Omit<RegisterFormProps, 'query'> {
   address: string;
   /** Name of the act as its statement is asked for. */
   act: string;
+  /** The correction that it ends; null until one is chosen, absent where it ends none. */
+  asked?: string | null;
   body(): object;
   button: string;
   said: string;
@@ -24,11 +26,11 @@ interface RegisterActProps extends Omit<RegisterFormProps, 'query'> {
 }
 
 /** A signed act on the register of an aircraft. */
-export function RegisterAct({ view, address, act, said, done, ...rest }: RegisterActProps) {
+export function RegisterAct({ view, address, act, asked, said, done, ...rest }: RegisterActProps) {
   const at = `/aircraft/${view.aircraft}/left`;
   return (
     <SignForm<Schemas['RegisterDone']>
-      statementPath={`${at}/statement?act=${act}`}
+      statementPath={asked === null ? null : `${at}/statement?act=${act}${asked ? `&asked=${asked}` : ''}`}
       path={`${at}/${address}`}
       done={() => done(said)}
       {...rest}
