@@ -8,7 +8,7 @@ it('a stated start is said with its document, and reads the same where the state
     'Use counts from 2026-05-14 06:30 UTC, as report 7 states.',
   );
   const said =
-    'Use counts from 24630 on its counter, which read 24700 at 2026-05-14 09:40 UTC (hours in minutes), as EO 12 states.';
+    'Use counts from 24630 (if it counts hours: 410 h 30 min) on its counter, which read 24700 (if it counts hours: 411 h 40 min) at 2026-05-14 09:40 UTC, as EO 12 states.';
   expect(startWords(COUNTER)).toBe(said);
   const asked = { startCounter: '24630', startReading: '24700', startReadAt: COUNTER.readAt, startDocument: 'EO 12' };
   expect(startAsked({ act: 'defer', ...asked })).toEqual({ start: said });

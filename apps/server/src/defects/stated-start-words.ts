@@ -5,9 +5,15 @@ import type { StatementQuery } from './statements.js';
 export function startWords({ at, counter, reading, readAt, document }: StatedStartBody): string {
   const from =
     at === undefined
-      ? `${counter ?? '?'} on its counter, which read ${reading ?? '?'} at ${utc(readAt)} (hours in minutes)`
+      ? `${counted(counter)} on its counter, which read ${counted(reading)} at ${utc(readAt)}`
       : utc(at);
   return `Use counts from ${from}, as ${document} states.`;
+}
+
+/** Counters hold whole minutes where they count hours; whoever signs reads it as it stands on the counter, too. */
+function counted(value: number | undefined): string {
+  if (value === undefined) return '?';
+  return `${value} (if it counts hours: ${Math.floor(value / 60)} h ${value % 60} min)`;
 }
 
 /** The same from the address where the statement is read; nothing where no document is named. */

@@ -21,6 +21,7 @@ export function StepForm({ reading, view, step, done }: StepProps) {
   const two = asksForTwo(step);
   const certified = useRead<Schemas['Statement']>(two && second.person !== '' ? statementOf(view, step) : null);
   const statement = certified.value?.statement ?? null;
+  const unread = two && second.person !== '' && statement === null;
   const { send, sending, problem } = useAct();
   const until = step.state === 'begun' ? (step.begun?.until ?? null) : null;
   const seconds = useSecondsUntil(until, () => void reading.readAgain());
@@ -80,7 +81,11 @@ export function StepForm({ reading, view, step, done }: StepProps) {
       )}
       <ProblemBox problem={problem ?? certified.problem} readAgain={again} />
       <div class="buttons">
-        <button class="main" disabled={sending || seconds > 0} aria-describedby={seconds > 0 ? why : undefined}>
+        <button
+          class="main"
+          disabled={sending || unread || seconds > 0}
+          aria-describedby={seconds > 0 ? why : undefined}
+        >
           {pressed(step)}
         </button>
       </div>
