@@ -123,7 +123,7 @@ export { signaturesOf } from './signing/signatures-of.js';
 export { stoppedHalfWorked, stoppedInWords } from './cards/stopped-half-worked.js';
 export { performersOf } from './rectifying/performers.js';
 export { accountsOf, missingOf, type AccountStands } from './cards/what-is-missing.js';
-export { askCorrection, lookAndCorrect, type AskCorrection } from './correcting/ask-correction.js';
+export { askCorrection, lookAndCorrect, type AskCorrection, type GivenFor } from './correcting/ask-correction.js';
 export { askingsEndedBy } from './correcting/asked-after.js';
 export { privilegeToLeaveIt, stayAsWritten, waitingBy, type StayAsWritten } from './correcting/stay-as-written.js';
 export type { UnitOffered } from './correcting/admit-unit.js';
@@ -133,6 +133,7 @@ export {
   privilegeOfCorrection,
   readsOtherwise,
 } from './correcting/admit-correction.js';
+export { admitNoneLeftBetween } from './correcting/admit-none-left-between.js';
 export { unitsWith } from './correcting/unit-now.js';
 export { actsAsCorrected, asCorrected } from './correcting/as-corrected.js';
 export { detailsOf } from './correcting/details.js';

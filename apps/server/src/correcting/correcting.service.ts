@@ -28,22 +28,21 @@ export class CorrectingService {
   correct(calling: Calling, id: string, { reason, sign, ...points }: CorrectBody): Promise<object> {
     return this.acting.act(calling, id, sign, async (scene) => {
       const { life, context } = scene;
-      const { words: correction, secondLook, unit, ...said } = await this.asked.prepare(seenIn(scene), points);
+      const { words: correction, secondLook, given, ...said } = await this.asked.prepare(seenIn(scene), points);
       const first = { correction, ofWriteUp: said.act === life.acts[0]?.id, waits: secondLook };
       const by = await signed(scene, 'correct', privilegeOfCorrection(life, said), sign, first);
       const command = { id: newId(), by, ...said, reason };
       if (!secondLook) return correct(life, command, context);
-      return askCorrection(life, { ...command, ...(unit === undefined ? {} : { unit }) }, context);
+      return askCorrection(life, { ...command, ...given }, context);
     });
   }
 
   look(calling: Calling, id: string, { asked, sign }: LookBody): Promise<object> {
     const decide: Decide = async (scene) => {
       const { life, context } = scene;
-      const { words: correction, unit } = await this.asked.waiting(seenIn(scene), asked);
+      const { words: correction, given } = await this.asked.waiting(seenIn(scene), asked);
       const secondLook = await signed(scene, 'second-look', 'inspect', sign, { correction });
-      const look = { id: newId(), asked, secondLook, ...(unit === undefined ? {} : { unit }) };
-      return lookAndCorrect(life, look, context);
+      return lookAndCorrect(life, { id: newId(), asked, secondLook, ...given }, context);
     };
     return this.acting.act(calling, id, sign, decide, keepExtensionsRight);
   }

@@ -2,10 +2,12 @@ import { Injectable } from '@nestjs/common';
 import {
   type Act,
   admitDoneEarlier,
+  admitNoneLeftBetween,
   asCorrected,
   type CorrectableField,
   type DefectLife,
   FIELD_WORDS,
+  type GivenFor,
   needsSecondLook,
   notByCorrection,
   type NeverCorrected,
@@ -19,6 +21,7 @@ import {
 } from '#deferrals';
 import { type BesideOthers, DeferralCheck } from '../defects/deferral-check.js';
 import { Problem } from '../http/problem.js';
+import { flownDepartures } from '../movements/flown-legs.js';
 import { MelShelf } from '../mel/mel-shelf.js';
 import type { FieldAsked } from './correctable.js';
 import type { OperatorSettings } from '../people/operator-settings.js';
@@ -41,10 +44,10 @@ export interface Pointed {
   now?: string;
 }
 
-/** What reads otherwise and what that moves, in words; for a unit also what the MEL and the other items say of it. */
+/** What reads otherwise and what that moves, in words, with what the correction is checked against. */
 export interface Said {
   words: string;
-  unit?: UnitOffered;
+  given: GivenFor;
 }
 
 /** A correction as it is to be signed. */
@@ -113,17 +116,19 @@ export class CorrectionAsked {
     const words = readsInPlaceOf(reads, field, [was, now], settings.deferral.base);
     if (field === 'doneAt') {
       admitDoneEarlier(was, now);
-      return { words: `${words} ${await this.doneMoves(corrects, act, now)}` };
+      const flown = await flownDepartures(corrects.tx, corrects.aircraft.id, now);
+      admitNoneLeftBetween({ was, now }, flown);
+      return { words: `${words} ${await this.doneMoves(corrects, act, now)}`, given: { flown } };
     }
-    if (act.kind === 'extended') return { words: `${words} ${await extensionMoves(corrects, act)}` };
-    if (field !== 'unit') return { words: `${words} ${movesInWords(life, field, now, settings)}` };
+    if (act.kind === 'extended') return { words: `${words} ${await extensionMoves(corrects, act)}`, given: {} };
+    if (field !== 'unit') return { words: `${words} ${movesInWords(life, field, now, settings)}`, given: {} };
     const units = unitsWith(life, { act: act.id, ...(part === undefined ? {} : { part }), now });
     const basis = life.deferral?.basis;
     const row = basis?.kind === 'mel-row' ? { row: basis.row } : {};
     const item = life.item && { ...life.item, units };
     const fails = await this.check.failsBesideOthers(corrects, { ...life, item }, row);
     const unit = await this.unitOffered(corrects, row);
-    return { words: `${words} No limit moves. ${judgedWords(fails, life.left.map(thingInWords))}`, unit };
+    return { words: `${words} No limit moves. ${judgedWords(fails, life.left.map(thingInWords))}`, given: { unit } };
   }
 
   /** What is owed then that was not: a time that is earlier is good for less. */

@@ -86,16 +86,23 @@ function movedWords({ before, after, counted, extended }: LimitMoved, base: stri
   return [days, ...more].join(' ');
 }
 
-/** What comes again and is owed with a time corrected, and was not before it. */
+/** What comes again and is owed with a time corrected, and was not before; and what was missed or not known, and is not now. */
 export function owedWords(before: readonly RepeatLine[], after: readonly RepeatLine[]): string {
-  const known = new Set(before.map(owedInWords));
   const owed = after.filter(({ state }) => state === 'due' || state === 'missed' || state === 'not-known');
-  const more = [...new Set(owed.map(owedInWords))].filter((words) => !known.has(words));
+  const more = onlyIn(owed, before);
+  const open = before.filter(({ state }) => state === 'missed' || state === 'not-known');
+  const gone = onlyIn(open, after);
   const judged =
     more.length === 0
       ? 'nothing is owed that was not before.'
       : `this is owed then or was missed: ${more.join('; ')}.`;
-  return `No limit moves. How long it is good for counts from that time. Judged so, ${judged}`;
+  const no = gone.length === 0 ? '' : ` This stood so before and no longer does: ${gone.join('; ')}.`;
+  return `No limit moves. How long it is good for counts from that time. Judged so, ${judged}${no}`;
+}
+
+function onlyIn(lines: readonly RepeatLine[], others: readonly RepeatLine[]): string[] {
+  const known = new Set(others.map(owedInWords));
+  return [...new Set(lines.map(owedInWords))].filter((words) => !known.has(words));
 }
 
 function owedInWords({ text, words, flight, departures }: RepeatLine): string {

@@ -30,12 +30,12 @@ const WORDS: Record<Obligation['state'], string> = {
   coming: 'not due yet',
 };
 
-/** When the aircraft first left the blocks between the work and now; null where it did not. */
+/** When the aircraft first left the blocks since the work, that instant included, and before now; null where it did not. */
 export async function leftBetween({ tx, aircraft, context }: Scene, doneAt: string): Promise<string | null> {
   const [from, until] = [Date.parse(doneAt), Date.parse(context.now)];
   const left = (await flownDepartures(tx, aircraft.id, doneAt)).find(({ leg: { offBlockAt } }) => {
     const off = Date.parse(offBlockAt);
-    return from < off && off < until;
+    return from <= off && off < until;
   });
   return left?.leg.offBlockAt ?? null;
 }

@@ -52,7 +52,10 @@ export function readsOtherwise(life: DefectLife, { act, field, part, was }: Poin
   return new Refusal('correction-of-nothing', { act, defect, field, was: was ?? 'nothing' });
 }
 
-/** Done earlier, it is good for less; done later, it would be good for longer on the word of whoever mistyped it. */
+/**
+ * Done earlier it is good for less, as long as the aircraft did not leave meanwhile; see admit-none-left-between.ts, which
+ * is asked when the correction is decided. Done later it would be good for longer on the word of whoever mistyped it.
+ */
 export function admitDoneEarlier(was: string | null, now: string): void {
   if (was !== null && before(now, was)) return;
   throw new Refusal('correction-gives-more-time', { was: was ?? 'not said', now });

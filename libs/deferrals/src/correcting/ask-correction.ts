@@ -10,7 +10,9 @@ import { thingInWords } from '../leaving/left-items.js';
 import { isSameThing } from '../leaving/same-thing.js';
 import type { Signature } from '../people.js';
 import { Refusal } from '../refusal.js';
-import { admitCorrection, needsSecondLook, privilegeOfCorrection } from './admit-correction.js';
+import type { Departure } from '../repeating/obligation.js';
+import { admitCorrection, type CorrectionSaid, needsSecondLook, privilegeOfCorrection } from './admit-correction.js';
+import { admitNoneLeftBetween } from './admit-none-left-between.js';
 import { admitUnit, type UnitOffered } from './admit-unit.js';
 import { askedAfter } from './asked-after.js';
 import { correct } from './correct.js';
@@ -37,7 +39,21 @@ function admitStaysItself({ left, defect }: DefectLife, item: string, now: objec
   throw new Refusal('fitted-already', { thing: thingInWords(corrected), as: thingInWords(same), owner: defect });
 }
 
-export interface AskCorrection extends Command {
+/** What a correction is checked against beside the history, both when it is asked for and when somebody looked. */
+export interface GivenFor {
+  /** Needed for the unit of a deferral: what the MEL and the other items of the aircraft say of it. */
+  unit?: UnitOffered;
+  /** Needed for when work was done: departures known to have flown, from the corrected time on. */
+  flown?: readonly Departure[];
+}
+
+/** Throws Refusal when what is given speaks against it, or is not given. */
+function admitGiven(life: DefectLife, said: CorrectionSaid, { unit, flown }: GivenFor): void {
+  if (said.field === 'unit') admitUnit(life, said, unit);
+  if (said.field === 'doneAt') admitNoneLeftBetween(said, flown);
+}
+
+export interface AskCorrection extends Command, GivenFor {
   act: string;
   field: CorrectableField;
   item?: string;
@@ -45,29 +61,27 @@ export interface AskCorrection extends Command {
   was: string | null;
   now: string;
   reason: string;
-  /** Needed for the unit of a deferral: what the MEL and the other items of the aircraft say of it. */
-  unit?: UnitOffered;
 }
 
 export function askCorrection(life: DefectLife, command: AskCorrection, context: Context): CorrectionAsked[] {
-  const { act, field, item, part, was, now, reason, unit } = command;
+  const { act, field, item, part, was, now, reason } = command;
   const said = { act, field, item: item ?? null, ...(part === undefined ? {} : { part }), was, now, reason };
   const head = headOf(command, context);
   const asks = decided(correctionAsked, life, { kind: 'correction-asked', ...head, defect: life.defect, ...said });
-  if (field === 'unit') admitUnit(life, said, unit);
+  admitGiven(life, said, command);
   return asks;
 }
 
-export interface SecondLook {
+export interface SecondLook extends GivenFor {
   id: string;
   /** Id of the act that asked. */
   asked: string;
   secondLook: Signature;
-  unit?: UnitOffered;
 }
 
 /** The correction, under the signature of the one who asked for it and of the one who looked. */
-export function lookAndCorrect(life: DefectLife, { id, asked, secondLook, unit }: SecondLook, context: Context) {
+export function lookAndCorrect(life: DefectLife, look: SecondLook, context: Context) {
+  const { id, asked, secondLook } = look;
   const found = life.asked.find((one) => one.id === asked);
   if (found === undefined) throw new Refusal('correction-not-asked', { asked });
   const { by, act, field, item, part, was, now, reason } = found;
@@ -80,6 +94,6 @@ export function lookAndCorrect(life: DefectLife, { id, asked, secondLook, unit }
     ...(item === null ? {} : { item }),
     ...(part === undefined ? {} : { part }),
   };
-  if (field === 'unit') admitUnit(life, found, unit);
+  admitGiven(life, found, look);
   return correct(life, { id, by, ...said, secondLook }, context);
 }

@@ -12,12 +12,12 @@ export const second = signed('second', at);
 export const placard = { text: 'AP 1 INOP', position: 'glareshield' };
 export const deferred = deferredAs({ category: 'C', placard }, RECORDED);
 
-/** A correction of what stands there now. */
+/** A correction of what stands there now, of an aircraft that flew nothing. */
 export const asked = (
   life: DefectLife,
   over: Partial<AskCorrection> & Pick<AskCorrection, 'act' | 'field' | 'now'>,
 ) => {
   const { act, field, part } = over;
   const was = readsNow(life, { act, field, item: null, ...(part === undefined ? {} : { part }) }) ?? null;
-  return { id: 'c', by: tech, was, reason: 'misread', ...over };
+  return { id: 'c', by: tech, was, reason: 'misread', flown: [], ...over };
 };

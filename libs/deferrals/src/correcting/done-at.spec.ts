@@ -2,12 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Repeat } from '#mel';
-import type { DefectLife, ProcedureDone } from '../defect-life.js';
+import type { DefectLife } from '../defect-life.js';
 import { signProcedure } from '../deferring/sign-procedure.js';
 import { extendInterval } from '../extending/extend.js';
 import { actor, context, deferredAs, refusalOf, signed, writtenUp } from '../invented.fixture.js';
-import { goodFor } from '../repeating/good-for.js';
+import type { Counting } from '../repeating/good-for.js';
 import type { Departure } from '../repeating/obligation.js';
+import { obligationsOf } from '../repeating/obligations.js';
 import { proceed, replay } from '../replay.js';
 import { askCorrection, lookAndCorrect } from './ask-correction.js';
 import { correct } from './correct.js';
@@ -30,7 +31,9 @@ type Over = Parameters<typeof asked>[1];
 function corrected(life: DefectLife, over: Over, at = given): DefectLife {
   const waits = proceed(life, askCorrection(life, asked(life, over), at));
   expect(replay(waits.acts)).toEqual(waits);
-  const look = { id: 'look', asked: waits.asked[0]?.id ?? '', secondLook: over.by === undefined ? second : LATER };
+  const { by: asker, flown = [] } = over;
+  const secondLook = asker === undefined ? second : LATER;
+  const look = { id: 'look', asked: waits.asked[0]?.id ?? '', secondLook, flown };
   const right = proceed(waits, lookAndCorrect(waits, look, at));
   expect([replay(right.acts), right.asked]).toEqual([right, []]);
   return right;
@@ -56,46 +59,107 @@ describe('when work was done', () => {
     expect(refusalOf(() => correct(done, earlier, given)).code).toBe('second-look-missing');
   });
 
-  it('earlier, is good for no departure from then on that it was not good for', () => {
-    const repeats: Repeat[] = [
-      'once',
-      'each-departure',
-      'each-flight-day',
-      { every: '3 flights' },
-      { every: '2 calendar-days' },
-      { every: '9 flight-hours' },
-    ];
-    const at = (hours: number): string => new Date(Date.parse(RECORDED) + hours * 3_600_000).toISOString();
-    const hour = fc.integer({ min: 0, max: 200 });
-    const counting = { base: 'UTC', tzdb: '2026a' };
+  it('is not made earlier across a departure, when asked for nor when somebody looked', () => {
+    const over = { act: 'm', field: 'doneAt' as const, now: '2026-01-26T11:00Z' };
+    const waits = proceed(done, askCorrection(done, asked(done, over), given));
+    const look = { id: 'look', asked: 'c', secondLook: second };
+    for (const [offBlockAt, left] of [
+      ['2026-01-26T10:59:59Z', false],
+      ['2026-01-26T11:00Z', true],
+      ['2026-01-26T12:59:59+01:00', true],
+      ['2026-01-26T12:00Z', false],
+    ] as const) {
+      const flown = [departure(offBlockAt)];
+      const asks = () => askCorrection(done, asked(done, { ...over, flown }), given);
+      const looks = () => lookAndCorrect(waits, { ...look, flown }, given);
+      if (!left) expect([...asks(), ...looks()]).toHaveLength(2);
+      for (const refused of left ? [refusalOf(asks), refusalOf(looks)] : []) {
+        expect(refused.code).toBe('correction-over-a-departure');
+        expect(refused.message).toContain(`the aircraft left: from AAA at ${offBlockAt}`);
+        expect(refused.next).toContain('What was missed stays missed');
+      }
+    }
+    expect(refusalOf(() => lookAndCorrect(waits, look, given)).code).toBe('correction-over-a-departure');
+  });
+
+  it('earlier, never makes less missed that was missed', () => {
+    const hour = fc.integer({ min: 0, max: 100 });
+    const tried = { corrected: 0, refused: 0 };
+    const from = { base: 'UTC', tzdb: '2026a' };
     fc.assert(
       fc.property(
-        fc.constantFrom(...repeats),
-        fc.uniqueArray(hour, { minLength: 1, maxLength: 12 }),
-        hour,
-        fc.integer({ min: 1, max: 60 }),
-        fc.constantFrom('F0', 'F1', null),
+        fc.constantFrom<Repeat>(
+          'each-departure',
+          'each-flight-day',
+          { every: '3 flights' },
+          { every: '2 calendar-days' },
+          { every: '9 flight-hours' },
+          { afterFirstFlightThenEvery: '4 flight-hours' },
+        ),
+        fc.uniqueArray(hour, { minLength: 1, maxLength: 8 }),
+        fc.array(fc.record({ hour, forFlight: fc.constantFrom('F0', 'F1', undefined) }), {
+          minLength: 1,
+          maxLength: 3,
+        }),
+        fc.nat(),
+        fc.integer({ min: 1, max: 30 }),
         fc.boolean(),
-        (repeat, hours, doneHour, earlier, forFlight, isNamed) => {
-          const departures = hours
+        (repeat, leaves, signs, which, earlier, isNamed) => {
+          const departures = leaves
             .toSorted((one, other) => one - other)
-            .map((hours, index): Departure => {
-              const leg = { offBlockAt: at(hours), blockMinutes: 100, flightMinutes: 90, cycles: 1, landings: 1 };
-              return { flight: isNamed ? `F${index}` : null, from: 'AAA', flown: true, leg };
-            });
-          const signedAt = (doneAt: string): ProcedureDone =>
-            ({ doneAt, validUntil: null, forFlight }) as ProcedureDone;
-          for (const [index, departure] of departures.entries()) {
-            if (departure.leg.offBlockAt < at(doneHour)) continue;
-            const good = (doneAt: string) =>
-              goodFor(signedAt(doneAt), repeat, departure, departures.slice(0, index), counting).good;
-            if (good(at(doneHour - earlier)) === 'yes') expect(good(at(doneHour))).toBe('yes');
+            .map((hours, index) => departure(hoursOn(hours), isNamed ? `F${index}` : null));
+          const life = signs
+            .toSorted((one, other) => one.hour - other.hour)
+            .reduce(
+              (before, { hour: doneHour, forFlight }, index) => {
+                const doneAt = hoursOn(doneHour);
+                const command = { id: `m${index}`, by: signed('tech', doneAt), work, doneAt };
+                const more = forFlight === undefined ? {} : { forFlight };
+                return proceed(before, signProcedure(before, { ...command, ...more }, context(doneAt)));
+              },
+              deferredAs({ category: 'C', procedures: [{ ...procedures[0]!, repeat }] }, RECORDED),
+            );
+          const act = life.procedures[which % life.procedures.length]!;
+          const now = hoursOn((Date.parse(act.doneAt) - Date.parse(RECORDED)) / HOUR - earlier);
+          const by = signed('tech', T);
+          const over = { act: act.id, field: 'doneAt' as const, now, by, flown: departures };
+          const missed = (of: DefectLife) => missedOf(of, departures, from);
+          if (departures.some(({ leg }) => now <= leg.offBlockAt && leg.offBlockAt < act.doneAt)) {
+            tried.refused++;
+            const refused = refusalOf(() => askCorrection(life, asked(life, over), context(T)));
+            expect(refused.code).toBe('correction-over-a-departure');
+          } else {
+            tried.corrected++;
+            expect(missed(corrected(life, over, context(T)))).toEqual(expect.arrayContaining(missed(life)));
           }
         },
       ),
+      { numRuns: 300 },
     );
+    expect(Math.min(tried.corrected, tried.refused)).toBeGreaterThan(0);
   });
 });
+
+const HOUR = 3_600_000;
+
+const hoursOn = (hours: number): string => new Date(Date.parse(RECORDED) + hours * HOUR).toISOString();
+
+function departure(offBlockAt: string, flight: string | null = null): Departure {
+  const leg = { offBlockAt, blockMinutes: 100, flightMinutes: 90, cycles: 1, landings: 1 };
+  return { flight, from: 'AAA', flown: true, leg };
+}
+
+/** Each departure that the aircraft left without the work: one more is missed with it than up to it. */
+function missedOf(life: DefectLife, departures: readonly Departure[], counting: Counting): string[] {
+  const missed = (of: readonly Departure[]): number =>
+    obligationsOf(life, of, T, counting).reduce(
+      (sum, { state, departures: left }) => (state === 'missed' ? sum + left : sum),
+      0,
+    );
+  return departures.flatMap(({ leg }, index) =>
+    missed(departures.slice(0, index + 1)) > missed(departures.slice(0, index)) ? [leg.offBlockAt] : [],
+  );
+}
 
 describe('why something was entered late', () => {
   it('is put right for work and for a write-up that has such a reason, by two people', () => {
