@@ -6108,8 +6108,10 @@ export interface components {
       to: string;
     };
     PlannedFlights: {
-      /** @description In order of off blocks. */
+      /** @description In order of off blocks, the first thousand of them. */
       flights: components['schemas']['FlightLine'][];
+      /** @description Whether more are planned than are listed. */
+      hasMore: boolean;
       /** @description Mark. */
       registration: string;
     };

@@ -28,7 +28,7 @@ export function PlanPage() {
   return (
     <Page title="Flights planned" back={{ href: `/aircraft/${id}`, text: 'The aircraft' }}>
       <Read of={planned}>
-        {({ registration, flights }) => (
+        {({ registration, flights, hasMore }) => (
           <>
             <p class="registration">{registration}</p>
             {flights.length === 0 && <p>No flight is planned from now on.</p>}
@@ -41,6 +41,7 @@ export function PlanPage() {
                 </li>
               ))}
             </ul>
+            {hasMore && <p class="strong">More are planned after these {flights.length}; they count all the same.</p>}
           </>
         )}
       </Read>

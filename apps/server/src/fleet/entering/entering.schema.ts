@@ -1,4 +1,4 @@
-import { instant, list, object, orNull, ref, type Shape, text, whole } from '../../openapi/shape.js';
+import { instant, list, object, orNull, ref, type Shape, text, whole, yesNo } from '../../openapi/shape.js';
 
 export const ENTERING_SHAPES: Record<string, Shape> = {
   AircraftEntry: object({
@@ -29,6 +29,7 @@ export const ENTERING_SHAPES: Record<string, Shape> = {
   FlightEntered: object({ flight: ref('FlightLine') }),
   PlannedFlights: object({
     registration: text('Mark.'),
-    flights: list(ref('FlightLine'), 'In order of off blocks.'),
+    flights: list(ref('FlightLine'), 'In order of off blocks, the first thousand of them.'),
+    hasMore: yesNo('Whether more are planned than are listed.'),
   }),
 };

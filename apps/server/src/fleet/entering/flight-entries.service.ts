@@ -4,12 +4,13 @@ import { Problem } from '../../http/problem.js';
 import type { Session } from '../../http/session.js';
 import { CLOCK, type Clock } from '../../http/tokens.js';
 import { flightLine } from '../flight-line.js';
+import { flightsNear, LONGEST_MS, overlaps, type Span } from '../flights-near.js';
 import type { FlightBody, ServiceBody } from './bodies.js';
-import { MOST_AHEAD } from './most-ahead.js';
 import { refusedField } from './refused-field.js';
 import { retired } from './retired.js';
 
-const LONGEST_MINUTES = 24 * 60;
+/** The most that one answer lists; what stands behind them counts all the same. */
+const MOST_LISTED = 1000;
 
 /** Flights planned for an aircraft, as somebody enters them one by one, and those that are cancelled. */
 @Injectable()
@@ -20,8 +21,9 @@ export class FlightEntriesService {
     const aircraft = await tx.aircraft.get(aircraftId);
     if (!aircraft) throw none(aircraftId);
     const stations = await tx.operators.stations();
-    const planned = await tx.flights.planned(aircraftId, this.now(), MOST_AHEAD);
-    return { registration: aircraft.registration, flights: planned.map((flight) => flightLine(flight, stations)) };
+    const planned = await tx.flights.planned(aircraftId, this.now(), MOST_LISTED + 1);
+    const flights = planned.slice(0, MOST_LISTED).map((flight) => flightLine(flight, stations));
+    return { registration: aircraft.registration, flights, hasMore: planned.length > MOST_LISTED };
   }
 
   async plan(tx: Tx, session: Session, aircraftId: string, body: FlightBody) {
@@ -37,11 +39,11 @@ export class FlightEntriesService {
     if (offBlockAt === undefined || onBlockAt === undefined) throw new Error('A flight has two ends.');
     const minutes = (Date.parse(onBlockAt) - Date.parse(offBlockAt)) / 60_000;
     if (minutes <= 0) throw refusedField('/onBlockAt', 'it would arrive before it leaves');
-    if (minutes > LONGEST_MINUTES) throw refusedField('/onBlockAt', 'a flight of more than 24 hours is none');
+    if (minutes * 60_000 > LONGEST_MS) throw refusedField('/onBlockAt', 'a flight of more than 24 hours is none');
     if ((body.flightMinutes ?? 0) > minutes) throw refusedField('/flightMinutes', 'is longer than block to block');
     if (offBlockAt <= this.now())
       throw refusedField('/offBlockAt', 'lies in the past; what was flown is entered as a leg');
-    await this.refuseOverlap(tx, aircraft, offBlockAt, onBlockAt);
+    await this.refuseOverlap(tx, aircraft, { offBlockAt, onBlockAt });
     const { number, from, to, flightMinutes = null } = body;
     const ends = { fromStation: from, toStation: to, offBlockAt, onBlockAt };
     const id = await tx.flights.add({ aircraftId, number, ...ends, flightMinutes });
@@ -53,7 +55,7 @@ export class FlightEntriesService {
 
   async cancel(tx: Tx, session: Session, aircraftId: string, id: string, { reason }: ServiceBody) {
     const aircraft = await held(tx, aircraftId);
-    const flight = (await tx.flights.planned(aircraftId, this.now(), MOST_AHEAD)).find((one) => one.id === id);
+    const flight = await tx.flights.plannedStill(id, aircraftId, this.now());
     if (!flight)
       throw new Problem('not-found', `No flight ${id} is planned for ${aircraft.registration} from now on.`);
     await tx.flights.change(id, flight.version, { state: 'cancelled' });
@@ -61,10 +63,10 @@ export class FlightEntriesService {
     return { flight: flightLine(flight, await tx.operators.stations()) };
   }
 
-  /** An aircraft is in one place at a time. */
-  private async refuseOverlap(tx: Tx, { id, registration }: AircraftRow, off: string, on: string): Promise<void> {
-    const planned = await tx.flights.planned(id, this.now(), MOST_AHEAD);
-    const other = planned.find((one) => one.offBlockAt < on && off < (one.onBlockAt ?? one.offBlockAt));
+  /** An aircraft is in one place at a time, and one that left is nowhere else until it is on blocks. */
+  private async refuseOverlap(tx: Tx, { id, registration }: AircraftRow, wanted: Span): Promise<void> {
+    const { holding } = await flightsNear(tx, [id], [wanted], this.now());
+    const other = holding.find((one) => overlaps(one, wanted));
     if (!other) return;
     throw refusedField('/offBlockAt', `${registration} is on flight ${other.number} then, from ${other.offBlockAt}`);
   }

@@ -1,10 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { type AircraftRow, type FlightRow, lockAircraft, type Tx } from '#store';
+import { type AircraftRow, lockAircraft, type Tx } from '#store';
 import { Problem } from '../../http/problem.js';
 import type { Session } from '../../http/session.js';
 import { CLOCK, type Clock } from '../../http/tokens.js';
-import { MOST_AHEAD } from '../entering/most-ahead.js';
-import { faultsBetween, faultsOfLine, type Known, type Planned } from './plan-faults.js';
+import { flightsNear } from '../flights-near.js';
+import { faultsBetween, faultsOfLine, isPlannedSo, type Known, knownOf, type Planned } from './plan-faults.js';
 import { type Fault, type PlannedLine, readPlan } from './read-plan.js';
 
 const MOST_TOLD = 40;
@@ -28,8 +28,12 @@ export class FlightPlansService {
     return { planned: fresh.length, kept, aircraft: aircraft.map(({ id, registration }) => ({ id, registration })) };
   }
 
-  /** Aircraft are held in one order, so that two lists at once do not wait for each other. */
+  /**
+   * A list is checked against the whole fleet, so lists come one after the other. Aircraft are held in one order, so that
+   * nobody who holds several waits for somebody who waits for them.
+   */
   private async known(tx: Tx, lines: readonly PlannedLine[]): Promise<Known> {
+    await tx.flights.holdLists();
     const named = new Set(lines.map(({ registration }) => registration));
     const fleet = (await tx.aircraft.list()).toSorted((a, b) => (a.id < b.id ? -1 : 1));
     const held: AircraftRow[] = [];
@@ -38,10 +42,10 @@ export class FlightPlansService {
       if (row !== null) held.push(row);
     }
     const now = this.now();
-    const planned: FlightRow[] = [];
-    for (const { id } of fleet) planned.push(...(await tx.flights.planned(id, now, MOST_AHEAD)));
+    const ids = fleet.map(({ id }) => id);
+    const near = await flightsNear(tx, ids, lines, now);
     const stations = new Set((await tx.operators.stations()).map(({ code }) => code));
-    return { now, stations, aircraft: held, fleet, planned };
+    return knownOf({ now, stations, aircraft: held, fleet }, near);
   }
 
   private async add(tx: Tx, { personId }: Session, { aircraft, line }: Planned): Promise<void> {
@@ -63,11 +67,9 @@ export class FlightPlansService {
 }
 
 /** Nothing for a flight that is planned just so already. */
-function asPlanned(line: PlannedLine, { aircraft, planned }: Known): Planned[] {
-  const row = aircraft.find(({ registration }) => registration === line.registration);
-  if (row === undefined) return [];
-  const isThere = planned.some((one) => one.number === line.number && one.offBlockAt === line.offBlockAt);
-  return isThere ? [] : [{ aircraft: row, line }];
+function asPlanned(line: PlannedLine, known: Known): Planned[] {
+  const aircraft = known.aircraft.get(line.registration);
+  return aircraft === undefined || isPlannedSo(line, known) ? [] : [{ aircraft, line }];
 }
 
 function refuse(faults: readonly Fault[]): void {
