@@ -60,6 +60,21 @@ describe('a list of flights', () => {
     ]);
   });
 
+  it('a time that does not say that it is UTC is refused, for it may be local', () => {
+    expect(faults(GOOD.replace('T05:30Z', ' 05:30').replace('07:10Z', '07:10:00'))).toEqual([
+      'line 2, departure: "2026-12-01 05:30" does not say of which zone it is; where it is UTC, write it with a Z as 2026-12-01T05:30Z',
+      'line 2, arrival: "2026-12-01T07:10:00" does not say of which zone it is; where it is UTC, write it with a Z as 2026-12-01T05:30Z',
+    ]);
+    expect(faults(GOOD.replace('T05:30Z', ' 05:30Z'))).toEqual([]);
+  });
+
+  it('what was saved in another encoding than UTF-8 is told so', () => {
+    const wide = new TextDecoder().decode(Buffer.from(`\ufeff${HEAD}\n${GOOD}`, 'utf16le'));
+    const told = ['it holds signs that are no text; save the file as CSV in UTF-8 and take it again'];
+    expect(readPlan(wide).faults).toEqual(told);
+    expect(readPlan(new TextDecoder().decode(Buffer.from(`${HEAD}\nQX\xe9`, 'latin1'))).faults).toEqual(told);
+  });
+
   it('a field too many or too few is told, and no field is taken for another', () => {
     expect(faults(`${GOOD},9`, 'QX 108,QXA')).toEqual([
       'line 2: it has 7 fields where 6 are named',

@@ -19,6 +19,8 @@ export interface PlannedLine {
 
 export type Fault = string;
 
+const NOT_UTF8 = 'it holds signs that are no text; save the file as CSV in UTF-8 and take it again';
+
 interface Read {
   lines: PlannedLine[];
   faults: Fault[];
@@ -31,6 +33,7 @@ interface RawLine {
 
 /** Every line is looked at, so that all that is wrong is told at once. */
 export function readPlan(text: string): Read {
+  if (/[\0\ufffd]/.test(text)) return { lines: [], faults: [NOT_UTF8] };
   let raw: RawLine[];
   try {
     raw = parse(text, {
@@ -88,8 +91,14 @@ function readLine(names: readonly string[], { record, info: { lines: line } }: R
   const instant = (column: Column): string => {
     const value = record[names.indexOf(column)] ?? '';
     const at = instantIn(value);
-    if (at === null) faults.push(`line ${line}, ${column}: ${said(value)}; write date and time in UTC as ${EXAMPLE}`);
-    return at ?? '';
+    if (at !== null) return at;
+    const next =
+      instantIn(`${value}Z`) === null
+        ? `write date and time in UTC as ${EXAMPLE}`
+        : `where it is UTC, write it with a Z as ${EXAMPLE}`;
+    const what = instantIn(`${value}Z`) === null ? said(value) : `"${value}" does not say of which zone it is`;
+    faults.push(`line ${line}, ${column}: ${what}; ${next}`);
+    return '';
   };
   const read: PlannedLine = {
     line,
@@ -105,9 +114,9 @@ function readLine(names: readonly string[], { record, info: { lines: line } }: R
 
 const EXAMPLE = '2026-12-01T05:30Z';
 
-/** What is no real minute, or has another offset than Z, is not guessed at. */
+/** Only with Z: without it, it may be a spreadsheet's local time. What is no real minute is not guessed at either. */
 function instantIn(value: string): string | null {
-  const [, date, time] = /^(20\d\d-\d\d-\d\d)[T ](\d\d:\d\d)(?::00)?Z?$/.exec(value) ?? [];
+  const [, date, time] = /^(20\d\d-\d\d-\d\d)[T ](\d\d:\d\d)(?::00)?Z$/.exec(value) ?? [];
   if (date === undefined || time === undefined) return null;
   const at = new Date(`${date}T${time}:00.000Z`);
   return !Number.isNaN(at.getTime()) && at.toISOString() === `${date}T${time}:00.000Z` ? at.toISOString() : null;
