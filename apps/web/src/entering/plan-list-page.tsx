@@ -4,7 +4,7 @@ import { useAct } from '../api/use-act.js';
 import { useSession } from '../session/session.js';
 import { announce } from '../shell/announce.js';
 import { Field } from '../shell/fields.js';
-import { FileField } from '../shell/file-field.js';
+import { FileTextField } from '../shell/file-text-field.js';
 import { Page } from '../shell/page.js';
 import { ProblemBox } from '../shell/problem-box.js';
 import { counted } from '../words/words.js';
@@ -12,6 +12,8 @@ import { MAY_PLAN } from './plan-page.js';
 
 type Planned = Schemas['FlightsPlanned'];
 
+/** Signs; of bytes no more, since a list has no other letters than A to Z. */
+const MOST = 60_000;
 const HEAD = 'flight,from,to,departure,arrival,aircraft';
 const EXAMPLE = 'QX 107,QXA,QXB,2026-12-01T05:30Z,2026-12-01T07:10Z,Q-ABC';
 
@@ -22,9 +24,10 @@ export function PlanListPage() {
   return (
     <Page title="Plan a list of flights" back={{ href: '/control', text: 'Fleet' }}>
       <p>
-        One flight a line, under a first line that names the columns. Times are in UTC. The list is checked whole: if
-        one line is wrong, nothing of it is planned, and every fault is named by line and column. A flight that is
-        planned just so already is left as it is.
+        One flight a line, under a first line that names the columns. Times are in UTC and say so by a Z at the end:
+        one without it may be the local time of a spreadsheet, and is refused. The list is checked whole: if one line
+        is wrong, nothing of it is planned, and every fault is named by line and column. A flight that is planned just
+        so already is left as it is.
       </p>
       <p class="breakable soft">
         {HEAD}
@@ -52,18 +55,18 @@ function ListForm() {
 
   return (
     <form class="card" onSubmit={(event) => void submit(event)}>
-      <FileField
+      <FileTextField
         id="flights-file"
         accept=".csv,.tsv,.txt"
         label="Take them from a file (if there is one)"
-        required={false}
-        onFile={(file) => void file?.text().then(setText)}
+        most={MOST}
+        onText={setText}
       />
       <Field
         label="The list"
         hint="Commas, semicolons or tabs between the columns"
         lines={10}
-        most={60_000}
+        most={MOST}
         value={text}
         onValue={setText}
         required

@@ -59,13 +59,17 @@ function Content({ problem, readAgain }: { problem: Problem; readAgain: (() => v
   );
 }
 
+/** Pointers to all that was sent: to name them says nothing more. */
+const WHOLE = ['/row', '/text'];
+
 /** "card filter, step seals: text: " */
 function placeWords({ pointer, entry, card, step }: FieldError): string {
   const inFile = [entry && `entry ${entry}`, card && `card ${card}`, step && `step ${step}`]
     .filter(Boolean)
     .join(', ');
-  const field = pointer === '/row' ? '' : `${pointerWords(pointer)}: `;
-  return inFile === '' ? field : `${inFile}: ${field}`;
+  const field = `${pointerWords(pointer)}: `;
+  if (inFile !== '') return pointer === '/row' ? `${inFile}: ` : `${inFile}: ${field}`;
+  return WHOLE.includes(pointer) ? '' : field;
 }
 
 function nextOf({ code, next }: Problem): string {
