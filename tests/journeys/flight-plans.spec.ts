@@ -117,6 +117,14 @@ describe('a list of flights', () => {
     expect(await plan(again.replace('T00:30', 'T01:10'))).toMatchObject({ planned: 1 });
   });
 
+  it('leaves both where somebody planned a number twice that day, and they stand so', async () => {
+    const [offBlockAt, onBlockAt] = ['2026-03-02T19:00Z', '2026-03-02T20:40Z'];
+    const body = { number: 'QOF 903', from: 'QVR', to: 'QHT', offBlockAt, onBlockAt };
+    await control.post(`/api/aircraft/${aircraft['Q-KEB']}/flights`, body);
+    expect(await plan(OTHER, `QOF 904,QVR,QHT,${offBlockAt},${onBlockAt},Q-KEA`)).toMatchObject({ kept: 1 });
+    expect(await plan(`QOF 903,QVR,QHT,${offBlockAt},${onBlockAt},Q-KEB`)).toMatchObject({ planned: 0, kept: 1 });
+  });
+
   it('is held against a second one that comes at the same moment and gives the number to another aircraft', async () => {
     for (const day of ['2026-03-20', '2026-03-21', '2026-03-22']) {
       const line = (mark: string) => `QOF 930,QVR,QHT,${day}T05:30Z,${day}T07:10Z,${mark}`;
