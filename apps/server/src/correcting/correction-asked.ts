@@ -80,7 +80,7 @@ export class CorrectionAsked {
     admitWords(field, now);
     const points = { act: act.id, field, ...(part === undefined ? {} : { part }) };
     const was = readsNow(life, { ...points, item: null });
-    if (was === undefined) throw readsOtherwise(life, { ...points, was: 'anything' });
+    if (was === undefined) throw readsOtherwise(life, points);
     const secondLook = needsSecondLook(life, { ...points, item: null, was, now });
     return { ...points, was, now, secondLook, ...(await this.consequences(corrects, act, { ...points, was, now })) };
   }

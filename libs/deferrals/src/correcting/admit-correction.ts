@@ -10,6 +10,7 @@ import { needText } from '../writing-up/need-text.js';
 import { asCorrected, withDetail } from './as-corrected.js';
 import { detailOf, privilegeToCorrect } from './details.js';
 import { FIELD_WORDS } from './field-words.js';
+import { entryInWords, nothingToCorrect } from './nothing-to-correct.js';
 import { readsNow } from './reads-now.js';
 import { unitNow } from './unit-now.js';
 
@@ -28,7 +29,8 @@ export function admitCorrection(life: DefectLife, said: CorrectionSaid): void {
   const { field, was, now } = said;
   needText('the reason for the correction', said.reason);
   needText('what should stand there', now);
-  if (readsNow(life, said) !== was) throw readsOtherwise(life, said);
+  const reads = readsNow(life, said);
+  if (reads !== was) throw readsOtherwise(life, { ...said, was: reads === undefined ? undefined : was });
   if (now === was) throw new Refusal('correction-changes-nothing', { words: FIELD_WORDS[field], now });
   if (field === 'occurredAt') admitTimes({ ...life, occurredAt: now });
   if (field === 'whenFound' && !isWhenFound(now)) {
@@ -39,7 +41,8 @@ export function admitCorrection(life: DefectLife, said: CorrectionSaid): void {
   if (field === 'staysOpen') admitStillSaid(life, said);
 }
 
-type PointsAt = Pick<Corrected, 'act' | 'field' | 'part'> & { was: string | null };
+/** `was` is absent where nothing of the kind stands there. */
+type PointsAt = Pick<Corrected, 'act' | 'field' | 'part'> & { was?: string | null | undefined };
 
 /** Nothing stands there, or something else; or the part was moved since, and what is done then. */
 export function readsOtherwise(life: DefectLife, { act, field, part, was }: PointsAt): Refusal {
@@ -49,7 +52,11 @@ export function readsOtherwise(life: DefectLife, { act, field, part, was }: Poin
   if (field === 'unit' && deferral?.act === act && reads && unitNow(life, { act, part }) === null) {
     return new Refusal('unit-moved-since', { unit: reads, defect, units: item?.units ?? [] });
   }
-  return new Refusal('correction-of-nothing', { act, defect, field, was: was ?? 'nothing' });
+  return nothingToCorrect({
+    entry: entryInWords(written, defect),
+    words: FIELD_WORDS[field],
+    ...(was === undefined ? {} : { was }),
+  });
 }
 
 /**

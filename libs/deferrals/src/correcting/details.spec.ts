@@ -184,6 +184,12 @@ describe('what no correction touches', () => {
     const [written] = tested.acts;
     expect(notByCorrection('D1', written, 'measured').code).toBe('correction-of-nothing');
     expect(notByCorrection('D1', undefined, 'row').code).toBe('correction-of-nothing');
+    expect(notByCorrection('D1', written, 'measured').message).toBe(
+      `There is nothing to correct in the write-up, entered ${written?.enteredAt} for defect D1: a value measured does not stand there.`,
+    );
+    expect(notByCorrection('D1', undefined, 'row').message).toContain(
+      'where no such entry is: the row does not stand',
+    );
   });
 
   it('has no name in common with what a correction puts right', () => {

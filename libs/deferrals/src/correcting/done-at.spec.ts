@@ -10,6 +10,7 @@ import type { Counting } from '../repeating/good-for.js';
 import type { Departure } from '../repeating/obligation.js';
 import { obligationsOf } from '../repeating/obligations.js';
 import { proceed, replay } from '../replay.js';
+import { readsOtherwise } from './admit-correction.js';
 import { askCorrection, lookAndCorrect } from './ask-correction.js';
 import { correct } from './correct.js';
 import { asked, given, RECORDED, second } from './corrections.fixture.js';
@@ -57,6 +58,18 @@ describe('when work was done', () => {
     }
     const earlier = asked(done, { act: 'm', field: 'doneAt', now: '2026-01-26T11:00Z' });
     expect(refusalOf(() => correct(done, earlier, given)).code).toBe('second-look-missing');
+  });
+
+  it('is called by its words where it reads otherwise, and where nothing of the kind stands', () => {
+    const said = { act: 'm', field: 'doneAt' as const, now: '2026-01-26T11:00Z' };
+    const other = refusalOf(() => askCorrection(done, asked(done, { ...said, was: LATER.signedAt }), given));
+    expect(other.message).toBe(
+      `There is nothing to correct in the work of a procedure, entered ${DONE} for defect D1: when it was done does not read "${LATER.signedAt}" there.`,
+    );
+    const empty = refusalOf(() => askCorrection(done, asked(done, { ...said, was: null }), given));
+    expect(empty.message).toContain('when it was done is not empty there.');
+    const none = readsOtherwise(done, { act: 'm', field: 'whyNotFixed' });
+    expect(none.message).toContain('why it was not rectified in time does not stand there.');
   });
 
   it('is not made earlier across a departure, when asked for nor when somebody looked', () => {
@@ -172,7 +185,10 @@ describe('why something was entered late', () => {
     expect(readsNow(reads, { ...over, item: null })).toBe('no signal');
     const prompt = writtenUp(RECORDED);
     const none = asked(prompt, { ...over, act: prompt.acts[0]?.id ?? '' });
-    expect(refusalOf(() => askCorrection(prompt, none, given)).code).toBe('correction-of-nothing');
+    const refused = refusalOf(() => askCorrection(prompt, none, given));
+    expect(refused.code).toBe('correction-of-nothing');
+    expect(refused.message).toContain('in the write-up, ');
+    expect(refused.message).toContain('why it was entered late does not stand there.');
   });
 });
 

@@ -4,6 +4,7 @@
  */
 import type { Act } from '../acts.js';
 import { Refusal } from '../refusal.js';
+import { entryInWords, nothingToCorrect } from './nothing-to-correct.js';
 
 /** The names under which it may be asked for. */
 export const NEVER_CORRECTED = [
@@ -115,11 +116,28 @@ export function putRightOtherwise(act: Act): readonly PutRightOtherwise[] {
   return OTHERWISE[act.kind] ?? [];
 }
 
+/** What they are called where an entry has none. */
+const NEVER_WORDS: Readonly<Record<NeverCorrected, string>> = {
+  aircraft: 'the aircraft',
+  entry: 'the entry of the MEL',
+  row: 'the row',
+  category: 'the category',
+  interval: 'the interval',
+  until: 'the end of a document',
+  enteredAt: 'when it was entered',
+  work: 'what was to be done',
+  result: 'the result',
+  complete: 'whether the work is complete',
+  outcome: 'the release',
+  measured: 'a value measured',
+  allowed: 'what was granted',
+};
+
 /** The refusal, with what to do instead. */
 export function notByCorrection(defect: string, act: Act | undefined, field: NeverCorrected): Refusal {
   const known = act && [...putRightOtherwise(act), ENTERED].find((one) => one.field === field);
   if (known === undefined) {
-    return new Refusal('correction-of-nothing', { act: act?.id ?? 'not named', defect, field, was: 'anything' });
+    return nothingToCorrect({ entry: entryInWords(act, defect), words: NEVER_WORDS[field] });
   }
   const { words, because, instead } = known;
   return new Refusal('not-by-correction', { defect, words, because, instead });

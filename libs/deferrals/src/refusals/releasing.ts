@@ -103,8 +103,8 @@ export const RELEASING_REFUSALS = {
     paragraph: 'ORO.MLR.105',
   },
   'correction-of-nothing': {
-    sentence: 'There is nothing to correct: act {act} of defect {defect} has no {field} that reads "{was}".',
-    next: 'Read the history again and name the act, the field and what stands there now.',
+    sentence: 'There is nothing to correct in {entry}: {what} there.',
+    next: 'Read the history again and name the entry, what of it is wrong, and what stands there now.',
     paragraph: 'AMC M.A.305(e)',
   },
   'correction-changes-nothing': {

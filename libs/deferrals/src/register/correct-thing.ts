@@ -4,6 +4,8 @@
  */
 import type { LeftItem } from '../act-parts.js';
 import type { Context } from '../context.js';
+import { FIELD_WORDS } from '../correcting/field-words.js';
+import { nothingToCorrect } from '../correcting/nothing-to-correct.js';
 import { admitUndone } from '../leaving/left-items.js';
 import { isSameThing } from '../leaving/same-thing.js';
 import { thingInWords } from '../leaving/left-items.js';
@@ -18,14 +20,15 @@ import { registered, registerHead, type RegisterCommand, type RegisterRule } fro
 export const thingCorrectionAsked: RegisterRule<'thing-correction-asked'> = {
   kind: 'thing-correction-asked',
   privilege: 'write-up',
-  admit(life, { id, item, field, was, now, reason, aircraft }) {
+  admit(life, { item, field, was, now, reason, aircraft }) {
     needText('the reason for the correction', reason);
     needText('what should stand there', now);
     const left = itemsOf(life);
     admitUndone({ left, defect: aircraft.registration }, [item]);
     const thing = left.find((one) => one.id === item);
     if (thing?.[field] !== was) {
-      throw new Refusal('correction-of-nothing', { act: id, defect: aircraft.registration, field, was });
+      const entry = `the register of things left on ${aircraft.registration}`;
+      throw nothingToCorrect({ entry, words: FIELD_WORDS[field], was });
     }
     staysItself(left, item, { ...thing, [field]: now });
   },

@@ -133,6 +133,9 @@ describe('correcting a line of the register', () => {
     expect(refusalOf(() => look(nobody)).code).toBe('authorisation-does-not-cover');
     expect(refusalOf(() => look(second, lost)).code).toBe('correction-not-asked');
     expect(refusalOf(() => ask({ was: '99' })).code).toBe('correction-of-nothing');
+    expect(refusalOf(() => ask({ was: '99' })).message).toMatch(
+      /things left on Q-.*: the number on it does not read "99"/,
+    );
   });
 
   it('is not made where another found the first words right, or whoever asked takes it back', () => {
