@@ -138,12 +138,12 @@ it('what is left under a document stays as written: whoever asked takes the corr
   const inspector = await site.as('wick');
   await inspector.goto(`/aircraft/${defect.aircraft}/left`);
   await inspector.getByRole('link', { name: 'It stays as written' }).click();
-  await inspector.getByText(/^I looked at .* the thing named is as it was written/).waitFor();
+  await inspector.getByText(/^I looked at .* is as the register says: “gear 2”/).waitFor();
   expect(await faults(inspector)).toEqual([]);
   await gate.goto(`/aircraft/${defect.aircraft}/left`);
   expect(await faults(gate)).toEqual([]);
   await gate.getByRole('link', { name: 'It stays as written' }).click();
-  await gate.getByText(/^I asked for a correction .* and take it back/).waitFor();
+  await gate.getByText(/^I asked that .* should read “gear 3”, and take it back/).waitFor();
   await gate.getByLabel('Why it stays as written').fill('Gear 2 after all.');
   expect(await faults(gate)).toEqual([]);
   await sign(gate, 'Sign: I take it back');
