@@ -189,6 +189,7 @@ it('somebody of another house is invited by a code, and takes it up signed', asy
   await office.getByRole('link', { name: 'Change operator' }).waitFor();
   await otto.getByLabel('technician').locator('visible=true').check();
   await otto.getByRole('button', { name: 'Make the invitation' }).click();
+  await expect.poll(() => otto.locator('.done-box .registration').innerText()).not.toContain(code);
   await otto.getByText(/^Waits to be taken up, as technician/).waitFor();
   const house = (await site.server.store.operatorsServed()).find((one) => one.code === 'QOT');
   await site.server.store.withOperator(house?.id ?? '', null, async (tx) => {
